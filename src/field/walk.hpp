@@ -1,0 +1,50 @@
+#pragma once
+// The walkers over a field table. Each is an ordinary function over `span<const FieldInfo>` and a type-erased owner,
+// so it is compiled once whatever the struct.
+#include <functional>
+#include <string>
+#include <string_view>
+
+#include "field/field.hpp"
+#include "field/tree.hpp"
+
+namespace sw {
+
+/// One leaf of an object: its full path, its field, and the struct that holds it.
+struct Leaf {
+  std::string path;
+  const FieldInfo* field = nullptr;
+  const void* owner = nullptr;
+};
+/// Every leaf (quantity, number, integer, yes_no, choice, text, names, curve) in table order, entries of lists in
+/// order of appearance; optional groups that are not there are passed over. Leaves without a value are visited too.
+void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view prefix,
+               const std::function<void(const Leaf&)>& visit);
+/// The leaf at `path` below `owner`, with the owner open to change; null field where there is none.
+struct LeafTo { const FieldInfo* field = nullptr; void* owner = nullptr; };
+LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path);
+/// The field a path names, entries of lists by any name (`loads.fan.current`, `loads.*.current`); null if none.
+const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view path);
+
+/// Reads a table into a struct. Every fault is reported at its place; a leaf with a fault stays empty. A figure may
+/// stand bare as text, or as { value =, from =, plus_minus = }. A bare number where a unit is possible is a fault.
+/// Where nothing is given the field table's default stands in with its evidence (`fill_defaults`, run after).
+void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence,
+          Diagnostics& faults, Source usual = Source::stated);
+void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence);
+
+/// The object as a tree whose texts read back to the same object and evidence; defaults are left out.
+Node write(std::span<const FieldInfo> fields, const void* owner, std::string_view path, const EvidenceMap& evidence);
+/// The same as TOML text.
+std::string write_toml(const Node& table);
+
+/// JSON Schema (2020-12) of a table, as text.
+std::string schema(std::span<const FieldInfo> fields, std::string_view title);
+/// TypeScript types of a table, as text.
+std::string typescript(std::span<const FieldInfo> fields, std::string_view name);
+/// The field reference in Markdown: path, label, kind, unit, range, default with evidence, sentence, source.
+std::string reference(std::span<const FieldInfo> fields, std::string_view title);
+/// A field in words, for `streetwright fields PATH`.
+std::string describe(const FieldInfo& f, std::string_view path);
+
+}  // namespace sw

@@ -1,0 +1,29 @@
+#pragma once
+// Text in: `3/8 in`, `17 1/4 in`, `1-1/8 in`, `12.5 psi`, `10 AWG`, `180 degF`, `6 %`, `2/0 AWG`.
+#include <optional>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "quantity/unit.hpp"
+
+namespace sw {
+
+struct Parsed {
+  double si;             ///< in SI
+  double written;        ///< the number as written, in `unit` (for wire gauges: the gauge number)
+  std::string_view unit; ///< the unit text as written, a view into the input
+};
+
+/// One number: `12`, `-0.5`, `1e-3`, `3/8`, `17 1/4`, `1-1/8`. Returns the value and how many characters it used.
+struct NumberText { double value; std::size_t used; };
+std::optional<NumberText> parse_number(std::string_view text);
+
+/// A value of `kind`. A value with a dimension must carry a unit; a pure number stands bare or in `%`.
+std::variant<Parsed, TextFault> parse_quantity(std::string_view text, const Kind& kind);
+
+/// A value whose kind is not known beforehand (`convert`): every kind its unit fits.
+struct Guess { double si; std::string_view unit; std::vector<const Kind*> kinds; };
+std::variant<Guess, TextFault> parse_any(std::string_view text);
+
+}  // namespace sw
