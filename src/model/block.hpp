@@ -28,12 +28,15 @@ class View {
   void* scratch_;
 };
 
+/// In which of a duty's methods a state is alive; elsewhere it keeps its starting value.
+enum Alive : unsigned { in_thermal = 1, in_crank = 2, in_pull = 4, in_rest = 8, in_all = 15 };
+
 /// A state: a port whose value the integrator carries. `start` gives its value where a duty begins from rest.
 struct StateInfo {
   Port port;
   double (*start)(const void* model, const Duty& duty);
   double scale;            ///< SI size of a change that matters: the unit of the step error
-  bool thermal = true;     ///< alive in thermal duties; others are alive where the duty's method names them
+  unsigned alive = in_thermal | in_pull;
 };
 
 /// A switch: a port with a few whole values that changes only between steps. `next` returns the value wanted for the

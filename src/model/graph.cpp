@@ -56,7 +56,7 @@ void check_reads(const std::vector<Item>& items, const Writers& w, std::vector<s
 }
 
 /// Blocks of systems that lack figures cannot run, nor those that read from them. Names the figures for each port.
-void mark_unavailable(std::vector<Item>& items, const std::vector<SystemOf>& systems, const Writers& w, Graph& g) {
+void mark_unavailable(std::vector<Item>& items, const std::vector<SystemOf>& systems, Graph& g) {
   auto blame = [&](Item& item, const std::set<std::string>& what) {
     item.usable = false;
     auto add = [&](const Port& p) { g.unavailable[std::string(p.name)].insert(what.begin(), what.end()); };
@@ -187,7 +187,7 @@ Graph join(const std::vector<SystemOf>& systems, std::span<const Port> outside) 
   const Writers w = find_writers(items, outside, g.faults);
   check_reads(items, w, g.faults);
   if (!g.faults.empty()) return g;
-  mark_unavailable(items, systems, w, g);
+  mark_unavailable(items, systems, g);
   Builder build(g);
   for (auto& p : outside) build.slot(p);
   for (std::size_t i : order(items, w, g.faults)) build.add(items[i], systems[items[i].system].model);
