@@ -118,5 +118,18 @@ TEST(IncludeOrder, HoldsInThisRepository) {
   EXPECT_TRUE(faults.empty()) << listed(faults);
 }
 
+// Only that source is compiled with the guard (docs/dependencies.md, CMakeLists.txt).
+TEST(TomlLibrary, IsIncludedByTheGuardedSourceAlone) {
+  std::vector<std::string> faults;
+  for (auto* top : {"src", "bench", "tests"}) {
+    if (!std::filesystem::exists(root() / top)) continue;
+    for (auto& file : files_below(root() / top))
+      for (auto& line : lines_of(file.text))
+        if (line.starts_with("#include <toml++/") && file.path != "src/document/toml.cpp")
+          faults.push_back(file.path + " includes toml++; only src/document/toml.cpp may");
+  }
+  EXPECT_TRUE(faults.empty()) << listed(faults);
+}
+
 }  // namespace
 }  // namespace sw::repository
