@@ -27,12 +27,13 @@ constexpr double warm_k = 293.15;
 enum Read { r_speed, r_winding, r_bay, r_charge, r_polarization, r_ambient, r_cranking, r_oil };
 constexpr Port reads[] = {alternator_speed, winding_port, bay, charge_port, polarization_port, outside::ambient,
                           outside::cranking, {"engine.oil_temperature", &kind::temperature}};
-enum Write { w_available, w_set, w_emf, w_resistance, w_starter };
+enum Write { w_available, w_set, w_emf, w_resistance, w_starter, w_greatest };
 constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "current the alternator can give"},
                            {"regulator.voltage", &kind::voltage, "V", "regulator set-point"},
                            {"battery.emf", &kind::voltage, "V", "battery's own voltage"},
                            {"battery.resistance", &kind::resistance, "mohm", "battery resistance"},
-                           {"starter.asked", &kind::current, "A", "current the starter asks for"}};
+                           {"starter.asked", &kind::current, "A", "current the starter asks for"},
+                           {"alternator.greatest", &kind::current, "A", "greatest output of the machine, cold"}};
 
 double hot_factor(const Model& m, double winding_k) {
   // The data sheet's cold and hot points both stand at full output, a full winding rise above their air.
@@ -54,6 +55,7 @@ void evaluate(const void* model, View& v) {
   const double charge = std::clamp(v.in(r_charge), 0.0, 1.0);
   v.set(w_emf, open_circuit_v(m, charge, v.in(r_ambient)) + v.in(r_polarization));
   v.set(w_resistance, resistance_ohm(m, charge, v.in(r_ambient)));
+  v.set(w_greatest, m.output->at(m.output->last()).value);
   v.set(w_starter, v.in(r_cranking) > 0 ? m.starter_a * crank_factor(v.in(r_oil)) : 0.0);
 }
 }  // namespace sources
