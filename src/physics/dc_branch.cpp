@@ -32,7 +32,8 @@ Point at(const ConstantCurrent& c, double v, double) {
 }
 
 Point at(const ConstantPower& c, double v, double series_ohm) {
-  const double least = std::max(c.least_v, 1.1 * std::sqrt(c.power_w * series_ohm));
+  const double dropout2 = 1.21 * c.power_w * series_ohm;  // V2
+  const double least = dropout2 > c.least_v * c.least_v ? std::sqrt(dropout2) : c.least_v;
   const Point over = ramp(v - least, 0.05 * least);
   const double m = least + over.value, per_square = c.power_w / (m * m);
   return {per_square * v, per_square * (1 - 2 * v * over.slope / m)};
@@ -76,13 +77,13 @@ Flow behind_leads(const L& law, double across_v, double series_ohm, double start
   double x = std::clamp(start_v, low, high);
   if (!(x >= low)) x = high;  // a start that is not a number
   Point i{};
-  const double enough = 1e-6 * (std::abs(across_v) + 1e-3);
+  const double enough = 1e-5 * (std::abs(across_v) + 1e-3);
   for (int step = 0; step < 60; ++step) {
     i = at(law, x, series_ohm);
     const double error = x + series_ohm * i.value - across_v;
     (error > 0 ? high : low) = x;
     double dx = -error / (1 + series_ohm * i.slope);
-    if (std::abs(dx) <= enough) {  // the next error would be of the square of this: take the tangent as the answer
+    if (std::abs(dx) <= enough) {  // the next error is of the square of this: the tangent is the answer
       x += dx, i.value += i.slope * dx;
       break;
     }

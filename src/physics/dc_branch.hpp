@@ -80,7 +80,7 @@ struct Flow {
 };
 
 /// `load_start_v`: where the inner solve for a load behind its leads begins, e.g. the last load_v. It does not change
-/// the answer beyond rounding (1e-12 of it), because the inner problem has one solution.
+/// the answer by more than 1e-10 of it, because the inner problem has one solution.
 Flow evaluate(const Branch& branch, double across_v, double sense_v, double load_start_v);
 
 /// Null, or what is wrong with a branch's figures, in words.

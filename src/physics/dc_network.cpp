@@ -21,6 +21,7 @@ using Volts = std::array<double, most_nodes>;
 struct System {
   Volts residual;
   std::array<double, most_nodes * most_nodes> jacobian;
+  std::array<double, most_branches> slope_s;  ///< [branch]
   double norm2;      ///< sum of squares over the nodes solved for
   double worst_a;
   NodeIndex worst_node;
@@ -71,6 +72,7 @@ void assemble(const Network& net, const Volts& v, Solution& sol, System& s, Slop
     if (slopes == Slopes::passive) f.slope_s = std::abs(f.slope_s);
     sol.current_a[i] = f.current_a;
     sol.load_v[i] = f.load_v;
+    s.slope_s[i] = f.slope_s;
     stamp(s, b, f);
   }
   measure(s, n);
@@ -150,6 +152,14 @@ void start_cold(const Network& net, Solution& sol, System& s) {
   for (std::size_t k = 1; k < n; ++k) sol.node_v[k] = std::clamp(step[k], -bound, bound);
 }
 
+/// Where the inner solves of loads behind their leads should begin after a step: on their tangent. Saves an evaluation.
+void foresee_loads(const Network& net, const Volts& step, double share, const System& s, Solution& sol) {
+  for (std::size_t i = 0; i < net.branch_count; ++i) {
+    const Branch& b = net.branches[i];
+    if (b.series_ohm > 0) sol.load_v[i] += share * (step[b.from] - step[b.to]) * (1 - b.series_ohm * s.slope_s[i]);
+  }
+}
+
 enum class Search { done, stuck };
 
 Search damped_newton(const Network& net, Solution& sol, System& s) {
@@ -162,6 +172,7 @@ Search damped_newton(const Network& net, Solution& sol, System& s) {
     ++sol.summary.iterations;
     bool fell = false;
     for (double share = std::min(1.0, longest_step_v / longest(step, n)); share > 1e-3 && !fell; share *= 0.5) {
+      foresee_loads(net, step, share, s, sol);
       for (std::size_t k = 1; k < n; ++k) trial[k] = sol.node_v[k] + share * step[k];
       assemble(net, trial, sol, s);
       fell = s.norm2 < (1 - 1e-4 * share) * before;
