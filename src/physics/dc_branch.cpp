@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace sw::dc {
+namespace sw::physics::dc {
 namespace {
 
 struct Point {
@@ -154,4 +154,4 @@ const char* fault(const Branch& branch) {
   return std::visit([](const auto& law) { return law_fault(law); }, branch.law);
 }
 
-}  // namespace sw::dc
+}  // namespace sw::physics::dc

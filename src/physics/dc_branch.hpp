@@ -8,7 +8,7 @@
 #include <cstdint>
 #include <variant>
 
-namespace sw::dc {
+namespace sw::physics::dc {
 
 using NodeIndex = std::uint8_t;
 inline constexpr NodeIndex ground = 0;  ///< the battery's negative post: the node every potential is counted from
@@ -86,4 +86,4 @@ Flow evaluate(const Branch& branch, double across_v, double sense_v, double load
 /// Null, or what is wrong with a branch's figures, in words.
 const char* fault(const Branch& branch);
 
-}  // namespace sw::dc
+}  // namespace sw::physics::dc

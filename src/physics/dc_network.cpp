@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace sw::dc {
+namespace sw::physics::dc {
 namespace {
 
 constexpr double leak_s = 1e-9;
@@ -290,4 +290,4 @@ bool response(const Network& net, const Solution& sol, NodeIndex into, NodeIndex
   return true;
 }
 
-}  // namespace sw::dc
+}  // namespace sw::physics::dc

@@ -16,7 +16,7 @@
 
 #include "physics/dc_branch.hpp"
 
-namespace sw::dc {
+namespace sw::physics::dc {
 
 inline constexpr std::size_t most_nodes = 24, most_branches = 64;  ///< ground included
 
@@ -64,4 +64,4 @@ const Summary& solve(const Network& network, Solution& solution);
 bool response(const Network& network, const Solution& solution, NodeIndex into, NodeIndex out_of,
               std::span<double, most_nodes> per_ampere_ohm);
 
-}  // namespace sw::dc
+}  // namespace sw::physics::dc

@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-using namespace sw::dc;
+using namespace sw::physics::dc;
 
 namespace {
 
