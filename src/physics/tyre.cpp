@@ -43,7 +43,7 @@ std::optional<TyreSize> tyre_size(std::string_view text) {
   const auto second = take_number(text);
   if (!second) return {};
   take(text, " ");
-  if (text.starts_with("ZR")) text.remove_prefix(1);
+  if (text.size() > 1 && text[1] == 'R') take(text, "QSTUHVWZ");  // the old way: speed letter before the R
   if (!take(text, "RBD-")) return {};
   take(text, " ");
   const auto rim = take_number(text);
