@@ -51,7 +51,9 @@ double haaland_factor(double reynolds, double relative_roughness) {
 Slope pipe_factor(double reynolds, double relative_roughness, Regime regime) {
   if (regime == Regime::laminar || (regime == Regime::by_reynolds && reynolds < laminar_end_reynolds))
     return {64 / reynolds, -64 / (reynolds * reynolds), true};
-  return colebrook_factor(reynolds, relative_roughness);
+  Slope f = colebrook_factor(reynolds, relative_roughness);
+  if (regime == Regime::turbulent && reynolds >= laminar_end_reynolds && relative_roughness <= 0.05) f.valid = true;
+  return f;
 }
 
 Slope pipe_factor_smooth(double reynolds, double relative_roughness) {

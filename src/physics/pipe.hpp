@@ -8,7 +8,7 @@
 //   drop             (f L/D + sum K) rho V^2 / 2
 // f Darcy factor, L length m, D bore m, V mean speed m/s, K local loss coefficients on the speed in this bore.
 // Range: laminar below Re 2300; Colebrook from 4000 to 1e8, e up to 0.05. Between 2300 and 4000 flow may be either:
-// `pipe_factor` gives Colebrook there and `valid` false; `pipe_factor_smooth`, for solvers and time loops, goes over
+// `pipe_factor` gives Colebrook there and `valid` false (true where the caller says turbulent); `pipe_factor_smooth`, for solvers and time loops, goes over
 // from one to the other without a jump (cubic in Re, our own bridge).
 // Source: Colebrook, J. Inst. Civ. Eng. 11 (1939) 133; Haaland, J. Fluids Eng. 105 (1983) 89; White, Fluid Mechanics,
 // ch. 6 (from memory).
