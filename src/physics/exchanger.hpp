@@ -28,12 +28,18 @@ Effectiveness effectiveness(Arrangement arrangement, double ntu, double capacity
 Effectiveness crossflow_one_term(double ntu, double capacity_ratio);
 
 /// N that gives `eff`; not valid where no exchanger of that arrangement reaches it.
-struct Ntu { double value = 0; bool valid = true; };
+struct Ntu {
+  double value = 0;
+  bool valid = true;
+};
 Ntu ntu_for(Arrangement arrangement, double eff, double capacity_ratio);
 
 /// Logarithmic mean of the temperature differences at the two ends (counterflow or parallel), K.
 /// Not valid (and 0) where a difference is zero or the two have opposite signs: the streams would cross.
-struct MeanDifference { double value_k = 0; bool valid = true; };
+struct MeanDifference {
+  double value_k = 0;
+  bool valid = true;
+};
 MeanDifference log_mean_difference(double difference_a_k, double difference_b_k);
 
 }  // namespace sw::physics

@@ -8,7 +8,9 @@
 namespace sw {
 namespace {
 
-struct Word { std::string_view key, value; };
+struct Word {
+  std::string_view key, value;
+};
 
 /// `key=value` words; faults for one without `=` or without a value, and for a key given twice.
 std::vector<Word> words(const std::vector<std::string>& args, std::string_view what, Diagnostics& faults) {
@@ -17,13 +19,16 @@ std::vector<Word> words(const std::vector<std::string>& args, std::string_view w
     const std::string_view text = arg;
     const auto at = text.find('=');
     if (at == std::string_view::npos) {
-      faults.fault({}, std::string(text), std::string("expected ") + std::string(what), "write the key, an equals sign, the value");
+      faults.fault({}, std::string(text), std::string("expected ") + std::string(what),
+                   "write the key, an equals sign, the value");
       continue;
     }
     const Word w{trim(text.substr(0, at)), trim(text.substr(at + 1))};
     const bool twice = std::any_of(all.begin(), all.end(), [&](const Word& o) { return o.key == w.key; });
-    if (twice) faults.fault({}, std::string(w.key), "given twice", "keep one");
-    else if (w.value.empty()) faults.fault({}, std::string(w.key), "has no value");
+    if (twice)
+      faults.fault({}, std::string(w.key), "given twice", "keep one");
+    else if (w.value.empty())
+      faults.fault({}, std::string(w.key), "has no value");
     all.push_back(w);
   }
   return all;
@@ -43,7 +48,8 @@ void unknown_key(std::string_view key, const std::vector<Slot>& all, Diagnostics
     list += (list.empty() ? "" : ", ") + std::string(s.argument.field.key);
   }
   const auto near = nearest(key, names);
-  faults.fault({}, std::string(key), "no such key here", near.empty() ? "known are " + list : "was " + std::string(near) + " meant?");
+  faults.fault({}, std::string(key), "no such key here",
+               near.empty() ? "known are " + list : "was " + std::string(near) + " meant?");
 }
 
 void read_inputs(const std::vector<Slot>& all, const std::vector<Word>& given, SumResult& result) {
@@ -58,8 +64,10 @@ void read_inputs(const std::vector<Slot>& all, const std::vector<Word>& given, S
     }
     if (again || w.value.empty()) continue;
     auto read = read_slot(*slot, w.value);
-    if (auto* fault = std::get_if<ReadFault>(&read)) result.faults.fault({}, std::string(w.key), fault->problem, fault->hint);
-    else result.inputs.push_back(std::get<SumValue>(read));
+    if (auto* fault = std::get_if<ReadFault>(&read))
+      result.faults.fault({}, std::string(w.key), fault->problem, fault->hint);
+    else
+      result.inputs.push_back(std::get<SumValue>(read));
   }
 }
 
@@ -73,7 +81,8 @@ std::string keys_of(const Rule& rule) {
 void check_rules(const Sum& sum, const Remarks& say, Diagnostics& faults) {
   static constexpr std::string_view number[] = {"none", "one", "two", "three"};
   for (auto& rule : sum.rules) {
-    const int count = static_cast<int>(std::count_if(rule.keys.begin(), rule.keys.end(), [&](auto k) { return !k.empty() && say.given(k); }));
+    const int count = static_cast<int>(
+        std::count_if(rule.keys.begin(), rule.keys.end(), [&](auto k) { return !k.empty() && say.given(k); }));
     const std::string wanted(number[static_cast<std::size_t>(std::min(rule.most, 3))]);
     if (rule.together && count > 0 && count < rule.most)
       faults.fault({}, keys_of(rule), "belong together: give all of them or none");
@@ -106,7 +115,8 @@ void check_units(const Sum& sum, const std::vector<Slot>& all, const std::vector
       unknown_key(w.key, all, faults);
       continue;
     }
-    if (auto fault = unit_fault(slot->argument, w.value)) faults.fault({}, std::string(w.key), fault->problem, fault->hint);
+    if (auto fault = unit_fault(slot->argument, w.value))
+      faults.fault({}, std::string(w.key), fault->problem, fault->hint);
   }
   (void)sum;
 }
@@ -125,14 +135,17 @@ void show_outputs(const std::vector<Slot>& all, const std::vector<Word>& units, 
     auto v = show_slot(s, unit);
     if (!v) continue;
     const bool finite = std::all_of(v->numbers.begin(), v->numbers.end(), [](double x) { return std::isfinite(x); });
-    if (finite) result.outputs.push_back(*v);
-    else result.outside.push_back(v->label + " has no finite value here");
+    if (finite)
+      result.outputs.push_back(*v);
+    else
+      result.outside.push_back(v->label + " has no finite value here");
   }
 }
 
 }  // namespace
 
-SumResult run_sum(std::string_view name, const std::vector<std::string>& args, const std::vector<std::string>& unit_words) {
+SumResult run_sum(std::string_view name, const std::vector<std::string>& args,
+                  const std::vector<std::string>& unit_words) {
   SumResult result;
   result.sum = name;
   const Sum* sum = find_sum(name);
@@ -140,7 +153,8 @@ SumResult run_sum(std::string_view name, const std::vector<std::string>& args, c
     std::vector<std::string_view> names;
     for (auto* s : all_sums()) names.push_back(s->name);
     const auto near = nearest(name, names);
-    result.faults.fault({}, std::string(name), "no such sum", near.empty() ? "see the list of sums" : "was " + std::string(near) + " meant?");
+    result.faults.fault({}, std::string(name), "no such sum",
+                        near.empty() ? "see the list of sums" : "was " + std::string(near) + " meant?");
     return result;
   }
   result.range = sum->range;

@@ -55,10 +55,15 @@ void describe(std::string& text, const Slot& s, bool input) {
   } else if (const auto units = units_in_words(f); !units.empty()) {
     text += " (" + units + ")";
   }
-  if (s.argument.columns > 0) text += s.argument.columns == 1 ? ", a list" : ", rows of " + std::to_string(s.argument.columns);
-  if (input && f.fallback && f.choices.empty()) text += "; " + short_number(*f.fallback) + (unit_of(f).empty() ? "" : " ") + std::string(unit_of(f)) + " where left out";
-  else if (input && f.fallback && f.type == FieldType::choice) text += "; " + std::string(f.choices[static_cast<std::size_t>(*f.fallback)]) + " where left out";
-  else if (input && !s.argument.needed) text += "; may be left out";
+  if (s.argument.columns > 0)
+    text += s.argument.columns == 1 ? ", a list" : ", rows of " + std::to_string(s.argument.columns);
+  if (input && f.fallback && f.choices.empty())
+    text += "; " + short_number(*f.fallback) + (unit_of(f).empty() ? "" : " ") + std::string(unit_of(f)) +
+            " where left out";
+  else if (input && f.fallback && f.type == FieldType::choice)
+    text += "; " + std::string(f.choices[static_cast<std::size_t>(*f.fallback)]) + " where left out";
+  else if (input && !s.argument.needed)
+    text += "; may be left out";
   if (!f.doc.empty()) text += ". " + std::string(f.doc);
   text += "\n";
 }
@@ -111,7 +116,10 @@ std::string describe_sum(const Sum& s) {
     std::string all;
     for (auto& k : r.keys)
       if (!k.empty()) all += (all.empty() ? "" : ", ") + std::string(k);
-    text += r.together ? "  all or none of: " : r.least == 0 ? "  at most one of: " : r.least == 2 ? "  two of: " : "  one of: ";
+    text += r.together     ? "  all or none of: "
+            : r.least == 0 ? "  at most one of: "
+            : r.least == 2 ? "  two of: "
+                           : "  one of: ";
     text += all + "\n";
   }
   text += "outputs:\n";

@@ -106,7 +106,8 @@ std::variant<Cells, ReadFault> cells(std::string_view text, std::size_t columns,
                            std::to_string(columns),
                        "items are parted by a comma, rows by a semicolon"};
     for (auto item : row) {
-      if (trim(item).empty()) return ReadFault{"an item of " + quoted(text) + " is empty", "parts are parted by one comma"};
+      if (trim(item).empty())
+        return ReadFault{"an item of " + quoted(text) + " is empty", "parts are parted by one comma"};
       items.push_back(trim(item));
     }
   }
@@ -185,12 +186,18 @@ Read read_slot(const Slot& slot, std::string_view text) {
   switch (slot.argument.field.type) {
     case FieldType::quantity:
     case FieldType::number:
-    case FieldType::integer: return read_quantity(slot, text);
-    case FieldType::choice: return read_choice(slot, text);
-    case FieldType::yes_no: return read_yes_no(slot, text);
-    case FieldType::text: return read_text(slot, text);
-    case FieldType::curve: return read_curve(slot, text);
-    default: return ReadFault{"cannot be written as key=value", ""};
+    case FieldType::integer:
+      return read_quantity(slot, text);
+    case FieldType::choice:
+      return read_choice(slot, text);
+    case FieldType::yes_no:
+      return read_yes_no(slot, text);
+    case FieldType::text:
+      return read_text(slot, text);
+    case FieldType::curve:
+      return read_curve(slot, text);
+    default:
+      return ReadFault{"cannot be written as key=value", ""};
   }
 }
 

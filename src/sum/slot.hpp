@@ -20,7 +20,9 @@ struct Slot {
 std::vector<Slot> slots(std::span<const Argument> arguments, void* owner);
 
 /// Reads `text` into the slot; what was read as it shall be shown, or the fault.
-struct ReadFault { std::string problem, hint; };
+struct ReadFault {
+  std::string problem, hint;
+};
 std::variant<SumValue, ReadFault> read_slot(const Slot& slot, std::string_view text);
 
 /// Puts the default in where there is one, and says how it is shown.

@@ -7,7 +7,9 @@
 namespace sw::physics {
 namespace {
 
-struct Row { double altitude_m, temperature_k, pressure_pa, density_kg_m3, viscosity_pa_s; };
+struct Row {
+  double altitude_m, temperature_k, pressure_pa, density_kg_m3, viscosity_pa_s;
+};
 // From memory; the row at 1500 m also stands, as printed, in open-source implementations of the standard.
 constexpr Row table[] = {{0, 288.150, 101325, 1.2250, 1.7894e-5},
                          {1500, 278.402, 84556, 1.0581, 1.7419e-5},

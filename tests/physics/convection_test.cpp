@@ -27,15 +27,21 @@ TEST(Convection, StillAir) {
 // Two methods: Morgan's power laws for a lying cylinder (Adv. Heat Transfer 11 (1975) 199; constants from memory),
 // which scatter about 10 % against measurements.
 TEST(Convection, LyingCylinderAgreesWithMorgan) {
-  for (double ra : {1e5, 1e6, 5e6}) expect_share(nusselt_lying_cylinder(ra, 0.7).value, 0.480 * std::pow(ra, 0.250), 0.10);
-  for (double ra : {1e8, 1e9, 1e10}) expect_share(nusselt_lying_cylinder(ra, 0.7).value, 0.125 * std::pow(ra, 0.333), 0.10);
+  for (double ra : {1e5, 1e6, 5e6})
+    expect_share(nusselt_lying_cylinder(ra, 0.7).value, 0.480 * std::pow(ra, 0.250), 0.10);
+  for (double ra : {1e8, 1e9, 1e10})
+    expect_share(nusselt_lying_cylinder(ra, 0.7).value, 0.125 * std::pow(ra, 0.333), 0.10);
 }
 
 TEST(Convection, Slopes) {
   for (double re : {12e3, 1e5, 1e6}) {
-    expect_slope(nusselt_dittus_boelter(re, 5, true).slope, [](double x) { return nusselt_dittus_boelter(x, 5, true).value; }, re);
-    expect_slope(nusselt_gnielinski(re, 5, 0.02).slope, [](double x) { return nusselt_gnielinski(x, 5, 0.02).value; }, re);
-    expect_slope(nusselt_vertical_plate(re, 0.7).slope, [](double x) { return nusselt_vertical_plate(x, 0.7).value; }, re);
+    expect_slope(
+        nusselt_dittus_boelter(re, 5, true).slope, [](double x) { return nusselt_dittus_boelter(x, 5, true).value; },
+        re);
+    expect_slope(
+        nusselt_gnielinski(re, 5, 0.02).slope, [](double x) { return nusselt_gnielinski(x, 5, 0.02).value; }, re);
+    expect_slope(
+        nusselt_vertical_plate(re, 0.7).slope, [](double x) { return nusselt_vertical_plate(x, 0.7).value; }, re);
   }
 }
 

@@ -43,9 +43,11 @@ TEST(CoolantTable, SlopesAreTheDerivatives) {
   for (double w : {0.0, 0.45}) {
     const auto table = *CoolantTable::make(Fluid::ethylene_glycol, w);
     for (double t = c0 + 2; t < c0 + 138; t += 9.7) {
-      expect_slope(table.at(t).density_slope, [&](double x) { return table.at(x).density_kg_m3; }, t, 1e-4);
+      expect_slope(
+          table.at(t).density_slope, [&](double x) { return table.at(x).density_kg_m3; }, t, 1e-4);
       // specific heat of water has a flat least near 35 degC: compare on the scale of 1 J/(kg K) a kelvin
-      const double h = 1e-3, d = (table.at(t + h).specific_heat_j_kg_k - table.at(t - h).specific_heat_j_kg_k) / (2 * h);
+      const double h = 1e-3,
+                   d = (table.at(t + h).specific_heat_j_kg_k - table.at(t - h).specific_heat_j_kg_k) / (2 * h);
       EXPECT_NEAR(table.at(t).specific_heat_slope, d, 1e-5);
     }
   }

@@ -21,7 +21,8 @@ TEST(Gasoline, TrueVapourPressure) {
 
 TEST(Gasoline, VapourPressureSlope) {
   auto p = [](double t) { return gasoline_vapour_pressure(9 * psi_pa, t, 3 * k_per_f).pressure_pa; };
-  for (double t : {270.0, 300.0, 330.0}) expect_slope(gasoline_vapour_pressure(9 * psi_pa, t, 3 * k_per_f).slope_pa_k, p, t);
+  for (double t : {270.0, 300.0, 330.0})
+    expect_slope(gasoline_vapour_pressure(9 * psi_pa, t, 3 * k_per_f).slope_pa_k, p, t);
   EXPECT_FALSE(gasoline_vapour_pressure(9 * psi_pa, 330, 3 * k_per_f).valid);
 }
 

@@ -26,10 +26,12 @@ TEST(Glycol, PropyleneAtHalfByMass) {
 
 // Without glycol the polynomials must give water: IAPWS, at the edges of the data and beyond.
 TEST(Glycol, WithoutGlycolIsWater) {
-  struct Row { double c, density, heat, conductivity, viscosity; };
+  struct Row {
+    double c, density, heat, conductivity, viscosity;
+  };
   for (auto glycol : {Glycol::ethylene, Glycol::propylene})
-    for (auto& r : {Row{5, 0.001, 0.003, 0.02, 0.02}, Row{50, 0.001, 0.003, 0.01, 0.03}, Row{100, 0.001, 0.003, 0.01, 0.04},
-                    Row{120, 0.003, 0.005, 0.005, 0.12}}) {
+    for (auto& r : {Row{5, 0.001, 0.003, 0.02, 0.02}, Row{50, 0.001, 0.003, 0.01, 0.03},
+                    Row{100, 0.001, 0.003, 0.01, 0.04}, Row{120, 0.003, 0.005, 0.005, 0.12}}) {
       const auto mixed = glycol_water(glycol, 0, c0 + r.c), pure = water(c0 + r.c, 3e5);
       expect_share(mixed.density_kg_m3, pure.density_kg_m3, r.density, "density");
       expect_share(mixed.specific_heat_j_kg_k, pure.specific_heat_j_kg_k, r.heat, "specific heat");
@@ -44,7 +46,9 @@ TEST(Glycol, FreezesAtZeroWithoutGlycol) {
   EXPECT_NEAR(glycol_freezing(Glycol::propylene, 0).value, c0, 0.5);
   EXPECT_FALSE(glycol_freezing(Glycol::ethylene, 0.65).valid);
   for (double w = 0.05; w < 0.6; w += 0.05)
-    expect_slope(glycol_freezing(Glycol::ethylene, w).slope, [](double x) { return glycol_freezing(Glycol::ethylene, x).value; }, w);
+    expect_slope(
+        glycol_freezing(Glycol::ethylene, w).slope, [](double x) { return glycol_freezing(Glycol::ethylene, x).value; },
+        w);
 }
 
 // ASTM D3306: a coolant of 50 % by volume boils at 108 degC or above at 101.325 kPa (from memory).
@@ -62,19 +66,22 @@ TEST(Glycol, PureGlycolsBoilWhereTheyShould) {
 }
 
 TEST(Glycol, BoilingWithoutGlycolIsWaterAndRunsBothWays) {
-  EXPECT_NEAR(glycol_boiling_temperature(Glycol::ethylene, 0, 101325).value, water_saturation_temperature(101325).value, 1e-5);
+  EXPECT_NEAR(glycol_boiling_temperature(Glycol::ethylene, 0, 101325).value, water_saturation_temperature(101325).value,
+              1e-5);
   for (double w : {0.2, 0.527, 0.6})
     for (double p : {7e4, 1e5, 2.1e5}) {
       const Slope t = glycol_boiling_temperature(Glycol::ethylene, w, p);
       expect_share(glycol_vapour_pressure(Glycol::ethylene, w, t.value).value, p, 1e-8);
-      expect_slope(t.slope, [w](double x) { return glycol_boiling_temperature(Glycol::ethylene, w, x).value; }, p, 1e-4);
+      expect_slope(
+          t.slope, [w](double x) { return glycol_boiling_temperature(Glycol::ethylene, w, x).value; }, p, 1e-4);
     }
 }
 
 // Definition, with the densities of the pure liquids at 20 degC.
 TEST(Glycol, FractionsByMassAndVolume) {
   EXPECT_NEAR(mass_fraction_of(Glycol::ethylene, 0.5), 1113.2 / (1113.2 + 998.2), 1e-12);
-  for (double v : {0.0, 0.33, 0.5, 1.0}) EXPECT_NEAR(volume_fraction_of(Glycol::propylene, mass_fraction_of(Glycol::propylene, v)), v, 1e-12);
+  for (double v : {0.0, 0.33, 0.5, 1.0})
+    EXPECT_NEAR(volume_fraction_of(Glycol::propylene, mass_fraction_of(Glycol::propylene, v)), v, 1e-12);
 }
 
 }  // namespace

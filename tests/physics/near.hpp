@@ -12,7 +12,8 @@ inline void expect_share(double got, double expected, double share, const char* 
 }
 
 /// A derivative against the central difference of `f` about `x`.
-template <class F> void expect_slope(double slope, const F& f, double x, double share = 1e-5) {
+template <class F>
+void expect_slope(double slope, const F& f, double x, double share = 1e-5) {
   const double h = 1e-5 * std::max(std::abs(x), 1e-3);
   const double difference = (f(x + h) - f(x - h)) / (2 * h);
   EXPECT_NEAR(slope, difference, share * std::max(std::abs(difference), 1e-9)) << "at " << x;

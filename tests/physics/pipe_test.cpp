@@ -20,7 +20,8 @@ TEST(Pipe, ColebrookSatisfiesItsEquation) {
     for (double e : {0.0, 1e-5, 1e-3, 0.05}) {
       const double f = colebrook_factor(re, e).value, x = 1 / std::sqrt(f);
       EXPECT_NEAR(x, -2 * std::log10(e / 3.7 + 2.51 * x / re), 1e-12 * x);
-      expect_slope(colebrook_factor(re, e).slope, [e](double r) { return colebrook_factor(r, e).value; }, re, 1e-4);
+      expect_slope(
+          colebrook_factor(re, e).slope, [e](double r) { return colebrook_factor(r, e).value; }, re, 1e-4);
     }
 }
 
@@ -43,14 +44,16 @@ TEST(Pipe, JumpBetweenRegimesIsSaidNotGuessed) {
   const Pipe pipe{0.008, 3, 1.5e-6};
   const PipeFluid fluid{745, 0.5e-3};
   const double q = 2300 * fluid.viscosity_pa_s / fluid.density_kg_m3 * pipe_area_m2(pipe.bore_m) / pipe.bore_m;
-  const double below = pipe_drop(pipe, fluid, q * 0.999999).pressure_drop_pa, above = pipe_drop(pipe, fluid, q * 1.000001).pressure_drop_pa;
+  const double below = pipe_drop(pipe, fluid, q * 0.999999).pressure_drop_pa,
+               above = pipe_drop(pipe, fluid, q * 1.000001).pressure_drop_pa;
   EXPECT_LT(below, above);
   EXPECT_FALSE(pipe_flow(pipe, fluid, (below + above) / 2).valid);
   EXPECT_FALSE(pipe_factor(3000, 0).valid);
 }
 
 RC_GTEST_PROP(Pipe, FlowAndDropAreInverse, ()) {
-  const Pipe pipe{*rc::gen::inRange(3, 60) / 1e3, *rc::gen::inRange(1, 500) / 10.0, *rc::gen::inRange(0, 100) * 1e-6, *rc::gen::inRange(0, 20) / 2.0};
+  const Pipe pipe{*rc::gen::inRange(3, 60) / 1e3, *rc::gen::inRange(1, 500) / 10.0, *rc::gen::inRange(0, 100) * 1e-6,
+                  *rc::gen::inRange(0, 20) / 2.0};
   const PipeFluid fluid{*rc::gen::inRange(1, 1200) * 1.0, *rc::gen::inRange(1, 10000) * 1e-5};
   const double q = *rc::gen::inRange(1, 10000) * 1e-6;
   const auto s = pipe_drop(pipe, fluid, q);
@@ -64,7 +67,9 @@ RC_GTEST_PROP(Pipe, SmoothDropRisesWithoutAJumpAndKnowsItsSlope, ()) {
   const double scale = fluid.viscosity_pa_s / fluid.density_kg_m3 * pipe_area_m2(pipe.bore_m) / pipe.bore_m;
   const double q = *rc::gen::inRange(10, 9000) * scale + 0.5 * scale, h = 1e-5 * q;
   const auto s = pipe_drop_smooth(pipe, fluid, q);
-  const double d = (pipe_drop_smooth(pipe, fluid, q + h).pressure_drop_pa - pipe_drop_smooth(pipe, fluid, q - h).pressure_drop_pa) / (2 * h);
+  const double d =
+      (pipe_drop_smooth(pipe, fluid, q + h).pressure_drop_pa - pipe_drop_smooth(pipe, fluid, q - h).pressure_drop_pa) /
+      (2 * h);
   RC_ASSERT(s.slope_pa_s_m3 > 0);
   RC_ASSERT(std::abs(s.slope_pa_s_m3 / d - 1) < 1e-4);
   RC_ASSERT(pipe_drop_smooth(pipe, fluid, -q).pressure_drop_pa == -s.pressure_drop_pa);

@@ -7,7 +7,9 @@ namespace {
 
 // IAPWS R7-97(2012), table 5: values for program verification of region 1.
 TEST(Water, Region1VerificationTable) {
-  struct Row { double t, p, volume, cp; };
+  struct Row {
+    double t, p, volume, cp;
+  };
   for (auto& r : {Row{300, 3e6, 0.100215168e-2, 4173.01218}, Row{300, 80e6, 0.971180894e-3, 4010.08987},
                   Row{500, 3e6, 0.120241800e-2, 4655.80682}}) {
     const auto w = water_caloric(r.t, r.p);
@@ -45,7 +47,8 @@ TEST(Water, SaturationRunsBothWaysWithItsSlope) {
   for (double t = 275; t < 620; t += 7.3) {
     const Slope p = water_saturation_pressure(t);
     EXPECT_NEAR(water_saturation_temperature(p.value).value, t, 1e-5);  // the release's own backward agreement
-    expect_slope(p.slope, [](double x) { return water_saturation_pressure(x).value; }, t);
+    expect_slope(
+        p.slope, [](double x) { return water_saturation_pressure(x).value; }, t);
     EXPECT_NEAR(water_saturation_temperature(p.value).slope * p.slope, 1, 1e-5);
   }
 }
