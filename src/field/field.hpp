@@ -52,6 +52,7 @@ struct Access {
   std::span<const FieldInfo> (*children)() = nullptr;         ///< of a group or of each entry of a list
   const void* (*child)(const void* owner) = nullptr;          ///< group: null where an optional one is not there
   void* (*child_to)(void* owner) = nullptr;                   ///< group: made where it is not there
+  bool optional = false;                                      ///< group: may be absent as a whole
   std::size_t (*count)(const void* owner) = nullptr;          ///< list
   std::string_view (*name)(const void* owner, std::size_t) = nullptr;
   const void* (*item)(const void* owner, std::size_t) = nullptr;
@@ -180,6 +181,7 @@ template <auto M> consteval FieldInfo group(std::string_view key, std::string_vi
     a.children = &T::value_type::fields;
     a.child = [](const void* o) -> const void* { auto& m = field_detail::at<M>(o); return m ? &*m : nullptr; };
     a.child_to = [](void* o) -> void* { auto& m = field_detail::at<M>(o); if (!m) m.emplace(); return &*m; };
+    a.optional = true;
   } else {
     a.children = &T::fields;
     a.child = [](const void* o) -> const void* { return &field_detail::at<M>(o); };

@@ -26,6 +26,7 @@ struct Node {
   double number = 0;           ///< for integer, real and yes_no (0, 1)
   std::vector<Entry> entries;  ///< of a table, in order of appearance
   std::vector<Node> items;     ///< of an array
+  std::string part;            ///< shelf part it was taken from, or empty
 
   const Node* find(std::string_view key) const;  ///< the entry's value, or null; only for tables
   Node* find(std::string_view key);

@@ -8,7 +8,9 @@ namespace {
 constexpr double series_limit_ntu = 500;  // exp(-N) must stay far above the smallest double
 
 /// (1 - exp(-y)) / y and its derivative, smooth through y = 0. Every closed form below is built from it.
-struct Ratio { double value, slope; };
+struct Ratio {
+  double value, slope;
+};
 Ratio saturation(double y) {
   if (std::abs(y) < 1e-4) return {1 - y / 2 + y * y / 6, -0.5 + y / 3 - y * y / 8};
   const double value = -std::expm1(-y) / y;
@@ -43,7 +45,7 @@ Effectiveness min_mixed(double n, double c) {
 Effectiveness unmixed(double n, double c) {
   const double x = c * n;
   if (x < 1e-8) return {-std::expm1(-n), std::exp(-n), 0, true};
-  double p = std::exp(-n), q = std::exp(-x);               // exp(-N) N^n / n! and the same of C N
+  double p = std::exp(-n), q = std::exp(-x);                // exp(-N) N^n / n! and the same of C N
   double big_p = -std::expm1(-n), big_q = -std::expm1(-x);  // P_n(N), P_n(C N)
   double sum = 0, d_n = 0, d_x = 0;
   for (int k = 0; k < 5000; ++k) {
@@ -68,11 +70,16 @@ Effectiveness effectiveness(Arrangement arrangement, double ntu, double capacity
   if (!(ntu >= 0 && ntu <= greatest_ntu(arrangement) && capacity_ratio >= 0 && capacity_ratio <= 1))
     return {.valid = false};
   switch (arrangement) {
-    case Arrangement::counterflow: return counterflow(ntu, capacity_ratio);
-    case Arrangement::parallel: return parallel(ntu, capacity_ratio);
-    case Arrangement::crossflow_unmixed: return ntu == 0 ? Effectiveness{0, 1, 0} : unmixed(ntu, capacity_ratio);
-    case Arrangement::crossflow_max_mixed: return max_mixed(ntu, capacity_ratio);
-    case Arrangement::crossflow_min_mixed: return min_mixed(ntu, capacity_ratio);
+    case Arrangement::counterflow:
+      return counterflow(ntu, capacity_ratio);
+    case Arrangement::parallel:
+      return parallel(ntu, capacity_ratio);
+    case Arrangement::crossflow_unmixed:
+      return ntu == 0 ? Effectiveness{0, 1, 0} : unmixed(ntu, capacity_ratio);
+    case Arrangement::crossflow_max_mixed:
+      return max_mixed(ntu, capacity_ratio);
+    case Arrangement::crossflow_min_mixed:
+      return min_mixed(ntu, capacity_ratio);
   }
   return {.valid = false};
 }

@@ -12,7 +12,9 @@ namespace {
 constexpr double zero_c_k = 273.15, table_end_k = zero_c_k + 140;
 constexpr double water_fit_pressure_pa = 4e5;  // above saturation at 140 degC; liquid properties hardly know pressure
 
-struct Eval { double value, slope; };
+struct Eval {
+  double value, slope;
+};
 Eval horner(const std::array<double, 6>& c, double t) {
   double v = c[5], s = 0;
   for (int k = 4; k >= 0; --k) {
@@ -33,11 +35,15 @@ FluidState air(double temperature_k, double pressure_pa) {
 
 FluidState fluid_state(Fluid fluid, double mass_fraction, double temperature_k, double pressure_pa) {
   switch (fluid) {
-    case Fluid::water: return water(temperature_k, pressure_pa);
+    case Fluid::water:
+      return water(temperature_k, pressure_pa);
     case Fluid::ethylene_glycol:
-    case Fluid::propylene_glycol: return glycol_water(glycol_of(fluid), mass_fraction, temperature_k);
-    case Fluid::air: return air(temperature_k, pressure_pa);
-    case Fluid::gasoline: return gasoline(temperature_k);
+    case Fluid::propylene_glycol:
+      return glycol_water(glycol_of(fluid), mass_fraction, temperature_k);
+    case Fluid::air:
+      return air(temperature_k, pressure_pa);
+    case Fluid::gasoline:
+      return gasoline(temperature_k);
   }
   return {.valid = false};
 }
@@ -88,9 +94,12 @@ std::optional<CoolantTable> CoolantTable::make(Fluid fluid, double mass_fraction
     c.low_k_ = zero_c_k;
     c.data_end_k_ = table_end_k;
     c.density_ = fit_water([](double t) { return water(t, water_fit_pressure_pa).density_kg_m3; }, c.base_k_, 70);
-    c.specific_heat_ = fit_water([](double t) { return water(t, water_fit_pressure_pa).specific_heat_j_kg_k; }, c.base_k_, 70);
-    c.conductivity_ = fit_water([](double t) { return water(t, water_fit_pressure_pa).conductivity_w_m_k; }, c.base_k_, 70);
-    c.log_viscosity_ = fit_water([](double t) { return std::log(water(t, water_fit_pressure_pa).viscosity_pa_s); }, c.base_k_, 70);
+    c.specific_heat_ =
+        fit_water([](double t) { return water(t, water_fit_pressure_pa).specific_heat_j_kg_k; }, c.base_k_, 70);
+    c.conductivity_ =
+        fit_water([](double t) { return water(t, water_fit_pressure_pa).conductivity_w_m_k; }, c.base_k_, 70);
+    c.log_viscosity_ =
+        fit_water([](double t) { return std::log(water(t, water_fit_pressure_pa).viscosity_pa_s); }, c.base_k_, 70);
     return c;
   }
   const auto cubics = glycol_cubics(glycol_of(fluid), mass_fraction);
@@ -107,7 +116,11 @@ std::optional<CoolantTable> CoolantTable::make(Fluid fluid, double mass_fraction
 CoolantTable::State CoolantTable::at(double temperature_k) const {
   const double t = temperature_k - base_k_;
   const Eval d = horner(density_, t), c = horner(specific_heat_, t);
-  return {d.value, d.slope, c.value, c.slope, temperature_k >= low_k_ && temperature_k <= table_end_k,
+  return {d.value,
+          d.slope,
+          c.value,
+          c.slope,
+          temperature_k >= low_k_ && temperature_k <= table_end_k,
           temperature_k > data_end_k_ && temperature_k <= table_end_k};
 }
 

@@ -33,12 +33,14 @@ Slope boiling_pressure(Fluid fluid, double mass_fraction, double temperature_k);
 class CoolantTable {
  public:
   struct State {
-    double density_kg_m3 = 0, density_slope = 0;              ///< slopes: a kelvin
+    double density_kg_m3 = 0, density_slope = 0;  ///< slopes: a kelvin
     double specific_heat_j_kg_k = 0, specific_heat_slope = 0;
     bool valid = true;
     bool extrapolated = false;
   };
-  struct Transport { double conductivity_w_m_k = 0, viscosity_pa_s = 0; };
+  struct Transport {
+    double conductivity_w_m_k = 0, viscosity_pa_s = 0;
+  };
 
   /// Water or a glycol in water; empty for another fluid or a mass fraction outside 0 to 0.6.
   static std::optional<CoolantTable> make(Fluid fluid, double mass_fraction);

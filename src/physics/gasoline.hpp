@@ -11,10 +11,9 @@
 //   ln(p / psi) = A - B / T,  T in degR
 //   A = 15.64 - 1.854 sqrt(S) - (0.8742 - 0.3280 sqrt(S)) ln(R)
 //   B = 8742 - 1042 sqrt(S) - (1049 - 179.4 sqrt(S)) ln(R)      degR
-// R Reid vapour pressure in psi, S slope of the ASTM distillation curve at 10 % evaporated, degF a percent (gasoline 3).
-// Range: 2 < R < 15 psi, 2 <= S <= 4, 0 to 100 degF; outside continued, `valid` false.
-// Source: US EPA AP-42, chapter 7.1 Organic Liquid Storage Tanks, figure 7.1-14b (from memory, constants checked
-// against table 7.1-2).
+// R Reid vapour pressure in psi, S slope of the ASTM distillation curve at 10 % evaporated, degF a percent (gasoline
+// 3). Range: 2 < R < 15 psi, 2 <= S <= 4, 0 to 100 degF; outside continued, `valid` false. Source: US EPA AP-42,
+// chapter 7.1 Organic Liquid Storage Tanks, figure 7.1-14b (from memory, constants checked against table 7.1-2).
 #include "physics/law.hpp"
 #include "physics/water.hpp"
 
@@ -24,9 +23,9 @@ FluidState gasoline(double temperature_k);
 
 struct VapourPressure {
   double pressure_pa = 0;
-  double slope_pa_k = 0;   ///< d pressure / d temperature
-  double constant_a = 0;   ///< for psi and degR
-  double constant_b_k = 0; ///< B as a step, in kelvin
+  double slope_pa_k = 0;    ///< d pressure / d temperature
+  double constant_a = 0;    ///< for psi and degR
+  double constant_b_k = 0;  ///< B as a step, in kelvin
   bool valid = true;
 };
 VapourPressure gasoline_vapour_pressure(double reid_pa, double temperature_k, double slope_k_percent);

@@ -27,8 +27,8 @@ enum class Glycol { ethylene, propylene };
 FluidState glycol_water(Glycol glycol, double mass_fraction, double temperature_k);
 Slope glycol_freezing(Glycol glycol, double mass_fraction);  ///< K, K per unit mass fraction
 
-Slope glycol_vapour_pressure(Glycol glycol, double mass_fraction, double temperature_k);      ///< Pa, Pa/K
-Slope glycol_boiling_temperature(Glycol glycol, double mass_fraction, double pressure_pa);    ///< K, K/Pa
+Slope glycol_vapour_pressure(Glycol glycol, double mass_fraction, double temperature_k);    ///< Pa, Pa/K
+Slope glycol_boiling_temperature(Glycol glycol, double mass_fraction, double pressure_pa);  ///< K, K/Pa
 
 /// Volumes of the pure liquids at 20 degC taken as additive: 1113.2 (ethylene), 1036.1 (propylene), 998.2 kg/m3.
 double mass_fraction_of(Glycol glycol, double volume_fraction);

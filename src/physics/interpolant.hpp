@@ -36,7 +36,9 @@ class Interpolant {
   double last() const { return x_[static_cast<std::size_t>(count_ - 1)]; }
 
  private:
-  struct Piece { double y = 0, b = 0, c = 0, d = 0; };
+  struct Piece {
+    double y = 0, b = 0, c = 0, d = 0;
+  };
   Interpolant() = default;
 
   int count_ = 0;

@@ -4,8 +4,8 @@ namespace sw::physics {
 
 struct Slope {
   double value = 0;
-  double slope = 0;    ///< d value / d argument
-  bool valid = true;   ///< false: the argument lies outside the law's range; value and slope are its continuation
+  double slope = 0;   ///< d value / d argument
+  bool valid = true;  ///< false: the argument lies outside the law's range; value and slope are its continuation
 };
 
 }  // namespace sw::physics

@@ -7,7 +7,8 @@ namespace sw::physics {
 namespace {
 
 PipeState state(const Pipe& pipe, const PipeFluid& fluid, double flow_m3_s, const auto& factor_at) {
-  const double area = pipe_area_m2(pipe.bore_m), per_flow = fluid.density_kg_m3 * pipe.bore_m / (fluid.viscosity_pa_s * area);
+  const double area = pipe_area_m2(pipe.bore_m),
+               per_flow = fluid.density_kg_m3 * pipe.bore_m / (fluid.viscosity_pa_s * area);
   PipeState s;
   s.flow_m3_s = flow_m3_s;
   s.speed_m_s = flow_m3_s / area;
@@ -39,7 +40,8 @@ Slope colebrook_factor(double reynolds, double relative_roughness) {
   }
   const double inner = rough + k * x;
   const double dx = to_log10 * k * x / reynolds / inner / (1 + to_log10 * k / inner);
-  const bool valid = reynolds >= turbulent_start_reynolds && reynolds <= 1e8 && relative_roughness >= 0 && relative_roughness <= 0.05;
+  const bool valid =
+      reynolds >= turbulent_start_reynolds && reynolds <= 1e8 && relative_roughness >= 0 && relative_roughness <= 0.05;
   return {1 / (x * x), -2 * dx / (x * x * x), valid};
 }
 
@@ -51,7 +53,9 @@ double haaland_factor(double reynolds, double relative_roughness) {
 Slope pipe_factor(double reynolds, double relative_roughness, Regime regime) {
   if (regime == Regime::laminar || (regime == Regime::by_reynolds && reynolds < laminar_end_reynolds))
     return {64 / reynolds, -64 / (reynolds * reynolds), true};
-  return colebrook_factor(reynolds, relative_roughness);
+  Slope f = colebrook_factor(reynolds, relative_roughness);
+  if (regime == Regime::turbulent && reynolds >= laminar_end_reynolds && relative_roughness <= 0.05) f.valid = true;
+  return f;
 }
 
 Slope pipe_factor_smooth(double reynolds, double relative_roughness) {
@@ -60,18 +64,21 @@ Slope pipe_factor_smooth(double reynolds, double relative_roughness) {
   const Slope a = pipe_factor(laminar_end_reynolds, relative_roughness, Regime::laminar);
   const Slope b = colebrook_factor(turbulent_start_reynolds, relative_roughness);
   const double h = turbulent_start_reynolds - laminar_end_reynolds, t = (reynolds - laminar_end_reynolds) / h;
-  const double rise = b.value - a.value, c = 3 * rise - h * (2 * a.slope + b.slope), d = h * (a.slope + b.slope) - 2 * rise;
+  const double rise = b.value - a.value, c = 3 * rise - h * (2 * a.slope + b.slope),
+               d = h * (a.slope + b.slope) - 2 * rise;
   return {a.value + t * (h * a.slope + t * (c + t * d)), a.slope + t * (2 * c + 3 * t * d) / h, true};
 }
 
 double pipe_area_m2(double bore_m) { return std::numbers::pi / 4 * bore_m * bore_m; }
 
 PipeState pipe_drop(const Pipe& pipe, const PipeFluid& fluid, double flow_m3_s, Regime regime) {
-  return state(pipe, fluid, flow_m3_s, [&](double re) { return pipe_factor(re, pipe.roughness_m / pipe.bore_m, regime); });
+  return state(pipe, fluid, flow_m3_s,
+               [&](double re) { return pipe_factor(re, pipe.roughness_m / pipe.bore_m, regime); });
 }
 
 PipeState pipe_drop_smooth(const Pipe& pipe, const PipeFluid& fluid, double flow_m3_s) {
-  return state(pipe, fluid, flow_m3_s, [&](double re) { return pipe_factor_smooth(re, pipe.roughness_m / pipe.bore_m); });
+  return state(pipe, fluid, flow_m3_s,
+               [&](double re) { return pipe_factor_smooth(re, pipe.roughness_m / pipe.bore_m); });
 }
 
 PipeState pipe_flow(const Pipe& pipe, const PipeFluid& fluid, double pressure_drop_pa, Regime regime) {

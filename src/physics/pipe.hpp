@@ -8,10 +8,10 @@
 //   drop             (f L/D + sum K) rho V^2 / 2
 // f Darcy factor, L length m, D bore m, V mean speed m/s, K local loss coefficients on the speed in this bore.
 // Range: laminar below Re 2300; Colebrook from 4000 to 1e8, e up to 0.05. Between 2300 and 4000 flow may be either:
-// `pipe_factor` gives Colebrook there and `valid` false; `pipe_factor_smooth`, for solvers and time loops, goes over
-// from one to the other without a jump (cubic in Re, our own bridge).
-// Source: Colebrook, J. Inst. Civ. Eng. 11 (1939) 133; Haaland, J. Fluids Eng. 105 (1983) 89; White, Fluid Mechanics,
-// ch. 6 (from memory).
+// `pipe_factor` gives Colebrook there and `valid` false (true where the caller says turbulent); `pipe_factor_smooth`,
+// for solvers and time loops, goes over from one to the other without a jump (cubic in Re, our own bridge). Source:
+// Colebrook, J. Inst. Civ. Eng. 11 (1939) 133; Haaland, J. Fluids Eng. 105 (1983) 89; White, Fluid Mechanics, ch. 6
+// (from memory).
 #include "physics/law.hpp"
 
 namespace sw::physics {
@@ -53,7 +53,8 @@ PipeState pipe_drop(const Pipe& pipe, const PipeFluid& fluid, double flow_m3_s, 
 PipeState pipe_drop_smooth(const Pipe& pipe, const PipeFluid& fluid, double flow_m3_s);
 /// Flow at a drop. Not valid where the drop lies in the jump between laminar and turbulent flow: then the state at
 /// Re 2300 is given.
-PipeState pipe_flow(const Pipe& pipe, const PipeFluid& fluid, double pressure_drop_pa, Regime regime = Regime::by_reynolds);
+PipeState pipe_flow(const Pipe& pipe, const PipeFluid& fluid, double pressure_drop_pa,
+                    Regime regime = Regime::by_reynolds);
 
 /// Laminar flow at a drop needs no density (Hagen-Poiseuille): pi D^4 dp / (128 mu L).
 double laminar_flow_m3_s(const Pipe& pipe, double viscosity_pa_s, double pressure_drop_pa);

@@ -27,11 +27,13 @@ struct FluidState {
 
 FluidState water(double temperature_k, double pressure_pa);
 
-Slope water_saturation_pressure(double temperature_k);  ///< Pa, Pa/K
+Slope water_saturation_pressure(double temperature_k);   ///< Pa, Pa/K
 Slope water_saturation_temperature(double pressure_pa);  ///< K, K/Pa
 
 /// The parts, for tests against the releases' own tables.
-struct WaterCaloric { double density_kg_m3, specific_heat_j_kg_k; };
+struct WaterCaloric {
+  double density_kg_m3, specific_heat_j_kg_k;
+};
 WaterCaloric water_caloric(double temperature_k, double pressure_pa);
 double water_viscosity(double temperature_k, double density_kg_m3);
 double water_conductivity(double temperature_k, double density_kg_m3);

@@ -80,6 +80,9 @@ inline constexpr Dimension displacement_flow = volume_flow / shaft_speed;  // vo
 inline constexpr Dimension per_temperature = none / temperature;
 inline constexpr Dimension voltage_per_temperature = voltage / temperature;
 inline constexpr Dimension irradiance = power / area;
+inline constexpr Dimension resistivity = resistance * length;
+inline constexpr Dimension time_squared = time * time;
+inline constexpr Dimension distance_per_volume = length / volume;
 }  // namespace dim
 
 using Length = Quantity<dim::length>;
@@ -118,5 +121,6 @@ using Inertia = Quantity<dim::inertia>;
 using DisplacementFlow = Quantity<dim::displacement_flow>;
 using VoltagePerTemperature = Quantity<dim::voltage_per_temperature>;
 using Irradiance = Quantity<dim::irradiance>;
+using Resistivity = Quantity<dim::resistivity>;
 
 }  // namespace sw

@@ -6,6 +6,7 @@ namespace sw {
 
 std::span<const Sum> fluid_sums();  ///< properties, boiling, vapour pressure, atmosphere
 std::span<const Sum> flow_sums();   ///< friction, losses and flow in pipes
-std::span<const Sum> heat_sums();   ///< convection, exchangers, coolant
+std::span<const Sum> heat_sums();   ///< convection, mean difference, coolant
+std::span<const Sum> exchanger_sums();
 
 }  // namespace sw

@@ -10,9 +10,9 @@ namespace sw {
 /// One argument as shown: numbers in `unit`, or a text. A list keeps its rows by `columns`.
 struct SumValue {
   std::string key, label;
-  std::string unit = "-";        ///< `-` for a pure number or a text
-  std::vector<double> numbers;   ///< one, or those of a list
-  std::string text;              ///< of a choice, yes or no, text; or of a wire gauge
+  std::string unit = "-";       ///< `-` for a pure number or a text
+  std::vector<double> numbers;  ///< one, or those of a list
+  std::string text;             ///< of a choice, yes or no, text; or of a wire gauge
   bool is_list = false;
   int columns = 1;
 };
@@ -34,7 +34,8 @@ struct SumResult {
 };
 
 /// `args`: `key=value` words in any order. `units`: `key=unit` words, each chooses an output's unit.
-SumResult run_sum(std::string_view name, const std::vector<std::string>& args, const std::vector<std::string>& units = {});
+SumResult run_sum(std::string_view name, const std::vector<std::string>& args,
+                  const std::vector<std::string>& units = {});
 /// One line a sum: name and title.
 std::string list_sums();
 /// Arguments, outputs, range, source of one sum in words.

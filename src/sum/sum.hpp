@@ -23,17 +23,29 @@ struct Rule {
   std::array<std::string_view, 8> keys{};
   bool together = false;  ///< all or none
 };
-template <class... K> constexpr Rule one_of(K... keys) { return {1, 1, {std::string_view(keys)...}}; }
-template <class... K> constexpr Rule two_of(K... keys) { return {2, 2, {std::string_view(keys)...}}; }
-template <class... K> constexpr Rule at_most_one_of(K... keys) { return {0, 1, {std::string_view(keys)...}}; }
-template <class... K> constexpr Rule all_or_none_of(K... keys) {
+template <class... K>
+constexpr Rule one_of(K... keys) {
+  return {1, 1, {std::string_view(keys)...}};
+}
+template <class... K>
+constexpr Rule two_of(K... keys) {
+  return {2, 2, {std::string_view(keys)...}};
+}
+template <class... K>
+constexpr Rule at_most_one_of(K... keys) {
+  return {0, 1, {std::string_view(keys)...}};
+}
+template <class... K>
+constexpr Rule all_or_none_of(K... keys) {
   return {0, static_cast<int>(sizeof...(K)), {std::string_view(keys)...}, true};
 }
 
 /// What a law or a check has to say beside its outputs.
 class Remarks {
  public:
-  struct Fault { std::string key, problem, hint; };
+  struct Fault {
+    std::string key, problem, hint;
+  };
 
   explicit Remarks(std::vector<std::string> keys = {}) : keys_(std::move(keys)) {}
   /// The key stood among the arguments, read well or not.
@@ -58,8 +70,8 @@ class Remarks {
 };
 
 struct Sum {
-  std::string_view name;    ///< `pipe-loss`
-  std::string_view title;   ///< "Pressure lost along a pipe"
+  std::string_view name;   ///< `pipe-loss`
+  std::string_view title;  ///< "Pressure lost along a pipe"
   std::span<const Argument> inputs, outputs;
   std::span<const Rule> rules = {};
   std::string_view range;   ///< what the law is good for
@@ -74,19 +86,28 @@ struct Sum {
 };
 
 namespace sum_detail {
-template <class> struct LawOf;
-template <class I, class O> struct LawOf<void (*)(const I&, O&, Remarks&)> { using In = I; using Out = O; };
+template <class>
+struct LawOf;
+template <class I, class O>
+struct LawOf<void (*)(const I&, O&, Remarks&)> {
+  using In = I;
+  using Out = O;
+};
 }  // namespace sum_detail
 
 /// The entry of a law. `Check` sees the inputs even where some are missing and says what is (`say.need(…)`) or what
 /// contradicts; it runs with every other check, so that all faults come at once.
-template <auto Law, auto Check = nullptr> constexpr Sum entry(Sum s) {
+template <auto Law, auto Check = nullptr>
+constexpr Sum entry(Sum s) {
   using In = typename sum_detail::LawOf<decltype(Law)>::In;
   using Out = typename sum_detail::LawOf<decltype(Law)>::Out;
   s.make_in = []() -> std::shared_ptr<void> { return std::make_shared<In>(); };
   s.make_out = []() -> std::shared_ptr<void> { return std::make_shared<Out>(); };
-  s.law = [](const void* in, void* out, Remarks& say) { Law(*static_cast<const In*>(in), *static_cast<Out*>(out), say); };
-  if constexpr (Check != nullptr) s.check = [](const void* in, Remarks& say) { Check(*static_cast<const In*>(in), say); };
+  s.law = [](const void* in, void* out, Remarks& say) {
+    Law(*static_cast<const In*>(in), *static_cast<Out*>(out), say);
+  };
+  if constexpr (Check != nullptr)
+    s.check = [](const void* in, Remarks& say) { Check(*static_cast<const In*>(in), say); };
   return s;
 }
 

@@ -1,0 +1,11 @@
+#include "field/evidence.hpp"
+
+namespace sw {
+
+std::optional<Source> find_source(std::string_view name) {
+  for (std::size_t i = 0; i < source_names.size(); ++i)
+    if (source_names[i] == name) return static_cast<Source>(i);
+  return std::nullopt;
+}
+
+}  // namespace sw

@@ -1,0 +1,72 @@
+// Visiting and finding leaves.
+#include "field/walk.hpp"
+#include "field/words.hpp"
+
+namespace sw {
+
+namespace {
+
+/// The first key of a path and what is left of it.
+std::pair<std::string_view, std::string_view> split(std::string_view path) {
+  auto dot = path.find('.');
+  if (dot == std::string_view::npos) return {path, {}};
+  return {path.substr(0, dot), path.substr(dot + 1)};
+}
+
+const FieldInfo* by_key(std::span<const FieldInfo> fields, std::string_view key) {
+  for (auto& f : fields)
+    if (f.key == key) return &f;
+  return nullptr;
+}
+
+std::size_t index_of(const FieldInfo& list, const void* owner, std::string_view name) {
+  std::size_t i = 0, count = list.access.count(owner);
+  while (i < count && list.access.name(owner, i) != name) ++i;
+  return i;
+}
+
+}  // namespace
+
+void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view prefix,
+               const std::function<void(const Leaf&)>& visit) {
+  for (auto& f : fields) {
+    std::string path = below(prefix, f.key);
+    if (f.type == FieldType::group) {
+      if (auto* child = f.access.child(owner)) each_leaf(f.access.children(), child, path, visit);
+    } else if (f.type == FieldType::list) {
+      for (std::size_t i = 0; i < f.access.count(owner); ++i)
+        each_leaf(f.access.children(), f.access.item(owner, i), below(path, f.access.name(owner, i)), visit);
+    } else {
+      visit({std::move(path), &f, owner});
+    }
+  }
+}
+
+LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path) {
+  auto [key, rest] = split(path);
+  auto* f = by_key(fields, key);
+  if (!f) return {};
+  if (f->type == FieldType::group) {
+    if (!f->access.child(owner)) return {};
+    return find_leaf(f->access.children(), f->access.child_to(owner), rest);
+  }
+  if (f->type == FieldType::list) {
+    auto [name, deeper] = split(rest);
+    std::size_t i = index_of(*f, owner, name);
+    if (i == f->access.count(owner)) return {};
+    return find_leaf(f->access.children(), f->access.item_to(owner, i), deeper);
+  }
+  return rest.empty() ? LeafTo{f, owner} : LeafTo{};
+}
+
+const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view path) {
+  auto [key, rest] = split(path);
+  auto* f = by_key(fields, key);
+  if (!f || rest.empty()) return f;
+  if (f->type == FieldType::group) return find_field(f->access.children(), rest);
+  if (f->type != FieldType::list) return nullptr;
+  auto deeper = split(rest).second;
+  return deeper.empty() ? f : find_field(f->access.children(), deeper);
+}
+
+}  // namespace sw

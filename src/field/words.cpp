@@ -1,0 +1,95 @@
+#include "field/words.hpp"
+
+#include "field/measure.hpp"
+#include "quantity/print.hpp"
+#include "quantity/words.hpp"
+
+namespace sw {
+
+namespace {
+
+std::string with_unit(double value, const Kind& kind, std::string_view unit) {
+  if (kind.wire_gauge && unit == "AWG") return print(to_si(value, kind, unit), kind, unit);
+  std::string text = short_number(value, 6);
+  if (!unit.empty()) text.append(" ").append(unit);
+  return text;
+}
+
+}  // namespace
+
+std::string in_quotes(std::string_view text) {
+  constexpr std::size_t longest = 60;
+  if (text.size() <= longest) return '"' + std::string(text) + '"';
+  std::size_t cut = longest;
+  while (cut > 0 && (static_cast<unsigned char>(text[cut]) & 0xC0) == 0x80) --cut;  // never inside a character
+  return '"' + std::string(text.substr(0, cut)) + "…\"";
+}
+
+std::string shown(const Node& node) {
+  switch (node.type) {
+    case Node::Type::table:
+      return "a table";
+    case Node::Type::array:
+      return "an array";
+    case Node::Type::text:
+      return in_quotes(node.text);
+    default:
+      return node.text;
+  }
+}
+
+std::string such_as(const Kind& kind) {
+  return with_article(kind.name) + " such as \"" + std::string(kind.example) + '"';
+}
+
+std::string one_of(std::span<const std::string_view> names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
+    text += in_quotes(names[i]);
+  }
+  return text;
+}
+
+std::string did_you_mean(std::string_view given, const std::vector<std::string_view>& names) {
+  auto near = nearest(given, names);
+  return near.empty() ? std::string() : "did you mean " + in_quotes(near) + "?";
+}
+
+std::string in_own_unit(double value, const FieldInfo& f) { return with_unit(value, *f.kind, unit_of(f)); }
+
+std::string range_words(const FieldInfo& f, std::string_view unit) {
+  if (!f.range.set) return {};
+  auto end = [&](double value) {
+    if (unit == unit_of(f)) return in_own_unit(value, f);
+    return with_unit(from_si(to_si(value, *f.kind, unit_of(f)), *f.kind, unit), *f.kind, unit);
+  };
+  return (f.range.low_open ? "above " : "") + end(f.range.low) + " to " + (f.range.high_open ? "below " : "") +
+         end(f.range.high);
+}
+
+std::string range_words(const FieldInfo& f) { return range_words(f, unit_of(f)); }
+
+std::string fallback_words(const FieldInfo& f) {
+  if (!f.fallback) return {};
+  if (f.type == FieldType::yes_no) return *f.fallback != 0 ? "true" : "false";
+  if (f.type == FieldType::choice) return in_quotes(f.choices[static_cast<std::size_t>(*f.fallback)]);
+  return in_own_unit(*f.fallback, f);
+}
+
+std::string spread_words(const FieldInfo& f, Source s) {
+  auto [share, absolute] = f.spreads[static_cast<std::size_t>(s)];
+  if (share == 0 && absolute == 0) return "exact";
+  std::string text;
+  if (share != 0) text = short_number(share * 100) + " %";
+  if (absolute != 0) text += (text.empty() ? "" : " + ") + in_own_unit(absolute, f);
+  return text;
+}
+
+std::string below(std::string_view path, std::string_view key) {
+  std::string child(path);
+  if (!child.empty()) child += '.';
+  return child.append(key);
+}
+
+}  // namespace sw
