@@ -13,16 +13,16 @@ namespace {
 constexpr double fine_trace_s = 3.0;
 
 unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
-  unsigned bits = 1u << always;
+  unsigned bits = bit(Condition::always);
   for (auto& name : duty.conditions) {
     auto it = std::find(std::begin(condition_names), std::end(condition_names), name);
     if (it == std::end(condition_names)) faults.push_back("unknown condition \"" + name + "\"");
     else bits |= 1u << (it - std::begin(condition_names));
   }
-  if (duty.engine != EngineState::off) bits |= 1u << key;
-  if (duty.engine == EngineState::running) bits |= 1u << running;
-  if (duty.engine == EngineState::cranking) bits |= 1u << start;
-  if (duty.air_conditioning.value_or(false) && duty.engine == EngineState::running) bits |= 1u << air_conditioning;
+  if (duty.engine != EngineState::off) bits |= bit(Condition::key);
+  if (duty.engine == EngineState::running) bits |= bit(Condition::running);
+  if (duty.engine == EngineState::cranking) bits |= bit(Condition::start);
+  if (duty.air_conditioning.value_or(false) && duty.engine == EngineState::running) bits |= bit(Condition::air_conditioning);
   return bits;
 }
 
@@ -56,10 +56,13 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
     c.time = duty.speed_trace->x;
     c.speed = duty.speed_trace->y;
   } else if (!trace.empty()) {
-    auto cycle = physics::read_cycle(trace);
-    for (auto& f : cycle.faults) faults.push_back(f);
-    c.time = cycle.time_s;
-    c.speed = cycle.speed_m_s;
+    auto read = physics::read_speed_trace(trace);
+    if (auto* fault = std::get_if<physics::TraceFault>(&read)) {
+      faults.push_back(duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " + fault->problem);
+    } else {
+      c.time = std::get<physics::SpeedTrace>(read).time_s;
+      c.speed = std::get<physics::SpeedTrace>(read).speed_m_s;
+    }
   }
   c.duration = duty.duration ? duty.duration->si : c.time.empty() ? 0.0 : c.time.back();
   if (!(c.duration > 0)) faults.push_back("no duration: give `duration` or a speed trace");
@@ -71,7 +74,7 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
   c.cranking = duty.engine == EngineState::cranking;
   c.pull = duty.method == Method::pull;
   c.in_gear = duty.in_gear.value_or(false);
-  c.air_conditioning = (c.conditions >> air_conditioning) & 1u;
+  c.air_conditioning = (c.conditions & bit(Condition::air_conditioning)) != 0;
   return c;
 }
 

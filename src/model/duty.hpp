@@ -48,6 +48,7 @@ struct Duty {
 /// Conditions a load can name: `always` burns with the key out, `key` with the key on, `running` with the engine
 /// turning by itself, `air-conditioning` while that is asked for; the others as the duty says.
 inline constexpr std::string_view condition_names[] = {"always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start"};
-enum Condition : int { always, key, running, air_conditioning, night, rain, heat, brake, start, condition_count };
+enum class Condition : unsigned { always, key, running, air_conditioning, night, rain, heat, brake, start };
+constexpr unsigned bit(Condition c) { return 1u << static_cast<unsigned>(c); }
 
 }  // namespace sw

@@ -61,8 +61,9 @@ constexpr Block all[] = {
 };
 
 double grip_torque(const Belt& b, const Pulley& p, Resolver& r) {
-  const double flat = p.side == Side::back ? M_PI : r.need(b.groove);
-  const double k = physics::belt_tension_ratio({.friction = r.need(b.friction), .wrap_rad = r.need(p.wrap), .groove_rad = flat});
+  // The back of a belt is flat; so is a groove of 180 degrees.
+  const double groove = p.side == Side::back ? M_PI : r.need(b.groove);
+  const double k = physics::belt_grip_ratio(r.need(b.friction), r.need(p.wrap), groove).ratio;
   const double tension = r.need(b.tension) * r.get(b.count, 1);
   const double pull = b.tensioner == Tensioner::sprung ? tension * (k - 1) : 2 * tension * (k - 1) / (k + 1);
   return pull * 0.5 * r.need(p.diameter);

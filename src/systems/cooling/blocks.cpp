@@ -36,7 +36,7 @@ std::size_t least_level(const Model& m, const View& v) {
       if (m.fan[i].with_ac) least = i + 1;
   return least;
 }
-bool alive(const View& v) { return (static_cast<unsigned>(v.in(r_conditions)) >> key) & 1u; }
+bool alive(const View& v) { return (static_cast<unsigned>(v.in(r_conditions)) & bit(Condition::key)) != 0; }
 
 /// How far, in kelvin, the level wants to rise or fall; positive wants to move.
 struct Wish { double up = -1e3, down = -1e3; };

@@ -34,9 +34,8 @@ constexpr Port writes[] = {{"road.force", &kind::force, "lbf", "road load"},
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double mass = m.mass_kg + v.in(r_payload);
-  const auto load = physics::road_load({.mass_kg = mass, .rolling = m.rolling, .drag_area_m2 = m.drag_area_m2,
-                                        .speed_m_s = v.in(r_speed), .road_grade = v.in(r_grade), .density_kg_m3 = v.in(r_density)});
-  const double held = load.force_n;
+  const double held = physics::road_load({.mass_kg = mass, .rolling = m.rolling, .drag_area_m2 = m.drag_area_m2, .grade = v.in(r_grade),
+                                          .density_kg_m3 = v.in(r_density)}, v.in(r_speed)).force_n;
   const double force = v.in(r_pull) > 0 ? held : held + mass * v.in(r_acceleration);
   v.set(w_force, force);
   v.set(w_power, force * v.in(r_speed));

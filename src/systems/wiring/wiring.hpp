@@ -8,6 +8,8 @@
 
 namespace sw::wiring {
 
+namespace dc = physics::dc;
+
 enum class Zone : std::uint8_t { cabin, engine_bay };
 inline constexpr std::string_view zone_names[] = {"cabin", "engine bay"};
 enum class Behaviour : std::uint8_t { current, resistance, power, motor, lamp };
