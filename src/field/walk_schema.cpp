@@ -33,10 +33,14 @@ Json bounded(const FieldInfo& f) {
 Json bare(const FieldInfo& f) {
   switch (f.type) {
     case FieldType::number:
-    case FieldType::integer: return {{"anyOf", {bounded(f), type_of("string")}}};
-    case FieldType::yes_no: return type_of("boolean");
-    case FieldType::choice: return {{"enum", std::vector<std::string>(f.choices.begin(), f.choices.end())}};
-    default: return type_of("string");
+    case FieldType::integer:
+      return {{"anyOf", {bounded(f), type_of("string")}}};
+    case FieldType::yes_no:
+      return type_of("boolean");
+    case FieldType::choice:
+      return {{"enum", std::vector<std::string>(f.choices.begin(), f.choices.end())}};
+    default:
+      return type_of("string");
   }
 }
 
@@ -47,10 +51,17 @@ void leaf(const FieldInfo& f, Json& json) {
       json["$ref"] = "#/$defs/figure";
       json["examples"] = {std::string(f.kind->example)};
       break;
-    case FieldType::text: json["$ref"] = "#/$defs/text"; break;
-    case FieldType::names: json["$ref"] = "#/$defs/names"; break;
-    case FieldType::curve: json["$ref"] = "#/$defs/curve"; break;
-    default: json["anyOf"] = {bare(f), given(bare(f), "value")};
+    case FieldType::text:
+      json["$ref"] = "#/$defs/text";
+      break;
+    case FieldType::names:
+      json["$ref"] = "#/$defs/names";
+      break;
+    case FieldType::curve:
+      json["$ref"] = "#/$defs/curve";
+      break;
+    default:
+      json["anyOf"] = {bare(f), given(bare(f), "value")};
   }
 }
 
