@@ -42,6 +42,7 @@ struct FieldInfo;
 
 /// Type-erased access to one member of a struct. Only those that fit the field's type are set.
 struct Access {
+  const void* (*address)(const void* owner) = nullptr;  ///< of the member itself: tells which field a member is
   std::optional<double> (*get)(const void* owner) = nullptr;  ///< quantity (SI), number, integer, yes_no, choice (index)
   void (*set)(void* owner, std::optional<double>) = nullptr;
   const std::string* (*text)(const void* owner) = nullptr;
@@ -125,9 +126,12 @@ template <class V> constexpr V from_number(double x) {
   else return static_cast<V>(x);
 }
 
+template <auto M> const void* address(const void* owner) { return &at<M>(owner); }
+
 template <auto M> constexpr Access scalar_access() {
   using V = typename TypeOf<M>::value_type;
   Access a;
+  a.address = address<M>;
   a.get = [](const void* o) -> std::optional<double> { auto& m = at<M>(o); if (!m) return std::nullopt; return to_number(*m); };
   a.set = [](void* o, std::optional<double> x) { auto& m = at<M>(o); if (x) m = from_number<V>(*x); else m.reset(); };
   return a;
@@ -159,17 +163,20 @@ template <auto M> consteval FieldInfo choice(std::string_view key, std::string_v
 }
 template <auto M> consteval FieldInfo text(std::string_view key, std::string_view label) {
   Access a;
+  a.address = field_detail::address<M>;
   a.text = [](const void* o) -> const std::string* { return &field_detail::at<M>(o); };
   a.text_to = [](void* o) -> std::string* { return &field_detail::at<M>(o); };
   return {.key = key, .label = label, .type = FieldType::text, .access = a};
 }
 template <auto M> consteval FieldInfo names(std::string_view key, std::string_view label) {
   Access a;
+  a.address = field_detail::address<M>;
   a.names = [](void* o) -> std::vector<std::string>* { return &field_detail::at<M>(o); };
   return {.key = key, .label = label, .type = FieldType::names, .access = a};
 }
 template <auto M> consteval FieldInfo curve(std::string_view key, std::string_view label, const Kind& x, const Kind& y) {
   Access a;
+  a.address = field_detail::address<M>;
   a.curve = [](const void* o) -> const std::optional<Curve>* { return &field_detail::at<M>(o); };
   a.curve_to = [](void* o) -> std::optional<Curve>* { return &field_detail::at<M>(o); };
   return {.key = key, .label = label, .type = FieldType::curve, .access = a, .kind = &y, .kind_x = &x};

@@ -1,0 +1,52 @@
+#include "car/build.hpp"
+
+#include <array>
+
+#include "field/stock.hpp"
+
+namespace sw {
+namespace {
+
+/// A system's group: like group<…>, with the struct found by its type in the tuple.
+template <class S> FieldInfo system_group() {
+  using Input = typename S::Input;
+  FieldInfo f{.key = S::key, .label = S::title, .type = FieldType::group};
+  f.access.children = &Input::fields;
+  f.access.child = [](const void* o) -> const void* { return &std::get<Input>(static_cast<const Build*>(o)->inputs); };
+  f.access.child_to = [](void* o) -> void* { return &std::get<Input>(static_cast<Build*>(o)->inputs); };
+  return f;
+}
+
+template <class... S> std::vector<FieldInfo> groups(SystemList<S...>) {
+  std::vector<FieldInfo> all{system_group<S>()...};
+  all.push_back(list<&Build::duty>("duty", "duties").says("Duties of your own, in place of or beside the shipped ones."));
+  return all;
+}
+
+}  // namespace
+
+std::span<const FieldInfo> build_fields() {
+  static const std::vector<FieldInfo> all = groups(Systems{});
+  return all;
+}
+
+Opened read_build(const Document& document) {
+  Opened out;
+  out.files = document.files;
+  out.faults = document.faults;
+  if (!out.faults.any_fault()) {
+    read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
+    fill_defaults(build_fields(), &out.build, "", out.build.evidence);
+  }
+  out.faults.sort();
+  return out;
+}
+
+Opened open(const std::filesystem::path& file, const OpenText& text) {
+  Opened out = read_build(open_build(file, build_fields(), text, std::string(stock_text("shelf.toml"))));
+  out.build.folder = file.parent_path();
+  out.build.name = file.filename().string();
+  return out;
+}
+
+}  // namespace sw

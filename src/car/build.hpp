@@ -1,0 +1,33 @@
+#pragma once
+// A build: the plain fields of every system, the workshop's own duties, and where each figure came from.
+#include <filesystem>
+
+#include "car/systems.hpp"
+#include "document/document.hpp"
+#include "field/walk.hpp"
+#include "model/duty.hpp"
+
+namespace sw {
+
+struct Build {
+  Systems::Inputs inputs;
+  Named<Duty> duty;                ///< the workshop's own, beside the shipped ones
+  EvidenceMap evidence;
+  std::filesystem::path folder;    ///< where trace files are looked for
+  std::string name;                ///< file name, as said in reports
+};
+
+/// The field table of a whole build: one group a system, and `duty`.
+std::span<const FieldInfo> build_fields();
+
+/// A build with all faults of its document; `build` is usable only where there is none.
+struct Opened {
+  Build build;
+  std::vector<std::string> files;
+  Diagnostics faults;
+};
+Opened open(const std::filesystem::path& file, const OpenText& text);
+/// Reads an already merged tree: for tests and generated builds.
+Opened read_build(const Document& document);
+
+}  // namespace sw

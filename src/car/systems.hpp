@@ -1,0 +1,25 @@
+#pragma once
+// The one visible list of systems. Adding one is its folder and its line here.
+#include <tuple>
+
+#include "systems/air_conditioning/air_conditioning.hpp"
+#include "systems/belts/belts.hpp"
+#include "systems/charging/charging.hpp"
+#include "systems/cooling/cooling.hpp"
+#include "systems/driveline/driveline.hpp"
+#include "systems/engine/engine.hpp"
+#include "systems/vehicle/vehicle.hpp"
+#include "systems/wiring/wiring.hpp"
+
+namespace sw {
+
+template <class... S> struct SystemList {
+  using Inputs = std::tuple<typename S::Input...>;
+  using Models = std::tuple<typename S::Model...>;
+  static constexpr std::size_t count = sizeof...(S);
+};
+
+using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System, wiring::System,
+                           cooling::System, air_conditioning::System>;
+
+}  // namespace sw

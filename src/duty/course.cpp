@@ -1,0 +1,81 @@
+#include "duty/course.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "physics/atmosphere.hpp"
+#include "physics/cycle.hpp"
+
+namespace sw {
+namespace {
+
+/// Thermal duties over a trace with corners closer than this (s) are stepped two corners at a time at most.
+constexpr double fine_trace_s = 3.0;
+
+unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
+  unsigned bits = bit(Condition::always);
+  for (auto& name : duty.conditions) {
+    auto it = std::find(std::begin(condition_names), std::end(condition_names), name);
+    if (it == std::end(condition_names)) faults.push_back("unknown condition \"" + name + "\"");
+    else bits |= 1u << (it - std::begin(condition_names));
+  }
+  if (duty.engine != EngineState::off) bits |= bit(Condition::key);
+  if (duty.engine == EngineState::running) bits |= bit(Condition::running);
+  if (duty.engine == EngineState::cranking) bits |= bit(Condition::start);
+  if (duty.air_conditioning.value_or(false) && duty.engine == EngineState::running) bits |= bit(Condition::air_conditioning);
+  return bits;
+}
+
+}  // namespace
+
+Course::Motion Course::motion(double t) const {
+  if (time.empty()) return {held_speed, 0.0};
+  if (t <= time.front()) return {speed.front(), 0.0};
+  if (t >= time.back()) return {speed.back(), 0.0};
+  if (hint_ + 1 >= time.size() || t < time[hint_] || t > time[hint_ + 1])
+    hint_ = static_cast<std::size_t>(std::upper_bound(time.begin(), time.end(), t) - time.begin()) - 1;
+  const double dt = time[hint_ + 1] - time[hint_], slope = (speed[hint_ + 1] - speed[hint_]) / dt;
+  return {speed[hint_] + slope * (t - time[hint_]), slope};
+}
+
+double Course::step_limit(double t) const {
+  if (time.empty()) return duration - t;
+  auto next = std::upper_bound(time.begin(), time.end(), t + 1e-9);
+  if (next == time.end()) return duration - t;
+  double gap = *next - t;
+  if (gap < fine_trace_s && next + 1 != time.end()) gap = *(next + 1) - t;
+  return std::max(gap, 1e-3);
+}
+
+Course make_course(const std::string& key, const Duty& duty, const std::string& trace, std::vector<std::string>& faults) {
+  Course c;
+  c.duty = &duty;
+  c.key = key;
+  c.held_speed = duty.speed ? duty.speed->si : 0.0;
+  if (duty.speed_trace) {
+    c.time = duty.speed_trace->x;
+    c.speed = duty.speed_trace->y;
+  } else if (!trace.empty()) {
+    auto read = physics::read_speed_trace(trace);
+    if (auto* fault = std::get_if<physics::TraceFault>(&read)) {
+      faults.push_back(duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " + fault->problem);
+    } else {
+      c.time = std::get<physics::SpeedTrace>(read).time_s;
+      c.speed = std::get<physics::SpeedTrace>(read).speed_m_s;
+    }
+  }
+  c.duration = duty.duration ? duty.duration->si : c.time.empty() ? 0.0 : c.time.back();
+  if (!(c.duration > 0)) faults.push_back("no duration: give `duration` or a speed trace");
+  const double altitude = duty.altitude ? duty.altitude->si : 0.0, ambient = duty.ambient ? duty.ambient->si : 298.15;
+  c.pressure = physics::standard_atmosphere(altitude).pressure_pa;
+  c.density = physics::air_density(c.pressure, ambient);
+  c.conditions = condition_bits(duty, faults);
+  c.running = duty.engine == EngineState::running;
+  c.cranking = duty.engine == EngineState::cranking;
+  c.pull = duty.method == Method::pull;
+  c.in_gear = duty.in_gear.value_or(false);
+  c.air_conditioning = (c.conditions & bit(Condition::air_conditioning)) != 0;
+  return c;
+}
+
+}  // namespace sw

@@ -1,0 +1,32 @@
+#pragma once
+// A duty made ready to run: speed, grade and weather at any instant.
+#include <string>
+#include <vector>
+
+#include "model/duty.hpp"
+
+namespace sw {
+
+struct Course {
+  const Duty* duty = nullptr;
+  std::string key;
+  double duration = 0;               ///< s
+  std::vector<double> time, speed;   ///< trace, s and m/s; empty where one speed is held
+  double held_speed = 0;
+  double pressure = 101325, density = 1.184;
+  unsigned conditions = 0;           ///< bits by Condition
+  bool running = true, cranking = false, pull = false, in_gear = false, air_conditioning = false;
+
+  struct Motion { double speed, acceleration; };
+  Motion motion(double t) const;
+  /// Longest step that does not run past the next corner of the trace, s.
+  double step_limit(double t) const;
+
+ private:
+  mutable std::size_t hint_ = 0;     ///< where the last look-up ended; one Course serves one run
+};
+
+/// Reads the duty's fields; `trace` is the text of its trace file where it names one. Faults in words.
+Course make_course(const std::string& key, const Duty& duty, const std::string& trace, std::vector<std::string>& faults);
+
+}  // namespace sw

@@ -1,0 +1,97 @@
+#include "duty/duties.hpp"
+
+#include <algorithm>
+
+#include "field/stock.hpp"
+
+namespace sw {
+namespace {
+
+Named<Duty> read_shipped() {
+  struct All {
+    Named<Duty> duty;
+  };
+  static constexpr FieldInfo table[] = {list<&All::duty>("duty", "duties")};
+  Diagnostics faults;
+  EvidenceMap evidence;
+  All all;
+  const Node root = parse_text(std::string(stock_text("duties.toml")), 0, false, faults);
+  read(root, table, &all, "", evidence, faults);
+  fill_defaults(table, &all, "", evidence);
+  return all.duty;
+}
+
+/// Puts each duty after the one it starts from; names loops and strangers.
+Named<Duty> in_order(const Named<Duty>& all, std::vector<std::string>& faults) {
+  Named<Duty> out;
+  std::vector<bool> placed(all.size(), false);
+  for (bool moved = true; moved;) {
+    moved = false;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      auto& [name, duty] = all.entries[i];
+      if (placed[i] || (!duty.after.empty() && !out.find(duty.after))) continue;
+      out.entries.push_back(all.entries[i]);
+      placed[i] = moved = true;
+    }
+  }
+  for (std::size_t i = 0; i < all.size(); ++i)
+    if (!placed[i]) faults.push_back("duty." + all.entries[i].first + ".after: there is no duty \"" + all.entries[i].second.after + "\" to start from, or the two wait for each other");
+  return out;
+}
+
+}  // namespace
+
+const Named<Duty>& shipped_duties() {
+  static const Named<Duty> all = read_shipped();
+  return all;
+}
+
+std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
+  auto set = std::make_unique<DutySet>();
+  Named<Duty> all = shipped_duties();
+  for (auto& own : build.duty) {
+    auto it = std::find_if(all.entries.begin(), all.entries.end(), [&](auto& e) { return e.first == own.first; });
+    if (it != all.entries.end()) it->second = own.second;
+    else all.entries.push_back(own);
+  }
+  set->duty = in_order(all, set->faults);
+  for (auto& [name, duty] : set->duty) {
+    std::string trace;
+    std::vector<std::string> faults;
+    if (!duty.trace_file.empty()) {
+      if (auto text = open(build.folder / duty.trace_file)) trace = *text;
+      else faults.push_back("cannot read \"" + duty.trace_file + "\" beside the build");
+    }
+    set->courses.push_back(make_course(name, duty, trace, faults));
+    for (auto& f : faults) set->faults.push_back("duty." + name + ": " + f);
+  }
+  return set;
+}
+
+Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options) {
+  Course own = course;  // its look-up hint is this run's alone
+  Rhs rhs(car.graph(), own);
+  rhs.start();
+  if (before && before->rows() > 0) rhs.start_from(&before->values[(before->rows() - 1) * before->width]);
+  return integrate(rhs, own, options.control(*own.duty));
+}
+
+std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted) {
+  std::vector<Trace> traces(set.courses.size());
+  std::vector<bool> needed = wanted.empty() ? std::vector<bool>(traces.size(), true) : wanted;
+  auto index = [&](const std::string& name) {
+    for (std::size_t i = 0; i < set.duty.size(); ++i)
+      if (set.duty.entries[i].first == name) return i;
+    return set.duty.size();
+  };
+  for (std::size_t i = needed.size(); i-- > 0;)
+    if (auto& after = set.courses[i].duty->after; needed[i] && !after.empty()) needed[index(after)] = true;
+  for (std::size_t i = 0; i < traces.size(); ++i) {
+    if (!needed[i]) continue;
+    auto& after = set.courses[i].duty->after;
+    traces[i] = run_duty(car, set.courses[i], after.empty() ? nullptr : &traces[index(after)]);
+  }
+  return traces;
+}
+
+}  // namespace sw

@@ -1,0 +1,30 @@
+#pragma once
+// The duties a build is put through: the shipped ones of stock/duties.toml, with the workshop's own over them.
+#include <map>
+#include <string>
+#include <vector>
+
+#include "car/car.hpp"
+#include "duty/course.hpp"
+#include "duty/integrate.hpp"
+
+namespace sw {
+
+struct DutySet {
+  Named<Duty> duty;                  ///< in running order: a duty stands after the one it starts from
+  std::vector<std::string> faults;   ///< of the workshop's own: no duration, unknown `after`, a loop, a bad trace
+  std::vector<Course> courses;       ///< same order; courses[i].duty points into `duty`
+};
+const Named<Duty>& shipped_duties();
+/// `open` finds trace files.
+std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open);
+
+struct RunOptions {
+  StepControl (*control)(const Duty&) = step_control;
+};
+/// Runs one duty; `before` is the trace it starts from, or null.
+Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options = {});
+/// Runs the duties marked in `wanted` (all where empty) and those they start from; others stay not run.
+std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted = {});
+
+}  // namespace sw

@@ -1,0 +1,139 @@
+#include "duty/rhs.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "model/outside.hpp"
+
+namespace sw {
+namespace {
+
+constexpr double tear_tolerance = 1e-7;  ///< of the torn port's own bracket
+constexpr int most_tear_steps = 60;
+constexpr int most_passes = 8;           ///< of the status pass
+
+unsigned alive_bit(const Duty& duty) {
+  switch (duty.method.value_or(Method::thermal)) {
+    case Method::thermal: return in_thermal;
+    case Method::crank: return in_crank;
+    case Method::pull: return in_pull;
+    case Method::rest: return in_rest;
+  }
+  return in_thermal;
+}
+
+}  // namespace
+
+Rhs::Rhs(const Graph& graph, const Course& course) : graph_(&graph), course_(&course), values_(graph.width, 0.0) {
+  const unsigned bit = alive_bit(*course.duty);
+  for (std::size_t i = 0; i < graph.states.size() && alive_.size() < most_states; ++i)
+    if (graph.states[i].info->alive & bit) alive_.push_back(i);
+  for (auto& step : graph.steps) scratch_.push_back(step.block->scratch ? step.block->scratch(step.model) : nullptr);
+  for (auto& port : outside::all) outside_.push_back(graph.slots.at(std::string(port.name)));
+}
+
+View Rhs::view(const Graph::Step& step, std::size_t index) {
+  return {values_.data(), step.reads.data(), step.writes.data(), step.rates.data(), scratch_[index].get()};
+}
+
+void Rhs::start() {
+  for (auto& s : graph_->states) values_[s.value] = s.info->start(s.model, *course_->duty);
+  for (auto& s : graph_->switches) values_[s.value] = s.info->start(graph_->steps[s.step].model, *course_->duty);
+  for (auto& t : graph_->tears) values_[t.guess] = t.low;
+}
+
+void Rhs::start_from(const double* values) { std::copy(values, values + values_.size(), values_.begin()); }
+
+void Rhs::get(double* y) const {
+  for (std::size_t i = 0; i < alive_.size(); ++i) y[i] = values_[graph_->states[alive_[i]].value];
+}
+
+void Rhs::run(std::size_t first, std::size_t last) {
+  for (std::size_t i = first; i <= last; ++i) {
+    auto& step = graph_->steps[i];
+    View v = view(step, i);
+    step.block->evaluate(step.model, v);
+  }
+}
+
+// The torn loop has kinks (a belt that lets go), so it is closed by a bracketed root: the guess stands unless what
+// comes back differs, and then bisection with false position (Illinois) inside the declared bracket.
+void Rhs::close(const Graph::Tear& tear) {
+  auto residual = [&](double guess) {
+    values_[tear.guess] = guess;
+    run(tear.first, tear.last);
+    return values_[tear.result] - guess;
+  };
+  const double tolerance = tear_tolerance * (tear.high - tear.low);
+  double r = residual(values_[tear.guess]);
+  if (std::abs(r) <= tolerance) return;
+  double a = tear.low, ra = residual(a);
+  if (std::abs(ra) <= tolerance) return;
+  double b = tear.high, rb = residual(b);
+  for (int i = 0; i < most_tear_steps && ra * rb < 0; ++i) {
+    double c = (a * rb - b * ra) / (rb - ra);
+    if (i % 3 == 2) c = 0.5 * (a + b);
+    r = residual(c);
+    if (std::abs(r) <= tolerance || b - a < tolerance) break;
+    if (r * rb < 0) { a = b; ra = rb; } else { ra *= 0.5; }
+    b = c;
+    rb = r;
+    if (a > b) { std::swap(a, b); std::swap(ra, rb); }
+  }
+  tear_residual_ = std::max(tear_residual_, std::abs(values_[tear.result] - values_[tear.guess]));
+}
+
+void Rhs::operator()(double t, const double* y, double* rates) {
+  ++evaluations_;
+  for (std::size_t i = 0; i < alive_.size(); ++i) values_[graph_->states[alive_[i]].value] = y[i];
+  const auto motion = course_->motion(t);
+  auto& d = *course_->duty;
+  const double outside[] = {t, motion.speed, motion.acceleration, course_->pull ? 1.0 : 0.0, *d.grade, d.ambient->si,
+                            course_->pressure, course_->density, d.sun->si, d.payload->si, course_->in_gear ? 1.0 : 0.0,
+                            course_->running ? 1.0 : 0.0, course_->cranking ? 1.0 : 0.0,
+                            course_->air_conditioning ? 1.0 : 0.0, static_cast<double>(course_->conditions)};
+  static_assert(std::size(outside) == std::size(outside::all));
+  for (std::size_t i = 0; i < outside_.size(); ++i) values_[outside_[i]] = outside[i];
+  std::size_t next = 0;
+  for (auto& tear : graph_->tears) {
+    if (tear.first > next) run(next, tear.first - 1);
+    close(tear);
+    next = tear.last + 1;
+  }
+  if (next < graph_->steps.size()) run(next, graph_->steps.size() - 1);
+  for (std::size_t i = 0; i < alive_.size(); ++i) rates[i] = values_[graph_->states[alive_[i]].rate];
+}
+
+double Rhs::guard(std::size_t* which) {
+  double worst = -1e300;
+  for (std::size_t i = 0; i < graph_->switches.size(); ++i) {
+    auto& s = graph_->switches[i];
+    auto& step = graph_->steps[s.step];
+    const double g = s.info->guard(step.model, view(step, s.step), values_[s.value]);
+    if (g > worst) {
+      worst = g;
+      if (which) *which = i;
+    }
+  }
+  return worst;
+}
+
+int Rhs::settle(double t, const double* y, double* rates) {
+  int moved = 0;
+  for (int pass = 0; pass < most_passes; ++pass) {
+    bool any = false;
+    for (auto& s : graph_->switches) {
+      auto& step = graph_->steps[s.step];
+      const double next = s.info->next(step.model, view(step, s.step), values_[s.value]);
+      if (next == values_[s.value]) continue;
+      values_[s.value] = next;
+      any = true;
+      ++moved;
+    }
+    if (!any) return moved;
+    (*this)(t, y, rates);
+  }
+  return -1;
+}
+
+}  // namespace sw

@@ -1,0 +1,54 @@
+#pragma once
+// The coupled car as one function: state in, rates out, with everything in between left in the slots. Shared by the
+// integrator, the findings and the comparison with a general-purpose solver.
+#include <memory>
+#include <vector>
+
+#include "duty/course.hpp"
+#include "model/graph.hpp"
+
+namespace sw {
+
+class Rhs {
+ public:
+  static constexpr std::size_t most_states = 24;
+
+  Rhs(const Graph& graph, const Course& course);
+
+  /// Number of states alive in this duty.
+  std::size_t size() const { return alive_.size(); }
+  const Graph::StateSlot& state(std::size_t i) const { return graph_->states[alive_[i]]; }
+  /// Puts all states and switches to their start for the course's duty.
+  void start();
+  /// Starts from the slots another run of the same graph ended with.
+  void start_from(const double* values);
+  void get(double* y) const;
+  /// Rates (1/s) of the alive states at time t (s) and state y; leaves every port in values().
+  void operator()(double t, const double* y, double* rates);
+  const std::vector<double>& values() const { return values_; }
+
+  /// Greatest guard of all switches at the present values, and which switch; at most 0 where none wants to move.
+  double guard(std::size_t* which = nullptr);
+  /// The bounded status pass: switches in fixed order, each pass re-evaluating the car, until none moves or the pass
+  /// count is used up; returns how many moved, -1 if they would not settle.
+  int settle(double t, const double* y, double* rates);
+  long evaluations() const { return evaluations_; }
+  /// Worst mismatch left in a torn loop since start(), in the unit of its port.
+  double tear_residual() const { return tear_residual_; }
+
+ private:
+  View view(const Graph::Step& step, std::size_t index);
+  void run(std::size_t first, std::size_t last);
+  void close(const Graph::Tear& tear);
+
+  const Graph* graph_;
+  const Course* course_;
+  std::vector<double> values_;
+  std::vector<std::size_t> alive_;
+  std::vector<std::shared_ptr<void>> scratch_;
+  std::vector<std::uint16_t> outside_;
+  long evaluations_ = 0;
+  double tear_residual_ = 0;
+};
+
+}  // namespace sw

@@ -1,0 +1,56 @@
+#pragma once
+// A finding: one requirement evaluated at one place in one duty.
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "model/caution.hpp"
+#include "quantity/kind.hpp"
+
+namespace sw {
+
+enum class State : std::uint8_t { holds, tight, fails, unproven };
+inline constexpr std::string_view state_names[] = {"holds", "tight", "fails", "unproven"};
+
+enum class RequirementKind : std::uint8_t { most, least, band, rule };
+inline constexpr std::string_view requirement_kind_names[] = {"most", "least", "band", "rule"};
+
+/// One line of a because-list: a figure on the way from cause to effect, or an input that weighs on the margin.
+struct Because {
+  std::string what;
+  double value = 0;               ///< SI
+  const Kind* kind = &kind::number;
+  std::string_view unit;
+  std::string evidence;           ///< `computed`, or the input's evidence
+  std::string path;               ///< of an input: its path; of a computed figure: its port
+  double weight = 0;              ///< of an input: change of the margin in scales for its own half-width (or 10 %)
+  std::string text;               ///< for a rule: what stands there, in words, instead of a number
+};
+
+struct Finding {
+  std::string id;                 ///< `cooling.coolant-temperature@hot-idle`
+  std::string system, duty, place, title;
+  RequirementKind kind = RequirementKind::most;
+  Hazard hazard = Hazard::nuisance;
+  Caution caution = Caution::none;
+  State state = State::unproven;
+
+  const Kind* quantity = &kind::number;
+  std::string_view unit;
+  std::optional<double> predicted;  ///< SI; absent where unproven or a bare rule
+  double half_width = 0;            ///< SI, half-width of the doubt band of the margin
+  std::optional<double> low_limit, high_limit;  ///< `least` has low, `most` high, `band` both
+  std::optional<double> margin;     ///< SI, positive on the good side
+  double scale = 1;                 ///< SI span the margin is measured against
+  double time = 0;                  ///< s into the duty at which it is decided
+  std::string confidence;           ///< `measured`, `mixed`, `typical`: the weakest evidence that weighs on it
+  std::string source, formula;
+  std::vector<Because> because;
+  std::vector<std::string> missing; ///< paths
+  std::string reason;               ///< why unproven, or what a rule found
+  std::string fix_hint;
+
+  double share() const { return margin ? *margin / scale : 0.0; }
+};
+
+}  // namespace sw

@@ -1,0 +1,51 @@
+#pragma once
+// Reads the inputs a model is made from and notes which are missing, by the field's own path: the path is found from
+// the member's address, so no list of names stands beside the field table.
+#include <limits>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "field/walk.hpp"
+
+namespace sw {
+
+class Resolver {
+ public:
+  /// `fields` and `root` are those of the whole build; `evidence` its evidence.
+  Resolver(std::span<const FieldInfo> fields, const void* root, const EvidenceMap& evidence)
+      : fields_(fields), root_(root), evidence_(&evidence) {}
+
+  /// The SI value; where it is missing its path is noted and NaN returned.
+  template <class T> double need(const std::optional<T>& member) {
+    if (member) return field_detail::to_number(*member);
+    missing_.push_back(path_of(&member));
+    return std::numeric_limits<double>::quiet_NaN();
+  }
+  /// The SI value or `other`.
+  template <class T> double get(const std::optional<T>& member, double other) const {
+    return member ? field_detail::to_number(*member) : other;
+  }
+  /// The curve; where it is missing its path is noted and null returned.
+  const Curve* need(const std::optional<Curve>& member) {
+    if (member) return &*member;
+    missing_.push_back(path_of(&member));
+    return nullptr;
+  }
+  /// Notes something missing that is not one member, in words: `wiring.run: a run from "alternator" to "battery"`.
+  void lacks(std::string what) { missing_.push_back(std::move(what)); }
+
+  std::string path_of(const void* member) const;
+  const Evidence* evidence_of(const void* member) const;
+  /// Forgets what was noted and hands it over: called after each system.
+  std::vector<std::string> take_missing() { return std::exchange(missing_, {}); }
+
+ private:
+  std::span<const FieldInfo> fields_;
+  const void* root_;
+  const EvidenceMap* evidence_;
+  std::vector<std::string> missing_;
+};
+
+}  // namespace sw

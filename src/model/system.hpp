@@ -1,0 +1,28 @@
+#pragma once
+// What a system hands to the car. Each folder in src/systems defines one struct with
+//   using Input  = …;  plain fields with a field table
+//   using Model  = …;  resolved figures, const once made
+//   static constexpr std::string_view key = "cooling", title = "cooling";
+//   static Model resolve(const Input&, Resolver&);
+//   static std::span<const Block> blocks();
+//   static std::span<const Requirement> requirements();
+// and src/car/systems.hpp lists them. No system includes another.
+#include <span>
+#include <string_view>
+
+#include "model/block.hpp"
+#include "model/requirement.hpp"
+#include "model/resolver.hpp"
+
+namespace sw {
+
+/// A system of one car, with its type erased.
+struct SystemOf {
+  std::string_view key, title;
+  const void* model = nullptr;
+  std::vector<std::string> missing;          ///< paths of figures its model lacks; empty: usable
+  std::span<const Block> blocks;
+  std::span<const Requirement> requirements;
+};
+
+}  // namespace sw

@@ -1,0 +1,36 @@
+#include "physics/alternator.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sw::physics {
+
+ShaftLoad alternator_load(double volts, double current_a, double efficiency, double rotor_speed_rad_s) {
+  const double power = volts * current_a / efficiency;
+  if (rotor_speed_rad_s <= 0) return {power, 0, 0};
+  return {power, power / rotor_speed_rad_s, volts / efficiency / rotor_speed_rad_s};
+}
+
+std::optional<AlternatorCurve> alternator_curve(double cut_in_rad_s, double idle_speed_rad_s, double idle_a,
+                                                double rated_speed_rad_s, double rated_a) {
+  const double x1 = idle_speed_rad_s - cut_in_rad_s, x2 = rated_speed_rad_s - cut_in_rad_s;
+  const double ratio = idle_a / rated_a;
+  if (!(x1 > 0 && x2 > x1 && ratio > x1 / x2 && ratio < 1)) return {};
+  // (1 - e^(-x1/b)) / (1 - e^(-x2/b)) falls with b from 1 to x1/x2: bisect its logarithm.
+  double low = x1 / 50, high = 1000 * x2;
+  for (int i = 0; i < 200; ++i) {
+    const double b = std::sqrt(low * high);
+    (std::expm1(-x1 / b) / std::expm1(-x2 / b) > ratio ? low : high) = b;
+  }
+  const double b = std::sqrt(low * high);
+  return AlternatorCurve{cut_in_rad_s, rated_a / -std::expm1(-x2 / b), b};
+}
+
+AlternatorOutput alternator_output(const AlternatorCurve& c, double rotor_speed_rad_s, double machine_k) {
+  const double over = rotor_speed_rad_s - c.cut_in_rad_s, heat = std::max(0.0, 1 - 0.002 * (machine_k - 298.15));
+  if (over <= 0) return {0, 0};
+  const double left = std::exp(-over / c.bend_rad_s);
+  return {heat * c.end_a * (1 - left), heat * c.end_a * left / c.bend_rad_s};
+}
+
+}  // namespace sw::physics

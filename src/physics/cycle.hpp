@@ -1,0 +1,36 @@
+#pragma once
+// A recorded or scheduled speed trace.
+// Distance by trapezoids over the rows (exact for a speed that runs straight between them); acceleration row to row;
+// idle: an interval that ends in a row at zero (40 CFR Part 86 Appendix I schedules are rows of whole seconds).
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace sw::physics {
+
+struct SpeedTrace {
+  std::vector<double> time_s, speed_m_s;  ///< same length, time rising
+};
+struct TraceFault {
+  std::size_t line;     ///< from 1; 0 for the text as a whole
+  std::string problem;
+};
+/// CSV text with a header that names `time_s` and `speed_mph` or `speed_kmh` (other columns are passed over).
+std::variant<SpeedTrace, TraceFault> read_speed_trace(std::string_view csv);
+
+/// The stretches of a trace from one time to another, driven one after the other without a pause. A stretch starts
+/// and ends at any time within the trace; between rows the speed is on the straight line. Empty: the whole trace.
+using Span = std::pair<double, double>;
+struct TraceFigures {
+  double duration_s = 0, distance_m = 0, mean_speed_m_s = 0, top_speed_m_s = 0, greatest_acceleration_m_s2 = 0;
+  double idle_s = 0;
+};
+/// Spans must lie within the trace with from < to; the caller checks (`span_fits`).
+TraceFigures trace_figures(const SpeedTrace& trace, const std::vector<Span>& spans = {});
+bool span_fits(const SpeedTrace& trace, const Span& span);
+/// Speed at a time; the ends hold outside.
+double trace_speed(const SpeedTrace& trace, double time_s);
+
+}  // namespace sw::physics

@@ -1,0 +1,66 @@
+#include <algorithm>
+
+#include "model/outside.hpp"
+#include "systems/air_conditioning/air_conditioning.hpp"
+
+namespace sw::air_conditioning {
+namespace {
+
+constexpr FieldInfo table[] = {
+    yes_no<&Input::fitted>("fitted", "fitted").or_else(0, Source::chosen).says("Whether the car has it."),
+    quantity<&Input::condenser_heat_idle>("condenser_heat_idle", "condenser heat at idle", kind::power).in("kW").from(0, 20).or_else(6).says("Heat the condenser gives to the air before the radiator, standing.").after("common practice: 5 to 7 kW"),
+    quantity<&Input::condenser_heat_road>("condenser_heat_road", "condenser heat on the road", kind::power).in("kW").from(0, 25).or_else(7.5).says("The same at road speed.").after("common practice: 6 to 9 kW"),
+    quantity<&Input::compressor_power_idle>("compressor_power_idle", "compressor power at idle", kind::power).in("kW").from(0, 8).or_else(1.8).says("Shaft power of the compressor at idle.").after("common practice"),
+    quantity<&Input::compressor_power_road>("compressor_power_road", "compressor power on the road", kind::power).in("kW").from(0, 12).or_else(3.5).says("Shaft power of the compressor at road speed.").after("common practice"),
+};
+static_assert(std::size(table) == member_count<Input>());
+
+constexpr Port on_port{"air_conditioning.on", &kind::number, "", "air conditioning on"};
+
+namespace request {
+enum Read { r_asked };
+constexpr Port reads[] = {outside::air_conditioning};
+enum Write { w_on };
+constexpr Port writes[] = {on_port};
+void evaluate(const void* model, View& v) {
+  v.set(w_on, static_cast<const Model*>(model)->fitted && v.in(r_asked) > 0 ? 1.0 : 0.0);
+}
+}  // namespace request
+
+namespace load {
+constexpr double blend_m_s = 15.0;  ///< road figures hold from here up; between, a straight line
+enum Read { r_on, r_speed };
+constexpr Port reads[] = {on_port, {"road.speed", &kind::speed}};
+enum Write { w_heat, w_power };
+constexpr Port writes[] = {{"air_conditioning.condenser_heat", &kind::power, "kW", "condenser heat before the radiator"},
+                           {"air_conditioning.compressor_power", &kind::power, "kW", "compressor power"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double road = std::clamp(v.in(r_speed) / blend_m_s, 0.0, 1.0) , on = v.in(r_on);
+  v.set(w_heat, on * (m.heat_idle_w + road * (m.heat_road_w - m.heat_idle_w)));
+  v.set(w_power, on * (m.power_idle_w + road * (m.power_road_w - m.power_idle_w)));
+}
+}  // namespace load
+
+constexpr Block all[] = {
+    {"air_conditioning.request", request::reads, request::writes, {}, {}, request::evaluate},
+    {"air_conditioning.load", load::reads, load::writes, {}, {}, load::evaluate},
+};
+
+}  // namespace
+
+std::span<const FieldInfo> Input::fields() { return table; }
+std::span<const Block> System::blocks() { return all; }
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  m.fitted = r.get(in.fitted, 0) > 0;
+  if (!m.fitted) return m;
+  m.heat_idle_w = r.need(in.condenser_heat_idle);
+  m.heat_road_w = r.need(in.condenser_heat_road);
+  m.power_idle_w = r.need(in.compressor_power_idle);
+  m.power_road_w = r.need(in.compressor_power_road);
+  return m;
+}
+
+}  // namespace sw::air_conditioning

@@ -1,0 +1,120 @@
+#include <algorithm>
+#include <cmath>
+
+#include "model/outside.hpp"
+#include "physics/belt.hpp"
+#include "systems/belts/belts.hpp"
+
+namespace sw::belts {
+namespace {
+
+constexpr Port slip_port{"belts.slip", &kind::number, "%", "slip at the alternator's pulley"};
+constexpr Port engine_speed{"engine.speed", &kind::shaft_speed, "rpm"};
+
+/// Speeds of everything driven. Only the alternator's pulley is let slip: it is the smallest, with the least wrap and
+/// the greatest torque, and lets go first.
+namespace speeds {
+enum Read { r_engine, r_slip };
+constexpr Port reads[] = {engine_speed, slip_port};
+enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio };
+constexpr Port writes[] = {{"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
+                           {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
+                           {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
+                           {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
+                           {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double n = v.in(r_engine);
+  v.set(w_alternator, n * m.of(Drives::alternator).ratio * (1 - v.in(r_slip)));
+  v.set(w_pump, n * m.of(Drives::coolant_pump).ratio);
+  v.set(w_fan, n * m.of(Drives::fan).ratio);
+  v.set(w_direction, m.of(Drives::coolant_pump).direction);
+  v.set(w_ratio, m.of(Drives::alternator).ratio);
+}
+}  // namespace speeds
+
+/// Torque against grip. Where the alternator asks for more than the belt can pull the belt slips until it does not.
+namespace grip {
+constexpr double slip_most = 0.95;
+enum Read { r_slip, r_alternator_torque, r_alternator_speed, r_pump, r_fan, r_compressor };
+constexpr Port reads[] = {slip_port, {"alternator.torque", &kind::torque}, {"belts.alternator_speed", &kind::shaft_speed},
+                          {"cooling.pump_power", &kind::power}, {"cooling.fan_power", &kind::power},
+                          {"air_conditioning.compressor_power", &kind::power}};
+enum Write { w_slip, w_grip, w_power };
+constexpr Port writes[] = {slip_port, {"belts.alternator_grip", &kind::torque, "lb-ft", "torque at which the belt lets go"},
+                           {"accessories.power", &kind::power, "hp", "power of everything belt-driven"}};
+void evaluate(const void* model, View& v) {
+  auto& d = static_cast<const Model*>(model)->of(Drives::alternator);
+  const double torque = v.in(r_alternator_torque), guess = v.in(r_slip);
+  v.set(w_slip, std::clamp(guess + (torque - d.grip_n_m) / d.grip_n_m, 0.0, slip_most));
+  v.set(w_grip, d.grip_n_m);
+  // What slips turns to heat at the pulley: the crank still gives it.
+  const double shaft = torque * v.in(r_alternator_speed) / std::max(0.05, 1 - guess);
+  v.set(w_power, shaft + v.in(r_pump) + v.in(r_fan) + v.in(r_compressor));
+}
+}  // namespace grip
+
+constexpr Block all[] = {
+    {"belts.speeds", speeds::reads, speeds::writes, {}, {}, speeds::evaluate},
+    {.name = "belts.grip", .reads = grip::reads, .writes = grip::writes, .evaluate = grip::evaluate,
+     .tear = "belts.slip", .tear_low = 0.0, .tear_high = grip::slip_most},
+};
+
+double grip_torque(const Belt& b, const Pulley& p, Resolver& r) {
+  // The back of a belt is flat; so is a groove of 180 degrees.
+  const double groove = p.side == Side::back ? M_PI : r.need(b.groove);
+  const double k = physics::belt_grip_ratio(r.need(b.friction), r.need(p.wrap), groove).ratio;
+  const double tension = r.need(b.tension) * r.get(b.count, 1);
+  const double pull = b.tensioner == Tensioner::sprung ? tension * (k - 1) : 2 * tension * (k - 1) / (k + 1);
+  return pull * 0.5 * r.need(p.diameter);
+}
+
+constexpr std::string_view every_running[] = {"*running"};
+
+namespace holds {
+enum Need { n_torque, n_grip, n_slip };
+constexpr Port needs[] = {{"alternator.torque", &kind::torque}, {"belts.alternator_grip", &kind::torque}, slip_port};
+constexpr std::string_view chain[] = {"engine.speed", "belts.alternator_speed", "alternator.current", "alternator.torque", "belts.alternator_grip", "belts.slip"};
+double use(const Evidenced& run, std::size_t row) { return run.at(row, n_torque) / run.at(row, n_grip) + run.at(row, n_slip); }
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  std::size_t row = 0;
+  for (std::size_t i = 1; i < run.trace->rows(); ++i)
+    if (use(run, i) > use(run, row)) row = i;
+  out.push_back({.place = "alternator", .predicted = use(run, row), .high = 1.0, .scale = 1.0, .row = row,
+                 .fix_hint = "more wrap or tension within the maker's limit, a second belt, or a ribbed belt on belt " +
+                             static_cast<const Model*>(model)->of(Drives::alternator).belt});
+}
+}  // namespace holds
+
+constexpr Requirement requirements_all[] = {
+    {.id = "belts.grip", .title = "belt carries the torque without slip", .kind = RequirementKind::most, .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys, .quantity = &kind::number, .unit = "%",
+     .source = "Euler's belt equation with the groove's wedge (any machine design text)",
+     .formula = "torque asked over tension times (k - 1)/(k + 1) times radius, k = exp(friction wrap / sin(half groove)); slip added where it slips",
+     .duties = every_running, .needs = holds::needs, .chain = holds::chain, .evaluate = holds::evaluate},
+};
+
+}  // namespace
+
+std::span<const Block> System::blocks() { return all; }
+std::span<const Requirement> System::requirements() { return requirements_all; }
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  for (auto& [name, belt] : in.belt)
+    for (auto& [pulley_name, p] : belt.pulley) {
+      const double what = r.need(p.drives);
+      if (std::isnan(what)) continue;
+      Driven& d = m.driven[static_cast<std::size_t>(what)];
+      d.there = true;
+      d.belt = name;
+      d.ratio = r.need(belt.crank_diameter) / r.need(p.diameter);
+      d.direction = p.side == Side::back ? -1 : 1;
+      d.grip_n_m = grip_torque(belt, p, r);
+    }
+  if (!m.of(Drives::alternator).there) r.lacks("belts.belt: a pulley that drives the alternator");
+  if (!m.of(Drives::coolant_pump).there) r.lacks("belts.belt: a pulley that drives the coolant pump");
+  return m;
+}
+
+}  // namespace sw::belts

@@ -1,0 +1,66 @@
+#include <cmath>
+
+#include "physics/battery.hpp"
+#include "systems/charging/charging.hpp"
+
+namespace sw::charging {
+namespace {
+
+/// Usual shape of an alternator's output: share of its rated current against its own speed, rpm (common practice; to
+/// be replaced by the supplier's own curve).
+constexpr double usual_rpm[] = {1000, 1200, 1500, 1800, 2000, 2500, 3000, 4000, 6000};
+constexpr double usual_share[] = {0, 0.10, 0.36, 0.55, 0.62, 0.74, 0.83, 0.93, 1.00};
+
+std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r) {
+  if (in.output_curve) return physics::Interpolant::make(*in.output_curve);
+  const double rated = r.need(in.rated_current);
+  if (std::isnan(rated)) return std::nullopt;
+  Curve c;
+  for (std::size_t i = 0; i < std::size(usual_rpm); ++i) {
+    c.x.push_back(usual_rpm[i] * M_PI / 30.0);
+    c.y.push_back(usual_share[i] * rated);
+  }
+  return physics::Interpolant::make(c);
+}
+
+}  // namespace
+
+double open_circuit_v(const Model& m, double charge, double temperature_k) {
+  return physics::battery_open_volts(charge, temperature_k, static_cast<int>(m.cells)).value;
+}
+
+double resistance_ohm(const Model& m, double charge, double temperature_k) {
+  return physics::battery_resistance(m.resistance_ohm, charge, temperature_k).value;
+}
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  auto& a = in.alternator;
+  m.output = output_of(a, r);
+  m.hot_share = r.need(a.hot_share);
+  m.hot_air_k = r.need(a.hot_air);
+  m.rise_k = r.need(a.temperature_rise);
+  m.highest_rad_s = r.need(a.highest_speed);
+  m.efficiency = r.need(a.efficiency);
+  m.highest_k = r.need(a.highest_temperature);
+  m.set_v = r.need(a.regulator_voltage);
+  m.set_slope_v_k = r.need(a.regulator_slope);
+  if (a.earth) m.earth = *a.earth;
+  else m.earth_path = r.path_of(&a.earth);
+  m.capacity_c = r.need(in.battery.capacity);
+  m.cells = m.set_v < 9 ? 3 : 6;
+  m.cold_crank_a = r.get(in.battery.cold_crank_current, 0);
+  if (in.battery.resistance) m.resistance_ohm = in.battery.resistance->si;
+  else m.resistance_ohm = physics::battery_resistance_from_cranking(r.need(in.battery.cold_crank_current), static_cast<int>(m.cells));
+  auto& s = in.starter;
+  m.starter_a = r.need(s.current);
+  m.starter_v = r.need(s.voltage);
+  m.crank_rad_s = r.need(s.crank_speed);
+  m.starter_ohm = r.need(s.resistance);
+  m.least_crank_rad_s = r.need(s.least_crank_speed);
+  m.least_crank_v = r.get(in.least_crank_voltage, 1.6 * m.cells);
+  m.days_s = r.need(in.days_between_drives);
+  return m;
+}
+
+}  // namespace sw::charging

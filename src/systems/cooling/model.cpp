@@ -1,0 +1,97 @@
+#include <algorithm>
+#include <cmath>
+
+#include "systems/cooling/cooling.hpp"
+
+namespace sw::cooling {
+namespace {
+
+constexpr double usual_loss = 8.2;           ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
+constexpr double usual_fan_v = 13.5;
+constexpr double thermostat_travel_k = 12;   ///< from beginning to open to fully open (common practice)
+
+/// Loss coefficient of the curve's points by least squares in dp = k v^2.
+double fit_loss(const Curve& c) {
+  double top = 0, bottom = 0;
+  for (std::size_t i = 0; i < c.x.size(); ++i) {
+    top += c.y[i] * c.x[i] * c.x[i];
+    bottom += std::pow(c.x[i], 4);
+  }
+  return bottom > 0 && top > 0 ? top / bottom : usual_loss;
+}
+
+void resolve_fans(const Input& in, Model& m, Resolver& r) {
+  for (auto& [name, f] : in.fan) {
+    if (m.fans == Model::most_fans) {
+      r.lacks("cooling.fan: at most 4 fans; \"" + name + "\" is one too many");
+      break;
+    }
+    FanModel fan{.name = name, .electric = f.drive != Drive::engine, .with_ac = r.get(f.with_air_conditioning, 0) > 0, .reversed = f.blows == Blows::against_travel};
+    const double share = fan.reversed ? r.need(f.reversed_share) : 1.0;
+    fan.face_m_s = share * r.need(f.flow) / m.face_m2;
+    fan.free_ratio = r.need(f.free_flow_ratio);
+    if (fan.electric) {
+      fan.rated_v = r.get(f.at_voltage, usual_fan_v);
+      fan.rated_a = r.need(f.current);
+      fan.on_k = r.need(f.on);
+      fan.off_k = r.need(f.off);
+    } else {
+      fan.rated_rad_s = r.need(f.at_speed);
+      fan.power_w = r.need(f.power);
+    }
+    m.fan[m.fans++] = fan;
+  }
+  std::stable_sort(m.fan, m.fan + m.fans, [](const FanModel& a, const FanModel& b) {
+    return a.electric != b.electric ? a.electric : a.on_k < b.on_k;
+  });
+  m.electric = static_cast<std::size_t>(std::count_if(m.fan, m.fan + m.fans, [](auto& f) { return f.electric; }));
+}
+
+void resolve_cap(const Cap& in, Model& m, Resolver& r) {
+  if (in.pressure) m.cap_pa = in.pressure->si;
+  else m.cap_path = r.path_of(&in.pressure);
+  if (in.weakest_part) m.weakest_pa = in.weakest_part->si;
+  else m.weakest_path = r.path_of(&in.weakest_part);
+  if (in.expansion_tank) m.tank_m3 = in.expansion_tank->si;
+}
+
+}  // namespace
+
+double boiling_k(const Model& m, double air_pressure_pa) {
+  return physics::boiling_temperature(physics::Fluid::ethylene_glycol, m.glycol_mass, air_pressure_pa + m.cap_pa.value_or(0.0)).value;
+}
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  auto& c = in.radiator;
+  m.face_m2 = r.need(c.core_width) * r.need(c.core_height);
+  m.conductance_w_k = r.need(c.conductance) * (1 - r.get(c.blocked_share, 0));
+  m.conductance_m_s = r.need(c.conductance_speed);
+  m.exponent = r.need(c.conductance_exponent);
+  m.loss = c.airflow_loss ? fit_loss(*c.airflow_loss) : usual_loss;
+  m.radiator_m3 = r.need(c.volume);
+  m.engine_m3 = std::max(r.need(in.coolant) - m.radiator_m3, 0.5 * r.get(in.coolant, 0));
+  m.glycol_mass = physics::mass_fraction_of(physics::Glycol::ethylene, r.need(in.glycol));
+  m.coolant = physics::CoolantTable::make(physics::Fluid::ethylene_glycol, m.glycol_mass);
+  auto& p = in.pump;
+  m.pump_rad_s = r.need(p.at_speed);
+  m.pump_m3_rad = r.need(p.flow) / m.pump_rad_s;
+  m.pump_w = r.need(p.power);
+  m.rotation = p.rotation;
+  if (!p.rotation) m.rotation_path = r.path_of(&p.rotation);
+  m.reversed_share = r.need(p.reversed_share);
+  m.needed_m3_s = r.get(p.needed_at_idle, 0);
+  m.opens_k = r.need(in.thermostat.opens);
+  m.open_k = std::max(r.get(in.thermostat.fully_open, m.opens_k + thermostat_travel_k), m.opens_k + 1);
+  m.lag_s = r.need(in.thermostat.lag);
+  resolve_cap(in.cap, m, r);
+  resolve_fans(in, m, r);
+  m.cover = r.need(in.shroud_cover);
+  m.ram_share = r.need(in.ram_share);
+  m.recirculation_k = r.need(in.recirculation);
+  m.highest_k = r.need(in.highest_coolant);
+  if (in.bay_temperature) m.bay_k = in.bay_temperature->si;
+  return m;
+}
+
+}  // namespace sw::cooling

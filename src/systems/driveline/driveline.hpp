@@ -1,0 +1,49 @@
+#pragma once
+// Gears, axle, tyre and converter: from road speed to engine speed, and what slip turns into heat.
+#include "model/system.hpp"
+
+namespace sw::driveline {
+
+enum class Gearbox : std::uint8_t { manual, automatic };
+inline constexpr std::string_view gearbox_names[] = {"manual", "automatic"};
+
+struct Gear {
+  std::optional<double> ratio;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Input {
+  std::optional<Gearbox> gearbox;
+  Named<Gear> gear;
+  std::optional<double> axle;
+  std::optional<Length> tyre_diameter;
+  std::optional<double> efficiency;
+  std::optional<double> converter_slip;
+  std::optional<bool> locks_in_top;
+  std::optional<bool> cooler_in_radiator;
+  std::optional<ShaftSpeed> lugging_speed;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Model {
+  static constexpr std::size_t most_gears = 8;
+  std::size_t gears = 0;
+  double ratio[most_gears] = {};     ///< descending: first gear first
+  double axle = 1, wheel_radius_m = 0.3, efficiency = 0.9, slip = 0;
+  bool automatic = false, locks_in_top = false, cooler_in_radiator = false;
+  double lugging_rad_s = 150;
+
+  /// Engine speed over road speed in a gear, rad/m, converter locked.
+  double turns(std::size_t gear) const { return ratio[gear] * axle / wheel_radius_m; }
+};
+
+struct System {
+  using Input = driveline::Input;
+  using Model = driveline::Model;
+  static constexpr std::string_view key = "driveline", title = "driveline";
+  static Model resolve(const Input& in, Resolver& r);
+  static std::span<const Block> blocks();
+  static std::span<const Requirement> requirements() { return {}; }
+};
+
+}  // namespace sw::driveline

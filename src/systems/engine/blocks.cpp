@@ -1,0 +1,122 @@
+#include <algorithm>
+#include <cmath>
+
+#include "model/outside.hpp"
+#include "systems/engine/engine.hpp"
+
+namespace sw::engine {
+namespace {
+
+constexpr Port speed_port{"engine.speed", &kind::shaft_speed, "rpm", "engine speed"};
+constexpr Port metal_port{"engine.metal_temperature", &kind::temperature, "degC", "hottest coolant-side metal"};
+constexpr Port oil_port{"engine.oil_temperature", &kind::temperature, "degC", "oil"};
+constexpr double reference_density = 1.184;  ///< kg/m3 the torque curve is taken to be corrected to (25 degC, 1 atm)
+
+/// Figures that do not change.
+namespace ratings {
+enum Write { w_red, w_peak };
+constexpr Port writes[] = {{"engine.red_line", &kind::shaft_speed, "rpm", "red line"},
+                           {"engine.peak_power", &kind::power, "hp", "greatest power, air as rated"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  v.set(w_red, m.red_line_rad_s);
+  v.set(w_peak, m.peak_power_w);
+}
+}  // namespace ratings
+
+/// Engine speed: what the wheels ask, never below idle while it runs; nothing while cranked or off.
+namespace turning {
+enum Read { r_running, r_asked, r_ac };
+constexpr Port reads[] = {outside::running, {"driveline.input_speed", &kind::shaft_speed}, {"air_conditioning.on", &kind::number}};
+enum Write { w_speed };
+constexpr Port writes[] = {speed_port};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double idle = v.in(r_ac) > 0 ? m.idle_ac_rad_s : m.idle_rad_s;
+  v.set(w_speed, v.in(r_running) > 0 ? std::max(idle, v.in(r_asked)) : 0.0);
+}
+}  // namespace turning
+
+/// What full throttle gives at this speed and in this air.
+namespace full {
+enum Read { r_speed, r_density };
+constexpr Port reads[] = {speed_port, outside::density};
+enum Write { w_torque, w_power };
+constexpr Port writes[] = {{"engine.full_torque", &kind::torque, "lb-ft", "full-throttle torque"},
+                           {"engine.full_power", &kind::power, "hp", "full-throttle power"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double torque = m.torque ? m.torque->at(v.in(r_speed)).value * v.in(r_density) / reference_density : 0.0;
+  v.set(w_torque, torque);
+  v.set(w_power, torque * v.in(r_speed));
+}
+}  // namespace full
+
+/// Power given, fuel burnt, and the shares of its heat.
+namespace work {
+enum Read { r_running, r_speed, r_drive, r_accessories, r_pull, r_full };
+constexpr Port reads[] = {outside::running, speed_port, {"driveline.power", &kind::power}, {"accessories.power", &kind::power},
+                          outside::pull, {"engine.full_power", &kind::power}};
+enum Write { w_power, w_fuel, w_coolant, w_oil, w_bay };
+constexpr Port writes[] = {{"engine.power", &kind::power, "hp", "engine power"},
+                           {"engine.fuel_heat", &kind::power, "kW", "heat of the fuel burnt"},
+                           {"engine.coolant_heat", &kind::power, "kW", "heat to the coolant's side"},
+                           {"engine.oil_heat", &kind::power, "kW", "friction heat to the oil"},
+                           {"engine.bay_heat", &kind::power, "kW", "heat to the engine bay"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const bool running = v.in(r_running) > 0;
+  const double asked = v.in(r_drive) + v.in(r_accessories);
+  const double power = !running ? 0.0 : v.in(r_pull) > 0 ? v.in(r_full) : asked;
+  const double fuel = running ? fuel_heat_w(m, v.in(r_speed), power) : 0.0;
+  v.set(w_power, power);
+  v.set(w_fuel, fuel);
+  v.set(w_coolant, !running ? 0.0 : m.coolant_heat ? m.coolant_heat->at(power).value : m.coolant_share * fuel);
+  v.set(w_oil, m.oil_share * fuel);
+  v.set(w_bay, m.bay_share * fuel);
+}
+}  // namespace work
+
+/// Metal and oil: what stands between combustion and coolant.
+namespace heat {
+constexpr double still_share = 0.15;  ///< conductance metal to coolant with the pump still, over that with it turning (common practice)
+constexpr double oil_metal_w_k = 60.0;                       ///< oil to block (common practice)
+constexpr double sump_still_w_k = 12.0, sump_wind_w_k_m_s = 1.8;  ///< sump to the air, standing and for each m/s (common practice)
+
+enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed };
+constexpr Port reads[] = {outside::running, {"engine.coolant_heat", &kind::power}, {"engine.oil_heat", &kind::power},
+                          {"cooling.engine_temperature", &kind::temperature}, metal_port, oil_port,
+                          outside::ambient, {"road.speed", &kind::speed}};
+enum Write { w_to_coolant };
+constexpr Port writes[] = {{"engine.heat_to_coolant", &kind::power, "kW", "heat into the coolant"}};
+
+double start_metal(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 368.15; }
+double start_oil(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 363.15; }
+enum StateIndex { s_metal, s_oil };
+constexpr StateInfo states[] = {{metal_port, start_metal, 1.0}, {oil_port, start_oil, 1.0}};
+
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double conductance = m.metal_conductance_w_k * (v.in(r_running) > 0 ? 1.0 : still_share);
+  const double to_coolant = conductance * (v.in(r_metal) - v.in(r_coolant));
+  const double to_oil = oil_metal_w_k * (v.in(r_metal) - v.in(r_oil));
+  const double to_air = (sump_still_w_k + sump_wind_w_k_m_s * v.in(r_speed)) * (v.in(r_oil) - v.in(r_ambient));
+  v.set(w_to_coolant, to_coolant);
+  v.rate(s_metal, (v.in(r_coolant_heat) - to_coolant - to_oil) / m.metal_j_k);
+  v.rate(s_oil, (v.in(r_oil_heat) + to_oil - to_air) / m.oil_j_k);
+}
+}  // namespace heat
+
+constexpr Block all[] = {
+    {"engine.ratings", {}, ratings::writes, {}, {}, ratings::evaluate},
+    {"engine.turning", turning::reads, turning::writes, {}, {}, turning::evaluate},
+    {"engine.full", full::reads, full::writes, {}, {}, full::evaluate},
+    {"engine.work", work::reads, work::writes, {}, {}, work::evaluate},
+    {"engine.heat", heat::reads, heat::writes, heat::states, {}, heat::evaluate},
+};
+
+}  // namespace
+
+std::span<const Block> System::blocks() { return all; }
+
+}  // namespace sw::engine

@@ -1,0 +1,62 @@
+#include <algorithm>
+
+#include "systems/engine/engine.hpp"
+
+namespace sw::engine {
+namespace {
+
+constexpr double heating_value_j_kg = 43.5e6;  ///< lower, gasoline (Heywood, Table D.4: 42 to 44 MJ/kg, from memory)
+constexpr double iron_j_kg_k = 460.0;          ///< cast iron (common practice)
+constexpr double oil_j_l_k = 1750.0;           ///< a litre of hot oil (common practice)
+/// Fuel of an engine without load, kg/s for each m3 of displacement at idle: 0.6 lb/h a litre (common practice).
+constexpr double idle_fuel_kg_s_m3 = 0.6 * 0.45359237 / 3600.0 * 1000.0;
+constexpr double metal_rise_at = 1.0 / 3.0;    ///< share of full power at which `metal_rise` is meant
+
+void find_peak(Model& m) {
+  if (!m.torque) return;
+  constexpr int pieces = 200;
+  for (int i = 0; i <= pieces; ++i) {
+    const double w = m.torque->first() + (m.torque->last() - m.torque->first()) * i / pieces;
+    if (const double p = m.torque->at(w).value * w; p > m.peak_power_w) {
+      m.peak_power_w = p;
+      m.peak_speed_rad_s = w;
+    }
+  }
+}
+
+/// Heat to the coolant at a share of full power, for the conductance that `metal_rise` stands for.
+double coolant_heat_at(const Model& m, double power_w) {
+  if (m.coolant_heat) return m.coolant_heat->at(power_w).value;
+  return m.coolant_share * fuel_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w);
+}
+
+}  // namespace
+
+double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
+  return m.idle_fuel_w * speed_rad_s / m.idle_rad_s + m.fuel_per_power * std::max(0.0, power_w);
+}
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  m.idle_rad_s = r.need(in.idle_speed);
+  m.idle_ac_rad_s = r.get(in.idle_speed_air_conditioning, m.idle_rad_s);
+  m.red_line_rad_s = r.need(in.red_line);
+  if (const Curve* c = r.need(in.torque_curve)) m.torque = physics::Interpolant::make(*c);
+  if (in.coolant_heat) m.coolant_heat = physics::Interpolant::make(*in.coolant_heat);
+  find_peak(m);
+  const double displacement = r.need(in.displacement);
+  m.idle_fuel_w = r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3) * heating_value_j_kg;
+  // The line passes through the stated consumption at full power: what is left there above the no-load part.
+  const double full = r.need(in.bsfc) * m.peak_power_w * heating_value_j_kg;
+  m.fuel_per_power = m.peak_power_w > 0 ? std::max(1.5, (full - m.idle_fuel_w * m.peak_speed_rad_s / m.idle_rad_s) / m.peak_power_w) : 3.0;
+  m.coolant_share = r.need(in.coolant_share);
+  m.oil_share = r.need(in.oil_share);
+  m.bay_share = r.need(in.bay_share);
+  m.metal_j_k = r.need(in.metal_mass) * iron_j_kg_k;
+  m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
+  m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);
+  m.highest_oil_k = r.need(in.highest_oil);
+  return m;
+}
+
+}  // namespace sw::engine

@@ -1,0 +1,37 @@
+#pragma once
+// The car itself: its first fields (system voltage, earth), its mass and what the road asks of it.
+#include "model/system.hpp"
+
+namespace sw::vehicle {
+
+enum class Volts : std::uint8_t { six, twelve };
+inline constexpr std::string_view volts_names[] = {"6 V", "12 V"};
+enum class Earth : std::uint8_t { negative, positive };
+inline constexpr std::string_view earth_names[] = {"negative", "positive"};
+
+struct Input {
+  std::string title;
+  std::optional<Volts> system_voltage;
+  std::optional<Earth> earth;
+  std::optional<Mass> weight;
+  std::optional<Area> drag_area;
+  std::optional<double> rolling;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Model {
+  double nominal_v = 12;
+  bool positive_earth = false;
+  double mass_kg = 0, drag_area_m2 = 0, rolling = 0;
+};
+
+struct System {
+  using Input = vehicle::Input;
+  using Model = vehicle::Model;
+  static constexpr std::string_view key = "vehicle", title = "car and road load";
+  static Model resolve(const Input& in, Resolver& r);
+  static std::span<const Block> blocks();
+  static std::span<const Requirement> requirements() { return {}; }
+};
+
+}  // namespace sw::vehicle

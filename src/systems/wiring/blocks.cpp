@@ -1,0 +1,67 @@
+#include <limits>
+
+#include "systems/wiring/network_block.hpp"
+
+namespace sw::wiring {
+namespace network {
+
+enum Write { w_bus, w_battery_v, w_battery_a, w_stud, w_current, w_load, w_fan_v, w_fan_a, w_starter_v, w_starter_a, w_ground, w_lead, w_residual };
+constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
+                           {"battery.voltage", &kind::voltage, "V", "battery posts"},
+                           {"battery.current", &kind::current, "A", "current into the battery"},
+                           {"alternator.voltage", &kind::voltage, "V", "alternator, stud to case"},
+                           {"alternator.current", &kind::current, "A", "alternator current"},
+                           {"load.current", &kind::current, "A", "all loads together"},
+                           {"fans.voltage", &kind::voltage, "V", "volts at the fans"},
+                           {"fans.current", &kind::current, "A", "fan current"},
+                           {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
+                           {"starter.current", &kind::current, "A", "starter current"},
+                           {"ground.drop", &kind::voltage, "V", "alternator case above battery negative"},
+                           {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
+                           {"network.residual", &kind::current, "A", "imbalance left in the network"}};
+
+struct Work {
+  dc::Network network;
+  dc::Solution solution;
+};
+
+std::shared_ptr<void> scratch(const void* model) {
+  auto w = std::make_shared<Work>();
+  w->network = static_cast<const Model*>(model)->network;
+  return w;
+}
+
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  auto& work = v.scratch<Work>();
+  set_feed(m, feed_from([&](int i) { return v.in(i); }), work.network);
+  const auto& summary = dc::solve(work.network, work.solution);
+  auto& s = work.solution;
+  // What did not converge must not look like a figure.
+  const double bad = summary.usable() ? 0.0 : std::numeric_limits<double>::quiet_NaN();
+  double load = s.current_a[m.fans];
+  for (auto& l : m.loads) load += s.current_a[l.wire.branch];
+  v.set(w_bus, s.node_v[m.n_bus] + bad);
+  v.set(w_battery_v, s.node_v[m.n_battery] + bad);
+  v.set(w_battery_a, -s.current_a[m.battery] + bad);
+  v.set(w_stud, s.node_v[m.n_alternator] - s.node_v[m.n_block]);
+  v.set(w_current, s.current_a[m.alternator]);
+  v.set(w_load, load + bad);
+  v.set(w_fan_v, s.load_v[m.fans]);
+  v.set(w_fan_a, s.current_a[m.fans]);
+  v.set(w_starter_v, s.node_v[m.n_starter] - s.node_v[m.n_block]);
+  v.set(w_starter_a, s.current_a[m.starter]);
+  v.set(w_ground, s.node_v[m.n_block]);
+  v.set(w_lead, s.current_a[m.alternator] > 0 ? s.node_v[m.n_alternator] - s.node_v[m.n_bus] : 0.0);
+  v.set(w_residual, summary.worst_residual_a);
+}
+
+constexpr Block all[] = {
+    {"wiring.network", reads, writes, {}, {}, evaluate, scratch},
+};
+
+}  // namespace network
+
+std::span<const Block> System::blocks() { return network::all; }
+
+}  // namespace sw::wiring

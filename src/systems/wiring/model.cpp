@@ -1,0 +1,192 @@
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "model/duty.hpp"
+#include "physics/wire.hpp"
+#include "systems/wiring/wiring.hpp"
+
+namespace sw::wiring {
+namespace {
+
+/// Conductor temperature a run is reckoned at: warm cabin, hot engine bay (common practice).
+constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
+constexpr double usual_load_v = 13.5;
+
+class Builder {
+ public:
+  Builder(Model& m, Resolver& r) : m_(m), r_(r) { nodes_["ground"] = dc::ground; }
+
+  dc::NodeIndex node(const std::string& name) {
+    auto it = nodes_.find(name);
+    if (it != nodes_.end()) return it->second;
+    if (m_.network.node_count == dc::most_nodes) {
+      r_.lacks("wiring.run: at most " + std::to_string(dc::most_nodes) + " nodes can be joined; \"" + name + "\" is one too many");
+      return dc::ground;
+    }
+    return nodes_[name] = m_.network.add_node();
+  }
+  bool joined(const std::string& name) const { return nodes_.contains(name); }
+
+  std::size_t add(const dc::Branch& b) {
+    if (m_.network.branch_count < dc::most_branches) return m_.network.add(b);
+    r_.lacks("wiring: at most " + std::to_string(dc::most_branches) + " runs and loads");
+    return 0;
+  }
+
+  /// Resistance from gauge, length and joints at the zone's temperature, or as measured.
+  Conductor conductor(const std::string& place, const Wire& w, const std::optional<Resistance>& measured) {
+    Conductor c{.place = place};
+    const bool hot = w.zone != Zone::cabin;
+    if (w.gauge) {
+      c.sized = true;
+      c.area_m2 = w.gauge->si;
+      c.ampacity_a = physics::wire_ampacity(c.area_m2, r_.get(w.insulation, 378.15), hot ? physics::Zone::engine_bay : physics::Zone::cabin,
+                                   static_cast<int>(r_.get(w.bundle, 1))).current_a;
+    } else {
+      c.gauge_path = r_.path_of(&w.gauge);
+    }
+    if (w.fuse) {
+      c.fused = true;
+      c.fuse_a = w.fuse->si;
+    } else {
+      c.fuse_path = r_.path_of(&w.fuse);
+    }
+    if (measured) c.resistance_ohm = measured->si;
+    else c.resistance_ohm = physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, hot ? engine_bay_k : cabin_k).per_length_ohm_m * r_.need(w.length) +
+                            r_.get(w.joints, 0);
+    return c;
+  }
+
+ private:
+  Model& m_;
+  Resolver& r_;
+  std::map<std::string, dc::NodeIndex> nodes_;
+};
+
+unsigned when_bits(const std::vector<std::string>& when, const std::string& place, Resolver& r) {
+  unsigned bits = 0;
+  for (auto& name : when) {
+    auto it = std::find(std::begin(condition_names), std::end(condition_names), name);
+    if (it == std::end(condition_names)) r.lacks("wiring.load." + place + ".when: no such condition \"" + name + "\"");
+    else bits |= 1u << (it - std::begin(condition_names));
+  }
+  if (when.empty()) r.lacks("wiring.load." + place + ".when");
+  return bits;
+}
+
+void add_runs(const Input& in, Model& m, Builder& b, Resolver& r) {
+  for (auto& [name, run] : in.run) {
+    if (run.from.empty()) r.lacks("wiring.run." + name + ".from");
+    if (run.to.empty()) r.lacks("wiring.run." + name + ".to");
+    if (run.from.empty() || run.to.empty()) continue;
+    Conductor c = b.conductor(name, run.wire, run.resistance);
+    c.limit_a = r.get(run.limit, 0);
+    c.branch = b.add({.from = b.node(run.from), .to = b.node(run.to), .law = dc::Resistor{std::max(c.resistance_ohm, 1e-5)}});
+    m.runs.push_back(std::move(c));
+  }
+}
+
+void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
+  for (auto& [name, load] : in.load) {
+    LoadModel l;
+    l.wire = b.conductor(name, load.wire, std::nullopt);
+    l.when = when_bits(load.when, name, r);
+    l.rated_a = r.need(load.current);
+    l.rated_v = r.get(load.at_voltage, usual_load_v);
+    l.share = r.get(load.share, 1);
+    l.least_v = r.get(load.least_voltage, 0);
+    l.behaviour = load.behaviour.value_or(Behaviour::resistance);
+    const double a = l.rated_a * l.share, v = l.rated_v;
+    dc::Branch branch{.from = b.node(load.from.empty() ? "bus" : load.from), .to = b.node(load.to.empty() ? "body" : load.to),
+                      .series_ohm = l.wire.resistance_ohm};
+    switch (l.behaviour) {
+      case Behaviour::current: branch.law = dc::ConstantCurrent{a, 0.45 * v}; break;
+      case Behaviour::resistance: branch.law = dc::PowerLaw{a, v, 1.0}; break;
+      case Behaviour::power: branch.law = dc::ConstantPower{a * v, 0.6 * v}; break;
+      case Behaviour::motor: branch.law = dc::PowerLaw{a, v, 1.5}; break;
+      case Behaviour::lamp: branch.law = dc::PowerLaw{a, v, 0.55}; break;
+    }
+    l.wire.branch = b.add(branch);
+    m.loads.push_back(std::move(l));
+  }
+}
+
+void add_sources(const Input& in, Model& m, Builder& b) {
+  m.battery = b.add({.from = dc::ground, .to = m.n_battery, .law = dc::Battery{12.6, 0.01}});
+  dc::Branch machine{.from = m.n_block, .to = m.n_alternator, .law = dc::RegulatedSource{14.0, 0.0}};
+  const Sense sense = in.sense.value_or(Sense::own);
+  machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
+  machine.sense_minus = sense == Sense::own ? m.n_block : dc::ground;
+  m.alternator = b.add(machine);
+  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 5}});
+}
+
+/// The runs that carry the charging current: those on a shortest path from the alternator to the battery.
+void find_charge_path(Model& m) {
+  std::vector<int> via(dc::most_nodes, -1);
+  std::vector<dc::NodeIndex> queue = {m.n_alternator};
+  for (std::size_t head = 0; head < queue.size(); ++head)
+    for (std::size_t i = 0; i < m.runs.size(); ++i) {
+      auto& branch = m.network.branches[m.runs[i].branch];
+      for (auto [from, to] : {std::pair{branch.from, branch.to}, std::pair{branch.to, branch.from}})
+        if (from == queue[head] && to != m.n_alternator && via[to] < 0 && to != dc::ground) {
+          via[to] = static_cast<int>(i);
+          queue.push_back(to);
+        }
+    }
+  for (dc::NodeIndex at = m.n_battery; at != m.n_alternator && via[at] >= 0;) {
+    const auto i = static_cast<std::size_t>(via[at]);
+    m.charge_path.push_back(i);
+    auto& branch = m.network.branches[m.runs[i].branch];
+    at = branch.to == at ? branch.from : branch.to;
+  }
+  std::reverse(m.charge_path.begin(), m.charge_path.end());
+}
+
+}  // namespace
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  Builder b(m, r);
+  add_runs(in, m, b, r);
+  for (auto name : {"battery", "alternator", "block", "bus", "body", "starter"})
+    if (!b.joined(name)) r.lacks(std::string("wiring.run: a run that reaches \"") + name + "\"");
+  m.n_battery = b.node("battery");
+  m.n_alternator = b.node("alternator");
+  m.n_block = b.node("block");
+  m.n_bus = b.node("bus");
+  m.n_body = b.node("body");
+  m.n_starter = b.node("starter");
+  add_sources(in, m, b);
+  // No electric fans, no feed needed: the wire is judged only where something is given or asked of it.
+  auto& f = in.fans;
+  if (f.wire.gauge) {
+    m.fan_feed = b.conductor("fans", f.wire, std::nullopt);
+  } else {
+    m.fan_feed.place = "fans";
+    m.fan_feed.gauge_path = r.path_of(&f.wire.gauge);
+    m.fan_feed.fuse_path = r.path_of(&f.wire.fuse);
+    m.fan_feed.resistance_ohm = 0.01;
+  }
+  m.fans = b.add({.from = b.node(f.from.empty() ? "bus" : f.from), .to = b.node(f.to.empty() ? "body" : f.to),
+                  .series_ohm = m.fan_feed.resistance_ohm, .law = dc::PowerLaw{1, 13.5, 1}});
+  m.fan_feed.branch = m.fans;
+  add_loads(in, m, b, r);
+  find_charge_path(m);
+  if (m.charge_path.empty()) r.lacks("wiring.run: a way from \"alternator\" to \"battery\"");
+  return m;
+}
+
+void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
+  n.branches[m.battery].law = dc::Battery{feed.emf_v, feed.battery_ohm};
+  n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a)};
+  n.branches[m.alternator].closed = feed.alternator_a > 0;
+  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 5};
+  n.branches[m.starter].closed = feed.starter_a > 0;
+  n.branches[m.fans].law = dc::PowerLaw{std::max(feed.fan_a, 1e-6), feed.fan_v, 1};
+  n.branches[m.fans].closed = feed.fan_a > 0;
+  for (auto& load : m.loads) n.branches[load.wire.branch].closed = (load.when & feed.conditions) != 0;
+}
+
+}  // namespace sw::wiring

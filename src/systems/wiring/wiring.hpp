@@ -1,0 +1,109 @@
+#pragma once
+// The DC network of the car: runs between named nodes, loads with their own feeds, fuses, and the feed of the fans.
+// Nodes are named by the user; these have a meaning: `battery` (positive post), `ground` (negative post, always the
+// reference), `alternator` (output stud), `block` (its case), `bus` (what loads are fed from), `body` (what they are
+// grounded to), `starter`.
+#include "model/system.hpp"
+#include "physics/dc_network.hpp"
+
+namespace sw::wiring {
+
+namespace dc = physics::dc;
+
+enum class Zone : std::uint8_t { cabin, engine_bay };
+inline constexpr std::string_view zone_names[] = {"cabin", "engine bay"};
+enum class Behaviour : std::uint8_t { current, resistance, power, motor, lamp };
+inline constexpr std::string_view behaviour_names[] = {"current", "resistance", "power", "motor", "lamp"};
+enum class Sense : std::uint8_t { own, bus, battery };
+inline constexpr std::string_view sense_names[] = {"own stud", "bus", "battery"};
+
+/// A conductor and what protects it; shared by runs and by the feeds of loads.
+struct Wire {
+  std::optional<Area> gauge;
+  std::optional<Length> length;
+  std::optional<Resistance> joints;
+  std::optional<Current> fuse;
+  std::optional<Temperature> insulation;
+  std::optional<Zone> zone;
+  std::optional<int> bundle;
+};
+
+struct Run {
+  std::string from, to;
+  Wire wire;
+  std::optional<Resistance> resistance;
+  std::optional<Current> limit;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Load {
+  std::optional<Current> current;
+  std::optional<Voltage> at_voltage;
+  std::optional<Behaviour> behaviour;
+  std::vector<std::string> when;
+  std::optional<double> share;
+  std::optional<Voltage> least_voltage;
+  std::string from, to;
+  Wire wire;
+  static std::span<const FieldInfo> fields();
+};
+
+struct FanFeed {
+  std::string from, to;
+  Wire wire;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Input {
+  std::optional<Sense> sense;
+  Named<Run> run;
+  Named<Load> load;
+  FanFeed fans;
+  static std::span<const FieldInfo> fields();
+};
+
+/// A wire ready for checks.
+struct Conductor {
+  std::string place;                   ///< name of the run or load
+  double area_m2 = 0, resistance_ohm = 0, fuse_a = 0, ampacity_a = 0, limit_a = 0;
+  bool sized = false, fused = false;   ///< whether gauge and fuse are known
+  std::string gauge_path, fuse_path;
+  std::size_t branch = 0;
+};
+
+struct LoadModel {
+  Conductor wire;
+  unsigned when = 0;                   ///< condition bits; on where any is set
+  double rated_a = 0, rated_v = 0, share = 1, least_v = 0;
+  Behaviour behaviour = Behaviour::resistance;
+};
+
+struct Model {
+  dc::Network network;                 ///< everything joined; sources and fans filled in at each evaluation
+  std::vector<Conductor> runs;
+  std::vector<LoadModel> loads;
+  Conductor fan_feed;
+  std::vector<std::size_t> charge_path;///< indices of runs the charging current passes
+  std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
+  dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_bus = 0, n_body = 0, n_starter = 0;
+  bool has_starter = false;
+};
+
+struct System {
+  using Input = wiring::Input;
+  using Model = wiring::Model;
+  static constexpr std::string_view key = "wiring", title = "wiring";
+  static Model resolve(const Input& in, Resolver& r);
+  static std::span<const Block> blocks();
+  static std::span<const Requirement> requirements();
+};
+
+/// What the network is fed with at one instant.
+struct Feed {
+  double alternator_a = 0, set_v = 0, emf_v = 0, battery_ohm = 0.01, starter_a = 0, fan_a = 0, fan_v = 13.5;
+  unsigned conditions = 0;
+};
+/// Puts a feed into a copy of the model's network.
+void set_feed(const Model& m, const Feed& feed, dc::Network& network);
+
+}  // namespace sw::wiring
