@@ -1,0 +1,12 @@
+# Every header must compile alone, and twice: for each one a source that includes it and nothing else.
+file(GLOB_RECURSE HEADERS RELATIVE ${CMAKE_SOURCE_DIR}/src CONFIGURE_DEPENDS ${CMAKE_SOURCE_DIR}/src/*.hpp)
+foreach(HEADER IN LISTS HEADERS)
+  set(SOURCE ${CMAKE_BINARY_DIR}/headers/${HEADER}.cpp)
+  file(CONFIGURE OUTPUT ${SOURCE} CONTENT "#include \"${HEADER}\"\n#include \"${HEADER}\"\n")
+  list(APPEND HEADER_SOURCES ${SOURCE})
+endforeach()
+if(HEADER_SOURCES)
+  add_library(headers_alone OBJECT ${HEADER_SOURCES})
+  target_link_libraries(headers_alone PRIVATE streetwright_core)
+  target_compile_options(headers_alone PRIVATE -O0 -g0)
+endif()

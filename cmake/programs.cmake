@@ -1,0 +1,11 @@
+# one_program_each(KIND PATTERN LIBRARY…): every source that fits PATTERN becomes a program in <build>/KIND/.
+function(one_program_each KIND PATTERN)
+  file(GLOB SOURCES CONFIGURE_DEPENDS ${PATTERN})
+  foreach(SOURCE IN LISTS SOURCES)
+    get_filename_component(NAME ${SOURCE} NAME_WE)
+    add_executable(${NAME} ${SOURCE})
+    set_target_properties(${NAME} PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${CMAKE_BINARY_DIR}/${KIND})
+    target_compile_definitions(${NAME} PRIVATE STREETWRIGHT_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
+    target_link_libraries(${NAME} PRIVATE streetwright_core ${ARGN})
+  endforeach()
+endfunction()
