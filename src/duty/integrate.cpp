@@ -28,8 +28,8 @@ class Stepper {
     trace_.time.reserve(rows);
     trace_.values.reserve(rows * trace_.width);
     rhs_.get(y_.data());
-    rhs_(0.0, y_.data(), f_.data());
-    if (rhs_.settle(0.0, y_.data(), f_.data()) < 0) fail(Outcome::chatter, "switches do not settle at the start");
+    rhs_(begin(), y_.data(), f_.data());
+    if (rhs_.settle(begin(), y_.data(), f_.data()) < 0) fail(Outcome::chatter, "switches do not settle at the start");
     record();
     double h = control_.first_step;
     while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) h = advance(h);
@@ -40,6 +40,10 @@ class Stepper {
   }
 
  private:
+  // Rates jump at the corners of a speed trace. All evaluations of a step lie between its ends, each on the step's side.
+  double begin() const { return t_ + Course::corner_width_s; }
+  double end(double h) const { return t_ + h - Course::corner_width_s; }
+
   void record() {
     trace_.time.push_back(t_);
     trace_.values.insert(trace_.values.end(), rhs_.values().begin(), rhs_.values().end());
@@ -56,7 +60,7 @@ class Stepper {
     for (std::size_t j = 0; j < n_; ++j) {
       const double step = 1e-3 * rhs_.state(j).info->scale;
       yp[j] = y_[j] + step;
-      rhs_(t_, yp.data(), fp.data());
+      rhs_(begin(), yp.data(), fp.data());
       for (std::size_t i = 0; i < n_; ++i) jacobian_[i * N + j] = (fp[i] - f_[i]) / step;
       yp[j] = y_[j];
     }
@@ -78,7 +82,7 @@ class Stepper {
     std::array<double, N> k1 = f_, k2{}, mid{};
     lu_.solve(k1.data());
     for (std::size_t i = 0; i < n_; ++i) mid[i] = y_[i] + h * k1[i];
-    rhs_(t_ + h, mid.data(), k2.data());
+    rhs_(end(h), mid.data(), k2.data());
     for (std::size_t i = 0; i < n_; ++i) k2[i] -= 2.0 * k1[i];
     lu_.solve(k2.data());
     double worst = 0;
@@ -103,11 +107,12 @@ class Stepper {
       h *= std::isfinite(error) ? std::clamp(0.9 / std::sqrt(error), 0.1, 0.7) : 0.1;
       error = attempt(h);
     }
-    rhs_(t_ + h, y1_.data(), f1_.data());
+    rhs_(end(h), y1_.data(), f1_.data());
     std::size_t which = 0;
-    const bool event = rhs_.guard(&which) > 0;
+    bool event = rhs_.guard(&which) > 0;
     if (event) h = locate(h, which);
     accept(h);
+    if (course_.corner_at(t_)) event = turn_corner(which);
     if (event && !settle(which)) return h;
     return event ? control_.first_step : next_step(h, error);
   }
@@ -124,11 +129,11 @@ class Stepper {
     while (high - low > guard_width) {
       const double mid = 0.5 * (low + high);
       attempt(mid);
-      rhs_(t_ + mid, y1_.data(), f1_.data());
+      rhs_(end(mid), y1_.data(), f1_.data());
       (rhs_.guard(&which) > 0 ? high : low) = mid;
     }
     attempt(high);
-    rhs_(t_ + high, y1_.data(), f1_.data());
+    rhs_(end(high), y1_.data(), f1_.data());
     rhs_.guard(&which);
     return high;
   }
@@ -140,6 +145,13 @@ class Stepper {
     ++age_;
     ++trace_.summary.steps;
     record();
+  }
+
+  /// Puts f_ on the far side of a corner; true where a switch wants to move there.
+  bool turn_corner(std::size_t& which) {
+    rhs_(begin(), y_.data(), f_.data());
+    record();
+    return rhs_.guard(&which) > 0;
   }
 
   bool settle(std::size_t which) {
@@ -154,7 +166,7 @@ class Stepper {
       chatter_from_ = t_;
       moves_ = 0;
     }
-    if (rhs_.settle(t_, y_.data(), f_.data()) < 0) {
+    if (rhs_.settle(begin(), y_.data(), f_.data()) < 0) {
       fail(Outcome::chatter, "switches drive each other to and fro at " + std::to_string(t_) + " s");
       return false;
     }
