@@ -13,7 +13,9 @@ namespace {
 constexpr const char* duties[] = {"hot-idle", "parade", "commute", "cruise", "grade", "night-rain", "warm-up", "hot-soak"};
 constexpr int timed_runs = 7;
 constexpr Tolerance fine{1e-6, 1e-4};  ///< the reference: a ten-thousandth of a scale
-constexpr Tolerance alike{0, 0.02};    ///< the error of a step the own integrator is held to
+constexpr Tolerance alike{0, 2e-3};  ///< at which CVODE comes about as near the reference as the own integrator
+
+constexpr double unsteadiness_m_s = 0.5;
 
 struct Case {
   const Car& car;
@@ -70,13 +72,13 @@ struct Difference {
 class Comparison {
  public:
   Comparison(const Graph& graph, const Kind& kind) : graph_(graph), kind_(&kind) {}
-  void add(double t, double weight, const Trace& own, std::size_t row, const std::vector<double>& other) {
+  void add(const Trace& a, const Trace& b, std::size_t row, double weight) {
     double worst = 0;
     for (std::size_t s = 0; s < graph_.ports.size(); ++s) {
       if (graph_.ports[s].kind != kind_ || graph_.ports[s].name.empty()) continue;
-      const double d = std::abs(own.at(row, s) - other[s]);
+      const double d = std::abs(a.at(row, s) - b.at(row, s));
       worst = std::max(worst, d);
-      if (d > result_.most) result_ = {d, t, 0, graph_.ports[s].name};
+      if (d > result_.most) result_ = {d, a.time[row], 0, graph_.ports[s].name};
     }
     all_.emplace_back(worst, weight);
   }
@@ -99,26 +101,45 @@ class Comparison {
   std::vector<std::pair<double, double>> all_;  ///< worst of one instant, and how long it stands for
 };
 
-/// Compares at the own steps' ends, so that only the reference is interpolated, at its own order. Instants with two
-/// rows, where ports jump (switch, corner), are left out.
-std::pair<Difference, Difference> differences(const Case& c, const Trace& own) {
-  std::vector<double> times, weight;
-  std::vector<std::size_t> rows;
+/// Where to compare: at the own steps' ends, so that only the reference is interpolated, at its own order. Instants
+/// with two rows, where ports jump (switch, corner), are left out.
+struct Grid { std::vector<double> time, weight; std::vector<std::size_t> rows; };
+Grid grid_of(const Trace& own) {
+  Grid g;
   for (std::size_t r = 1; r + 1 < own.rows(); ++r) {
     if (own.time[r] - own.time[r - 1] < 1e-6 || own.time[r + 1] - own.time[r] < 1e-6) continue;
-    times.push_back(own.time[r]);
-    rows.push_back(r);
-    weight.push_back(own.time[r] - own.time[r - 1]);
+    g.time.push_back(own.time[r]);
+    g.weight.push_back(own.time[r] - own.time[r - 1]);
+    g.rows.push_back(r);
   }
+  return g;
+}
+
+/// All ports of a CVODE run at the grid's times.
+Trace cvode_trace(const Case& c, Tolerance tolerance, const Grid& grid) {
   Course course = c.course;
   Rhs rhs = started(c, course);
-  Comparison kelvin(c.car.graph(), kind::temperature), volts(c.car.graph(), kind::voltage);
-  CvodeRun run(rhs, course, fine);
-  run.run(times, [&](std::size_t i) {
-    kelvin.add(times[i], weight[i], own, rows[i], rhs.values());
-    volts.add(times[i], weight[i], own, rows[i], rhs.values());
+  Trace trace;
+  trace.width = rhs.values().size();
+  CvodeRun(rhs, course, tolerance).run(grid.time, [&](std::size_t i) {
+    trace.time.push_back(grid.time[i]);
+    trace.values.insert(trace.values.end(), rhs.values().begin(), rhs.values().end());
   });
-  return {kelvin.result(), volts.result()};
+  return trace;
+}
+
+Trace at_rows(const Trace& own, const Grid& grid) {
+  Trace t;
+  t.width = own.width;
+  t.time = grid.time;
+  for (auto r : grid.rows) t.values.insert(t.values.end(), own.values.begin() + static_cast<long>(r * own.width), own.values.begin() + static_cast<long>((r + 1) * own.width));
+  return t;
+}
+
+Difference difference(const Graph& graph, const Kind& kind, const Trace& a, const Trace& b, const Grid& grid) {
+  Comparison compare(graph, kind);
+  for (std::size_t r = 0; r < a.rows(); ++r) compare.add(a, b, r, grid.weight[r]);
+  return compare.result();
 }
 
 struct Line { std::string costs, differences; };
@@ -128,18 +149,37 @@ Line measure(const char* key, const Case& c) {
   const double time = median_time(timed_runs, [&] { own = run_duty(c.car, c.course, c.before); });
   if (!own.summary.usable()) throw std::runtime_error(std::string(key) + ": " + own.summary.reason);
   const Cost like = cvode_cost(c, alike), exact = cvode_cost(c, fine);
-  const auto [kelvin, volts] = differences(c, own);
+  const Grid grid = grid_of(own);
+  const Trace reference = cvode_trace(c, fine, grid), rows = at_rows(own, grid);
+  auto& graph = c.car.graph();
+  const Difference kelvin = difference(graph, kind::temperature, rows, reference, grid), volts = difference(graph, kind::voltage, rows, reference, grid),
+                   other = difference(graph, kind::temperature, cvode_trace(c, alike, grid), reference, grid);
   char line[400];
   std::snprintf(line, sizeof line, "| %s | %zu | %.0f | %.0f | %ld | %ld | %.0f | %ld | %ld | %.0f | %ld | %ld |\n", key,
                 Rhs(c.car.graph(), c.course).size(), 1e9 * one_evaluation_s(c, own), 1e-3 * c.course.duration / time, own.summary.steps,
                 own.summary.evaluations, 1e-3 * like.simulated_per_s, like.steps, like.evaluations, 1e-3 * exact.simulated_per_s,
                 exact.steps, exact.evaluations);
   Line out{line, {}};
-  std::snprintf(line, sizeof line, "| %s | %ld | %ld | %.3f | %.3f | %s, %.0f s | %.4f | %.4f | %s, %.0f s |\n", key, own.summary.events,
+  std::snprintf(line, sizeof line, "| %s | %ld | %ld | %.3f | %.3f | %s, %.0f s | %.4f | %.4f | %s, %.0f s | %.3f | %.3f |\n", key, own.summary.events,
                 exact.events, kelvin.p99, kelvin.most, std::string(kelvin.port).c_str(), kelvin.at, volts.p99, volts.most,
-                std::string(volts.port).c_str(), volts.at);
+                std::string(volts.port).c_str(), volts.at, other.p99, other.most);
   out.differences = line;
   return out;
+}
+
+/// A trace as a recorder leaves it: the commute at one row a second, with a driver's unsteadiness (a fixed sequence).
+Course recorded(const Course& from) {
+  Course c = from;
+  c.time.clear();
+  c.speed.clear();
+  unsigned noise = 1;
+  for (double t = 0; t <= c.duration; t += 1) {
+    noise = noise * 1664525u + 1013904223u;
+    const double speed = from.motion(t).speed;
+    c.time.push_back(t);
+    c.speed.push_back(speed > 1 ? speed + unsteadiness_m_s * (noise / 4294967296.0 - 0.5) : speed);
+  }
+  return c;
 }
 
 int run() {
@@ -161,14 +201,19 @@ int run() {
     const Line line = measure(key, {car, set->courses[i], after.empty() ? nullptr : &traces[find(after)]});
     costs += line.costs;
     differences += line.differences;
+    if (key != std::string_view("commute")) continue;
+    const Course course = recorded(set->courses[i]);
+    const Line more = measure("commute, 1 Hz", {car, course, nullptr});
+    costs += more.costs;
+    differences += more.differences;
   }
   std::printf("Simulated thousands of seconds a second of one core (ks/s), steps and evaluations of the right-hand side.\n"
-              "CVODE alike: error of a step as the own; CVODE fine: rtol 1e-6, atol 1e-4 of each state's scale.\n\n"
+              "CVODE alike: atol 2e-3 of each scale, by which it comes about as near the reference as the own; CVODE fine: rtol 1e-6, atol 1e-4 of each state's scale.\n\n"
               "| duty | states | ns an evaluation | own ks/s | steps | evaluations | CVODE alike ks/s | steps | evaluations | CVODE fine ks/s | steps | evaluations |\n"
               "|---|---|---|---|---|---|---|---|---|---|---|---|\n%s\n"
               "Own against CVODE fine, over all temperature and voltage ports: 99th percentile by time, greatest, and where.\n\n"
-              "| duty | events | of CVODE | K, 99 %% | K, greatest | where | V, 99 %% | V, greatest | where |\n"
-              "|---|---|---|---|---|---|---|---|---|\n%s",
+              "| duty | events | of CVODE | K, 99 %% | K, greatest | where | V, 99 %% | V, greatest | where | K of CVODE alike, 99 %% | greatest |\n"
+              "|---|---|---|---|---|---|---|---|---|---|---|\n%s",
               costs.c_str(), differences.c_str());
   return 0;
 }

@@ -40,9 +40,8 @@ Course::Motion Course::motion(double t) const {
 }
 
 double Course::step_limit(double t) const {
-  const std::size_t next = first_corner_after(t + corner_width_s), last = first_corner_after(t + fine_trace_s);
-  if (next >= time.size()) return duration - t;
-  return time[std::max(next, last - 1)] - t;
+  const std::size_t next = first_corner_after(t + corner_width_s);
+  return next < time.size() ? time[next] - t : duration - t;
 }
 
 bool Course::corner_at(double t) const {

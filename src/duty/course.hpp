@@ -20,13 +20,11 @@ struct Course {
   struct Motion { double speed, acceleration; };
   /// At a corner: that of the stretch that begins there.
   Motion motion(double t) const;
-  /// Longest step that does not run past the next corner of the trace, s. Where a trace is finer than fine_trace_s, as
-  /// recorded ones are, past the next, but not past the last within that time.
+  /// Longest step that does not run past the next corner of the trace, s.
   double step_limit(double t) const;
   /// Whether a corner of the trace lies at `t`, to rounding.
   bool corner_at(double t) const;
 
-  static constexpr double fine_trace_s = 2.0;
   static constexpr double corner_width_s = 1e-9;  ///< nearer than this is at the corner
 
  private:
