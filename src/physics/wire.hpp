@@ -30,9 +30,9 @@ enum class Cable { copper, road_vehicle, flexible };
 
 struct WireResistance {
   double per_length_ohm_m;
-  double temperature_factor;   ///< over the value at 20 degC, as the cable's standard has it
-  double slope_ohm_m_k;        ///< d per_length / d temperature
-  bool tabled;                 ///< false where the size lies outside the standard's table (then copper stands in)
+  double temperature_factor;  ///< over the value at 20 degC, as the cable's standard has it
+  double slope_ohm_m_k;       ///< d per_length / d temperature
+  bool tabled;                ///< false where the size lies outside the standard's table (then copper stands in)
 };
 /// copper: solid, NBS. road_vehicle: ISO 6722-1 table (from memory) with alpha 0.00393. flexible: IEC 60228 class 5,
 /// plain copper, with that standard's 0.004 per kelvin (254.5/(234.5 + T) is the exact form; the tables use 0.004:
@@ -53,9 +53,15 @@ struct Ampacity {
 /// 105 degC too, its other factors from memory.
 Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle);
 
+/// Voltage drop allowed on a 14 V aircraft bus between source and load: 0.5 V continuous, 1 V intermittent (FAA AC
+/// 43.13-1B ch. 11, allowable voltage drop table, from memory). A strict yardstick for a car's feeds.
+inline constexpr double continuous_drop_14v_v = 0.5, intermittent_drop_14v_v = 1.0;
+
 /// Temperature rise of a conductor over its surroundings from the current it is rated for: rise = rated_rise
 /// (I / I_rated)^2 (heat I^2 R over a fixed conductance; common practice), with slope d rise / d current.
-struct WireRise { double rise_k, slope_k_a; };
+struct WireRise {
+  double rise_k, slope_k_a;
+};
 WireRise wire_rise(double current_a, double rated_a, double rated_rise_k);
 
 }  // namespace sw::physics

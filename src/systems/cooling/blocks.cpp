@@ -72,14 +72,14 @@ void evaluate(const void* model, View& v) {
     fitted += m.fan[i].rated_a;
   }
   v.set(w_asked, asked);
-  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : 13.5);
+  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : m.usual_v);
   v.set(w_fitted, fitted);
 }
 }  // namespace control
 
 /// Coolant flow: affinity law, so flow goes with pump speed (loop loss goes with its square).
 namespace flow {
-constexpr double leak = 0.02;  ///< jiggle pin of a closed thermostat (common practice)
+constexpr double leak = 0.002;  ///< jiggle pin of a closed thermostat (common practice)
 enum Read { r_speed, r_direction, r_wax, r_coolant };
 constexpr Port reads[] = {{"belts.pump_speed", &kind::shaft_speed}, {"belts.pump_direction", &kind::number}, wax_port, engine_port};
 enum Write { w_flow, w_open, w_capacity, w_power };
