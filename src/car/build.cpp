@@ -34,10 +34,9 @@ Opened read_build(const Document& document) {
   Opened out;
   out.files = document.files;
   out.faults = document.faults;
-  if (!out.faults.any_fault()) {
-    read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
-    fill_defaults(build_fields(), &out.build, "", out.build.evidence);
-  }
+  // After a syntax error the tree is empty and adds nothing; after any other fault the rest is still looked at.
+  read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
+  fill_defaults(build_fields(), &out.build, "", out.build.evidence);
   out.faults.sort();
   return out;
 }

@@ -133,6 +133,8 @@ class Opening {
   }
 
   void merge() {
+    // In place of what could not be read stands nothing, so that what is taken out of it goes without a word.
+    if (incomplete_) layers_.emplace_back();
     if (layers_.empty()) return;
     doc_.root = std::move(layers_.back());
     layers_.pop_back();

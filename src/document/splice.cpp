@@ -111,8 +111,9 @@ class Layout {
 
   /// The end of the last value that stands in a stretch of the text.
   void last_value(const Node& n, std::size_t from, std::size_t to, std::size_t& last) const {
-    bool value = &n != &root_ && (is_table(n) ? is_inline(n) : n.items.empty() || !is_table(n.items[0]) ||
-                                                                  text_[begin(n.items[0])] == '{');
+    bool value =
+        &n != &root_ &&
+        (is_table(n) ? is_inline(n) : n.items.empty() || !is_table(n.items[0]) || text_[begin(n.items[0])] == '{');
     if (value && begin(n) >= from && begin(n) < to) last = std::max(last, end(n));
     if (value) return;
     for (auto& e : n.entries) last_value(e.value, from, to, last);
@@ -124,7 +125,7 @@ class Layout {
     std::size_t start = text_.starts_with(byte_order_mark) ? byte_order_mark.size() : 0, at = start;
     while (at < text_.size() && text_[at] == '#') at = std::min(text_.find('\n', at), text_.size() - 1) + 1;
     bool blank = at < text_.size() && (text_[at] == '\n' || text_[at] == '\r');
-    return blank && text_[at - 1] == '\n' ? std::min(text_.find('\n', at), text_.size() - 1) + 1 : start;
+    return at > start && blank ? std::min(text_.find('\n', at), text_.size() - 1) + 1 : start;
   }
 
   const std::string& text_;
@@ -160,7 +161,8 @@ class Splicer {
     set(wanted, *keys, std::move(*value));
     for (auto& tried : ways_to_write(text, root, way, *keys, edit.value)) {
       Diagnostics again;
-      if (tried.size() <= text_limit::bytes && same(parse_toml(tried, 0, again), wanted) && !again.any_fault()) return tried;
+      if (tried.size() <= text_limit::bytes && same(parse_toml(tried, 0, again), wanted) && !again.any_fault())
+        return tried;
     }
     return refuse(way.back()->place, "cannot be set without a change to the text around it", "change it by hand");
   }
@@ -170,9 +172,12 @@ class Splicer {
     Keys keys(1);
     for (char c : path) {
       bool bare = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_' || c == '-';
-      if (c == '.') keys.emplace_back();
-      else if (bare) keys.back() += c;
-      else return std::nullopt;
+      if (c == '.')
+        keys.emplace_back();
+      else if (bare)
+        keys.back() += c;
+      else
+        return std::nullopt;
     }
     bool named = std::none_of(keys.begin(), keys.end(), [](auto& k) { return k.empty(); });
     return named && keys.size() <= text_limit::key_parts ? std::optional(keys) : std::nullopt;
@@ -206,8 +211,9 @@ class Splicer {
     *at = std::move(value);
   }
 
-  static std::vector<std::string> ways_to_write(const std::string& text, const Node& root, const std::vector<const Node*>& way,
-                                                const Keys& keys, const std::string& value) {
+  static std::vector<std::string> ways_to_write(const std::string& text, const Node& root,
+                                                const std::vector<const Node*>& way, const Keys& keys,
+                                                const std::string& value) {
     Layout layout(text, root);
     std::vector<std::string> ways;
     std::size_t depth = way.size() - 1;

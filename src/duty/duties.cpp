@@ -72,11 +72,15 @@ Trace run_duty(const Car& car, const Course& course, const Trace* before, const 
   Course own = course;  // its look-up hint is this run's alone
   Rhs rhs(car.graph(), own);
   rhs.start();
+  if (options.cut) {
+    const int port = car.graph().slot(options.cut->port), as = car.graph().slot(options.cut->as);
+    if (port >= 0 && as >= 0) rhs.hold(static_cast<std::uint16_t>(port), static_cast<std::uint16_t>(as));
+  }
   if (before && before->rows() > 0) rhs.start_from(&before->values[(before->rows() - 1) * before->width]);
   return integrate(rhs, own, options.control(*own.duty));
 }
 
-std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted) {
+std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted, const RunOptions& options) {
   std::vector<Trace> traces(set.courses.size());
   std::vector<bool> needed = wanted.empty() ? std::vector<bool>(traces.size(), true) : wanted;
   auto index = [&](const std::string& name) {
@@ -89,7 +93,7 @@ std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vec
   for (std::size_t i = 0; i < traces.size(); ++i) {
     if (!needed[i]) continue;
     auto& after = set.courses[i].duty->after;
-    traces[i] = run_duty(car, set.courses[i], after.empty() ? nullptr : &traces[index(after)]);
+    traces[i] = run_duty(car, set.courses[i], after.empty() ? nullptr : &traces[index(after)], options);
   }
   return traces;
 }

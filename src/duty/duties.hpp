@@ -19,12 +19,16 @@ const Named<Duty>& shipped_duties();
 /// `open` finds trace files.
 std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open);
 
+/// A coupling cut: `port` has the value of `as` throughout, as the part's maker would assume it.
+struct Cut { std::string_view port, as; };
+
 struct RunOptions {
   StepControl (*control)(const Duty&) = step_control;
+  std::optional<Cut> cut;
 };
 /// Runs one duty; `before` is the trace it starts from, or null.
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options = {});
 /// Runs the duties marked in `wanted` (all where empty) and those they start from; others stay not run.
-std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted = {});
+std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted = {}, const RunOptions& options = {});
 
 }  // namespace sw

@@ -44,6 +44,14 @@ void Rhs::start() {
 
 void Rhs::start_from(const double* values) { std::copy(values, values + values_.size(), values_.begin()); }
 
+void Rhs::hold(std::uint16_t slot, std::uint16_t as) {
+  held_ = slot;
+  held_as_ = as;
+  for (std::size_t i = 0; i < graph_->steps.size(); ++i)
+    for (auto w : graph_->steps[i].writes)
+      if (w == slot) holder_ = i;
+}
+
 void Rhs::get(double* y) const {
   for (std::size_t i = 0; i < alive_.size(); ++i) y[i] = values_[graph_->states[alive_[i]].value];
 }
@@ -53,6 +61,7 @@ void Rhs::run(std::size_t first, std::size_t last) {
     auto& step = graph_->steps[i];
     View v = view(step, i);
     step.block->evaluate(step.model, v);
+    if (i == holder_) values_[static_cast<std::size_t>(held_)] = values_[held_as_];
   }
 }
 

@@ -22,6 +22,8 @@ class Rhs {
   void start();
   /// Starts from the slots another run of the same graph ended with.
   void start_from(const double* values);
+  /// From now on port `slot` has the value of port `as`, whatever its block writes: a coupling cut for comparison.
+  void hold(std::uint16_t slot, std::uint16_t as);
   void get(double* y) const;
   /// Rates (1/s) of the alive states at time t (s) and state y; leaves every port in values().
   void operator()(double t, const double* y, double* rates);
@@ -47,6 +49,9 @@ class Rhs {
   std::vector<std::size_t> alive_;
   std::vector<std::shared_ptr<void>> scratch_;
   std::vector<std::uint16_t> outside_;
+  int held_ = -1;
+  std::uint16_t held_as_ = 0;
+  std::size_t holder_ = ~std::size_t{0};  ///< the step that writes the held port
   long evaluations_ = 0;
   double tear_residual_ = 0;
 };

@@ -28,6 +28,9 @@ const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view 
 
 /// Reads a table into a struct. Every fault is reported at its place; a leaf with a fault stays empty. A figure may
 /// stand bare as text, or as { value =, from =, plus_minus = }. A bare number where a unit is possible is a fault.
+/// Known beside the table's fields: `note` anywhere, `part` where the shelf can fill the group and beside a value,
+/// `base` and `shelf` at the top. A figure taken from a part (Node::part) is `data sheet` unless it says otherwise,
+/// any other `usual`.
 /// Where nothing is given the field table's default stands in with its evidence (`fill_defaults`, run after).
 void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence,
           Diagnostics& faults, Source usual = Source::stated);

@@ -35,18 +35,25 @@ std::string kind_words(const FieldInfo& f) {
 }
 
 std::string default_words(const FieldInfo& f) {
-  if (f.harm) return "none: decides a harm rule";
+  if (f.harm) return "none, for it decides a harm rule";
   if (!f.fallback) return {};
   std::string text = fallback_words(f) + ", " + std::string(name_of(f.fallback_source));
   if (auto spread = spread_words(f, f.fallback_source); spread != "exact") text += " ± " + spread;
   return text;
 }
 
-std::string unit_words(const FieldInfo& f) {
-  std::string text(unit_of(f));
-  for (auto unit : f.kind->units)
-    if (unit != unit_of(f)) text.append(text.empty() ? "" : ", ").append(unit);
+/// The field's own unit first.
+std::string offered(std::string_view own, const Kind& kind) {
+  std::string text(own);
+  for (auto unit : kind.units)
+    if (unit != own) text.append(text.empty() ? "" : ", ").append(unit);
   return text;
+}
+
+std::string unit_words(const FieldInfo& f) {
+  std::string text = offered(unit_of(f), *f.kind);
+  if (f.type != FieldType::curve) return text;
+  return text + " over " + offered(f.unit_x, *f.kind_x);
 }
 
 std::string cell(std::string_view text) {

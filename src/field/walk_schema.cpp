@@ -11,17 +11,15 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+/// The table around a value: its own key, and what $defs/evidence says of all of them.
 Json given(Json value, const char* key) {
-  return {{"type", "object"},
-          {"properties",
-           {{key, std::move(value)},
-            {"from", {{"$ref", "#/$defs/source"}}},
-            {"plus_minus", {{"type", {"string", "number"}}}},
-            {"part", {{"type", "string"}}},
-            {"note", {{"type", "string"}}}}},
+  return {{"$ref", "#/$defs/evidence"},
+          {"properties", {{key, std::move(value)}}},
           {"required", {key}},
-          {"additionalProperties", false}};
+          {"unevaluatedProperties", false}};
 }
+
+Json type_of(const char* type) { return {{"type", type}}; }
 
 Json bounded(const FieldInfo& f) {
   Json number = {{"type", f.type == FieldType::integer ? "integer" : "number"}};
@@ -34,22 +32,55 @@ Json bounded(const FieldInfo& f) {
 /// The value of a leaf without the table around it.
 Json bare(const FieldInfo& f) {
   switch (f.type) {
-    case FieldType::quantity:
-      return {{"type", "string"}, {"examples", {std::string(f.kind->example)}}};
     case FieldType::number:
     case FieldType::integer:
-      return {{"anyOf", {bounded(f), {{"type", "string"}}}}};
+      return {{"anyOf", {bounded(f), type_of("string")}}};
     case FieldType::yes_no:
-      return {{"type", "boolean"}};
+      return type_of("boolean");
     case FieldType::choice:
       return {{"enum", std::vector<std::string>(f.choices.begin(), f.choices.end())}};
-    case FieldType::names:
-      return {{"type", "array"}, {"items", {{"type", "string"}}}};
-    case FieldType::curve:
-      return {{"$ref", "#/$defs/rows"}};
     default:
-      return {{"type", "string"}};
+      return type_of("string");
   }
+}
+
+/// Types that are the same in every field stand once, in $defs.
+void leaf(const FieldInfo& f, Json& json) {
+  switch (f.type) {
+    case FieldType::quantity:
+      json["$ref"] = "#/$defs/figure";
+      json["examples"] = {std::string(f.kind->example)};
+      break;
+    case FieldType::text:
+      json["$ref"] = "#/$defs/text";
+      break;
+    case FieldType::names:
+      json["$ref"] = "#/$defs/names";
+      break;
+    case FieldType::curve:
+      json["$ref"] = "#/$defs/curve";
+      break;
+    default:
+      json["anyOf"] = {bare(f), given(bare(f), "value")};
+  }
+}
+
+Json definitions() {
+  Json figure = {{"type", {"string", "number"}}};
+  Json rows = {{"type", "array"},
+               {"minItems", 2},
+               {"items", {{"type", "array"}, {"items", figure}, {"minItems", 2}, {"maxItems", 2}}}};
+  Json names = {{"type", "array"}, {"items", type_of("string")}};
+  Json text = type_of("string");
+  return {{"source", {{"enum", std::vector<std::string>(source_names.begin(), source_names.end())}}},
+          {"evidence",
+           {{"type", "object"},
+            {"properties",
+             {{"from", {{"$ref", "#/$defs/source"}}}, {"plus_minus", figure}, {"part", text}, {"note", text}}}}},
+          {"figure", {{"anyOf", {text, given(text, "value")}}}},
+          {"text", {{"anyOf", {text, given(text, "value")}}}},
+          {"names", {{"anyOf", {names, given(names, "value")}}}},
+          {"curve", {{"anyOf", {rows, given(rows, "points")}}}}};
 }
 
 std::string description(const FieldInfo& f) {
@@ -78,7 +109,7 @@ Json member(const FieldInfo& f) {
          {{"anyOf", {object(f.access.children(), !f.part.empty()), {{"const", false}}, {{"type", "string"}}}}}}};
     json["additionalProperties"] = false;
   } else {
-    json["anyOf"] = {bare(f), given(bare(f), f.type == FieldType::curve ? "points" : "value")};
+    leaf(f, json);
   }
   return json;
 }
@@ -108,12 +139,7 @@ std::string schema(std::span<const FieldInfo> fields, std::string_view title) {
     properties["base"] = {{"type", "string"}, {"description", "The build this one is laid over."}};
   if (!properties.contains("shelf"))
     properties["shelf"] = {{"anyOf", {{{"type", "string"}}, {{"type", "array"}, {"items", {{"type", "string"}}}}}}};
-  Json figure = {{"type", {"string", "number"}}};
-  root["$defs"] = {{"source", {{"enum", std::vector<std::string>(source_names.begin(), source_names.end())}}},
-                   {"rows",
-                    {{"type", "array"},
-                     {"minItems", 2},
-                     {"items", {{"type", "array"}, {"items", figure}, {"minItems", 2}, {"maxItems", 2}}}}}};
+  root["$defs"] = definitions();
   return root.dump(2) + "\n";
 }
 

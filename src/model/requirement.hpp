@@ -54,6 +54,8 @@ struct Requirement {
   std::span<const Port> needs = {}; ///< ports it reads
   /// Ports told in the because-list, cause first.
   std::span<const std::string_view> chain = {};
+  /// The coupling to cut for comparison where it does not hold, and how that is told: what the part's maker assumes.
+  std::string_view alone_port = {}, alone_as = {}, alone_says = {};
   void (*evaluate)(const void* model, const Evidenced& run, std::vector<Verdict>& out) = nullptr;
 };
 

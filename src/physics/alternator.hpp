@@ -11,6 +11,8 @@
 
 namespace sw::physics {
 
+inline constexpr double rated_rotor_speed_rad_s = 6000 * 0.10471975511965977;
+
 struct ShaftLoad { double power_w, torque_n_m, torque_slope_n_m_a; };  ///< slope: d torque / d current
 /// Torque is 0 at standstill, where nothing is generated either.
 ShaftLoad alternator_load(double volts, double current_a, double efficiency, double rotor_speed_rad_s);

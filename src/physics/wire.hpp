@@ -53,6 +53,10 @@ struct Ampacity {
 /// 105 degC too, its other factors from memory.
 Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle);
 
+/// Voltage drop allowed on a 14 V aircraft bus between source and load: 0.5 V continuous, 1 V intermittent (FAA AC
+/// 43.13-1B ch. 11, allowable voltage drop table, from memory). A strict yardstick for a car's feeds.
+inline constexpr double continuous_drop_14v_v = 0.5, intermittent_drop_14v_v = 1.0;
+
 /// Temperature rise of a conductor over its surroundings from the current it is rated for: rise = rated_rise
 /// (I / I_rated)^2 (heat I^2 R over a fixed conductance; common practice), with slope d rise / d current.
 struct WireRise { double rise_k, slope_k_a; };

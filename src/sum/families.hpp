@@ -8,5 +8,12 @@ std::span<const Sum> fluid_sums();  ///< properties, boiling, vapour pressure, a
 std::span<const Sum> flow_sums();   ///< friction, losses and flow in pipes
 std::span<const Sum> heat_sums();   ///< convection, mean difference, coolant
 std::span<const Sum> exchanger_sums();
+std::span<const Sum> wire_sums();     ///< resistance, ampacity, drop, choice of size
+std::span<const Sum> circuit_sums();  ///< divider, bridge, bus, battery, alternator, fuse
+std::span<const Sum> belt_sums();
+std::span<const Sum> gear_sums();     ///< tyre, gearing, speedometer
+std::span<const Sum> engine_sums();   ///< air, power, heat, vacuum
+std::span<const Sum> fuel_sums();     ///< fuel, injectors, ignition
+std::span<const Sum> road_sums();     ///< road load, drive cycle
 
 }  // namespace sw

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "field/words.hpp"
 #include "sum/slot.hpp"
 
 namespace sw {
@@ -47,9 +48,8 @@ void unknown_key(std::string_view key, const std::vector<Slot>& all, Diagnostics
     names.push_back(s.argument.field.key);
     list += (list.empty() ? "" : ", ") + std::string(s.argument.field.key);
   }
-  const auto near = nearest(key, names);
-  faults.fault({}, std::string(key), "no such key here",
-               near.empty() ? "known are " + list : "was " + std::string(near) + " meant?");
+  const std::string hint = did_you_mean(key, names);
+  faults.fault({}, std::string(key), "no such key here", hint.empty() ? "known are " + list : hint);
 }
 
 void read_inputs(const std::vector<Slot>& all, const std::vector<Word>& given, SumResult& result) {
@@ -63,11 +63,7 @@ void read_inputs(const std::vector<Slot>& all, const std::vector<Word>& given, S
       continue;
     }
     if (again || w.value.empty()) continue;
-    auto read = read_slot(*slot, w.value);
-    if (auto* fault = std::get_if<ReadFault>(&read))
-      result.faults.fault({}, std::string(w.key), fault->problem, fault->hint);
-    else
-      result.inputs.push_back(std::get<SumValue>(read));
+    if (auto v = read_slot(*slot, w.value, result.faults)) result.inputs.push_back(*v);
   }
 }
 
@@ -107,7 +103,7 @@ void check_needed(const Sum& sum, const std::vector<Slot>& all, const Remarks& s
   }
 }
 
-void check_units(const Sum& sum, const std::vector<Slot>& all, const std::vector<Word>& units, Diagnostics& faults) {
+void check_units(const std::vector<Slot>& all, const std::vector<Word>& units, Diagnostics& faults) {
   for (auto& w : units) {
     if (w.value.empty()) continue;
     const Slot* slot = find_slot(all, w.key);
@@ -115,10 +111,8 @@ void check_units(const Sum& sum, const std::vector<Slot>& all, const std::vector
       unknown_key(w.key, all, faults);
       continue;
     }
-    if (auto fault = unit_fault(slot->argument, w.value))
-      faults.fault({}, std::string(w.key), fault->problem, fault->hint);
+    check_unit(slot->argument, w.value, faults);
   }
-  (void)sum;
 }
 
 void take(const Remarks& say, SumResult& result) {
@@ -152,9 +146,8 @@ SumResult run_sum(std::string_view name, const std::vector<std::string>& args,
   if (!sum) {
     std::vector<std::string_view> names;
     for (auto* s : all_sums()) names.push_back(s->name);
-    const auto near = nearest(name, names);
-    result.faults.fault({}, std::string(name), "no such sum",
-                        near.empty() ? "see the list of sums" : "was " + std::string(near) + " meant?");
+    const std::string hint = did_you_mean(name, names);
+    result.faults.fault({}, std::string(name), "no such sum", hint.empty() ? "see the list of sums" : hint);
     return result;
   }
   result.range = sum->range;
@@ -166,7 +159,7 @@ SumResult run_sum(std::string_view name, const std::vector<std::string>& args,
   const auto given = words(args, "key=value", result.faults);
   const auto units = words(unit_words, "key=unit", result.faults);
   read_inputs(inputs, given, result);
-  check_units(*sum, outputs, units, result.faults);
+  check_units(outputs, units, result.faults);
 
   std::vector<std::string> keys;
   for (auto& w : given) keys.emplace_back(w.key);

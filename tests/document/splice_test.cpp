@@ -17,11 +17,13 @@ std::string spliced(const std::string& text, std::vector<Edit> edits) {
 TEST(Splice, ReplacesInItsRegion) {
   EXPECT_EQ(spliced("# top\n[a]  # first\n  b =\t\"1 in\"   # é, why\nc = 2\n", {{"a.b", "\"2 in\""}}),
             "# top\n[a]  # first\n  b =\t\"2 in\"   # é, why\nc = 2\n");
-  EXPECT_EQ(spliced("é = 1\n", {{"b", "2"}}), "refused: t:1:1: b: this is not TOML: Error while parsing root table: expected "
-                                              "keys, tables, whitespace or comments, saw 'é'");
+  EXPECT_EQ(spliced("é = 1\n", {{"b", "2"}}),
+            "refused: t:1:1: b: this is not TOML: Error while parsing root table: expected "
+            "keys, tables, whitespace or comments, saw 'é'");
   EXPECT_EQ(spliced("a = \"é\" # ü\nb = { x = \"é\", value = \"1 in\" }", {{"b.value", "\"2 in\""}}),
             "a = \"é\" # ü\nb = { x = \"é\", value = \"2 in\" }");
-  EXPECT_EQ(spliced("r = [\n  [1, 2],\n  [3, 4], # last\n]\ns = 1", {{"r", "[[1, 2], [5, 6]]"}}), "r = [[1, 2], [5, 6]]\ns = 1");
+  EXPECT_EQ(spliced("r = [\n  [1, 2],\n  [3, 4], # last\n]\ns = 1", {{"r", "[[1, 2], [5, 6]]"}}),
+            "r = [[1, 2], [5, 6]]\ns = 1");
   EXPECT_EQ(spliced("r = \"\"\"a\nb\"\"\" # x", {{"r", "'c'"}}), "r = 'c' # x");
 }
 
@@ -31,7 +33,8 @@ TEST(Splice, AFigureGetsItsEvidence) {
 }
 
 TEST(Splice, NewKeyAtTheEndOfItsTable) {
-  EXPECT_EQ(spliced("[a]\nb = 1 # one\n\n# about c\n[c]\nd = 1\n", {{"a.e", "2"}}), "[a]\nb = 1 # one\ne = 2\n\n# about c\n[c]\nd = 1\n");
+  EXPECT_EQ(spliced("[a]\nb = 1 # one\n\n# about c\n[c]\nd = 1\n", {{"a.e", "2"}}),
+            "[a]\nb = 1 # one\ne = 2\n\n# about c\n[c]\nd = 1\n");
   EXPECT_EQ(spliced("[a]\n[c]\n", {{"a.e", "2"}}), "[a]\ne = 2\n[c]\n");
   EXPECT_EQ(spliced("[a]\nb = 1", {{"a.e", "2"}}), "[a]\nb = 1\ne = 2");
   EXPECT_EQ(spliced("[a]\r\nb = 1\r\n[c]\r\n", {{"a.e", "2"}}), "[a]\r\nb = 1\r\ne = 2\r\n[c]\r\n");
@@ -43,6 +46,7 @@ TEST(Splice, NewKeyAtTheTop) {
   EXPECT_EQ(spliced("# my car\n\n# cooling\n[a]\n", {{"y", "2"}}), "# my car\n\ny = 2\n# cooling\n[a]\n");
   EXPECT_EQ(spliced("# of a\n[a]\n", {{"y", "2"}}), "y = 2\n# of a\n[a]\n");
   EXPECT_EQ(spliced("", {{"y", "2"}}), "y = 2\n");
+  EXPECT_EQ(spliced("\n \n", {{"y", "2"}}), "y = 2\n\n \n") << "found by the fuzz target";
   EXPECT_EQ(spliced("\xEF\xBB\xBFx = 1 # é", {{"x", "3"}, {"y", "2"}}), "\xEF\xBB\xBFx = 3 # é\ny = 2");
 }
 
@@ -76,7 +80,8 @@ TEST(Splice, RefusesWhatItCannotDoCleanly) {
   EXPECT_EQ(spliced("[a]\n[a.b]\nvalue = 1\n", {{"a.b", "2"}}),
             "refused: t:2:1: a.b: cannot be set without a change to the text around it; change it by hand");
   EXPECT_EQ(spliced("[a]\nb = 1\n", {{"a.b.c", "2"}}), "refused: t:2:5: a.b.c: cannot be set below 1");
-  EXPECT_EQ(spliced("a = 1\n", {{"b", "2\nc = 3"}}), "refused: b: the new value is not one TOML value: \"2\\x0ac = 3\"");
+  EXPECT_EQ(spliced("a = 1\n", {{"b", "2\nc = 3"}}),
+            "refused: b: the new value is not one TOML value: \"2\\x0ac = 3\"");
   EXPECT_EQ(spliced("a = 1\n", {{"b..c", "2"}}), "refused: b..c: a path is made of names with a dot between");
   EXPECT_EQ(spliced("a = 1\n", {{"b c", "2"}}), "refused: b c: a path is made of names with a dot between");
   EXPECT_EQ(spliced("a = { b = 1 }\n", {{"a.b", "2 # no"}}),
@@ -87,7 +92,8 @@ TEST(Splice, RefusesWhatItCannotDoCleanly) {
 rc::Gen<std::string> some_text() {
   auto line = rc::gen::element<std::string>("# a note", "", "  # é", "[a]", "[a.b]", "[c.d.e]", "[[f]]", "[ g . h ]");
   auto key = rc::gen::element<std::string>("k", "l", "m", "n.o", "n.p", "\"q\"");
-  auto value = rc::gen::element<std::string>("1", "\"é x\" # why", "{ u = 1 }", "{}", "[\n 1,\n 2 ]", "'''\nz'''", "true", "{ v.w = 2, x = [ {} ] }");
+  auto value = rc::gen::element<std::string>("1", "\"é x\" # why", "{ u = 1 }", "{}", "[\n 1,\n 2 ]", "'''\nz'''",
+                                             "true", "{ v.w = 2, x = [ {} ] }");
   auto pair = rc::gen::map(rc::gen::tuple(key, value), [](auto t) { return std::get<0>(t) + " = " + std::get<1>(t); });
   auto lines = rc::gen::container<std::vector<std::string>>(rc::gen::oneOf(line, pair, pair));
   return rc::gen::map(rc::gen::tuple(lines, rc::gen::element<std::string>("\n", "\r\n")), [](auto t) {
@@ -110,7 +116,8 @@ RC_GTEST_PROP(Splice, KeepsEveryOtherByte, ()) {
   Diagnostics faults;
   Node before = parse_text(text, 0, false, faults);
   RC_PRE(!faults.any_fault());
-  auto path = *rc::gen::element<std::string>("k", "a.k", "a.b.l", "a.n.z", "c.d.k", "c.k", "g.h.m", "k.u", "a.k.new", "new.one", "z");
+  auto path = *rc::gen::element<std::string>("k", "a.k", "a.b.l", "a.n.z", "c.d.k", "c.k", "g.h.m", "k.u", "a.k.new",
+                                             "new.one", "z");
   auto out = splice(text, std::vector<Edit>{{path, "\"3 in\""}}, faults);
   RC_CLASSIFY(out.has_value());
   if (!out) {

@@ -57,8 +57,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace bus
 
 template <int Limit> void drop(const void*, const Evidenced& run, std::vector<Verdict>& out) {
-  const std::size_t row = run.trace->highest(run.slot(0));
-  out.push_back({.predicted = run.at(row, 0), .high = Limit / 100.0, .scale = 0.5, .row = row, .fix_hint = "a thicker or shorter cable and bare, clean joint faces"});
+  // The settled mean: the minute in which a battery takes back what the start cost is not what a cable is judged by.
+  out.push_back({.predicted = run.trace->late_mean(run.slot(0), late), .high = Limit / 100.0, .scale = 0.5, .row = run.last(), .fix_hint = "a thicker or shorter cable and bare, clean joint faces"});
 }
 constexpr Port ground_needs[] = {{"ground.drop", &kind::voltage}};
 constexpr std::string_view ground_chain[] = {"alternator.current", "ground.drop"};
@@ -161,10 +161,10 @@ constexpr Requirement all[] = {
      .formula = "DC network solved for the bus, against the regulator's set-point at its temperature less 0.3 V; mean of the duty's second half",
      .duties = every_running, .needs = bus::needs, .chain = bus::chain, .evaluate = bus::evaluate},
     {.id = "charging.ground-drop", .title = "alternator's way back to the battery", .kind = RequirementKind::most, .hazard = Hazard::nuisance,
-     .caution = Caution::electrical_fire, .quantity = &kind::voltage, .unit = "V", .source = "common practice: 0.1 V", .formula = "current times resistance from the case to the battery's negative post",
+     .caution = Caution::electrical_fire, .quantity = &kind::voltage, .unit = "V", .source = "common practice: 0.1 V", .formula = "current times resistance from the case to the battery's negative post; mean of the duty's second half",
      .duties = every_running, .needs = ground_needs, .chain = ground_chain, .evaluate = drop<10>},
     {.id = "charging.lead-drop", .title = "charge lead", .kind = RequirementKind::most, .hazard = Hazard::nuisance, .caution = Caution::electrical_fire,
-     .quantity = &kind::voltage, .unit = "V", .source = "common practice: 0.3 V", .formula = "voltage from the output stud to the bus", .duties = every_running,
+     .quantity = &kind::voltage, .unit = "V", .source = "common practice: 0.3 V", .formula = "voltage from the output stud to the bus; mean of the duty's second half", .duties = every_running,
      .needs = lead_needs, .chain = lead_chain, .evaluate = drop<30>},
     {.id = "charging.alternator-speed", .title = "rotor speed at the red line", .kind = RequirementKind::most, .hazard = Hazard::damage, .caution = Caution::belts_pulleys,
      .quantity = &kind::shaft_speed, .unit = "rpm", .source = "the machine's data sheet", .formula = "red line times crank pulley over alternator pulley",

@@ -79,7 +79,7 @@ void evaluate(const void* model, View& v) {
 
 /// Coolant flow: affinity law, so flow goes with pump speed (loop loss goes with its square).
 namespace flow {
-constexpr double leak = 0.02;  ///< jiggle pin of a closed thermostat (common practice)
+constexpr double leak = 0.002;  ///< jiggle pin of a closed thermostat (common practice)
 enum Read { r_speed, r_direction, r_wax, r_coolant };
 constexpr Port reads[] = {{"belts.pump_speed", &kind::shaft_speed}, {"belts.pump_direction", &kind::number}, wax_port, engine_port};
 enum Write { w_flow, w_open, w_capacity, w_power };

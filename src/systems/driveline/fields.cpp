@@ -11,7 +11,7 @@ static_assert(std::size(gear_table) == member_count<Gear>());
 constexpr FieldInfo table[] = {
     choice<&Input::gearbox>("gearbox", "gearbox", gearbox_names).says("Manual, or automatic with a torque converter."),
     list<&Input::gear>("gear", "gears").says("Forward gears, by any names."),
-    number<&Input::axle>("axle", "axle ratio").from(1.5, 8).spread({}).says("Turns of the propeller shaft for one of the wheels."),
+    number<&Input::axle>("axle", "axle ratio").may_change().from(1.5, 8).spread({}).says("Turns of the propeller shaft for one of the wheels."),
     quantity<&Input::tyre_diameter>("tyre_diameter", "tyre diameter", kind::length).in("in").from(15, 40).spread(Source::measured, {.absolute = 0.1}).says("Twice the rolling radius under load."),
     number<&Input::efficiency>("efficiency", "efficiency").from(0.6, 1).or_else(0.90).spread({.absolute = 0.03}).says("Share of the engine's power that reaches the wheels, slip apart.").after("common practice"),
     number<&Input::converter_slip>("converter_slip", "converter slip").from(0, 0.4).or_else(0.06).spread(Source::typical, {.absolute = 0.03}).says("Turns lost in the unlocked converter at steady load, as a share of its output's.").after("common practice"),

@@ -81,7 +81,7 @@ void evaluate(const void* model, View& v) {
 namespace heat {
 constexpr double still_share = 0.15;  ///< conductance metal to coolant with the pump still, over that with it turning (common practice)
 constexpr double oil_metal_w_k = 60.0;                       ///< oil to block (common practice)
-constexpr double sump_still_w_k = 12.0, sump_wind_w_k_m_s = 1.8;  ///< sump to the air, standing and for each m/s (common practice)
+constexpr double sump_still_w_k = 15.0, sump_wind_w_k_m_s = 2.5;  ///< sump to the air, standing and for each m/s (common practice)
 
 enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed };
 constexpr Port reads[] = {outside::running, {"engine.coolant_heat", &kind::power}, {"engine.oil_heat", &kind::power},

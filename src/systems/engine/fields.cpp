@@ -5,8 +5,8 @@ namespace {
 
 constexpr FieldInfo table[] = {
     quantity<&Input::displacement>("displacement", "displacement", kind::volume).in("in3").above(10, 700).says("Swept volume of all cylinders."),
-    quantity<&Input::idle_speed>("idle_speed", "hot idle speed", kind::shaft_speed).in("rpm").from(400, 1500).spread(Source::measured, {.absolute = 15}).says("Idle speed hot, as the car is held at a light (in gear with an automatic)."),
-    quantity<&Input::idle_speed_air_conditioning>("idle_speed_air_conditioning", "idle speed with air conditioning", kind::shaft_speed).in("rpm").from(400, 1500).spread(Source::measured, {.absolute = 15}).says("The same with the compressor engaged; where it is not given the idle speed is taken to hold."),
+    quantity<&Input::idle_speed>("idle_speed", "hot idle speed", kind::shaft_speed).may_change().in("rpm").from(400, 1500).spread(Source::measured, {.absolute = 15}).says("Idle speed hot, as the car is held at a light (in gear with an automatic)."),
+    quantity<&Input::idle_speed_air_conditioning>("idle_speed_air_conditioning", "idle speed with air conditioning", kind::shaft_speed).may_change().in("rpm").from(400, 1500).spread(Source::measured, {.absolute = 15}).says("The same with the compressor engaged; where it is not given the idle speed is taken to hold."),
     quantity<&Input::red_line>("red_line", "red line", kind::shaft_speed).in("rpm").from(2500, 12000).spread({}).says("Greatest engine speed the driver will use."),
     curve<&Input::torque_curve>("torque_curve", "torque curve", kind::shaft_speed, kind::torque).in("rpm", "lb-ft").above(0, 1500).says("Full-throttle torque against engine speed."),
     quantity<&Input::bsfc>("bsfc", "specific fuel consumption", kind::specific_consumption).in("lb/(hp h)").from(0.33, 0.8).or_else(0.5).spread(Source::typical, {.share = 0.08}).says("Fuel for shaft power at full throttle.").after("common practice: 0.45 to 0.55 lb/(hp h)"),

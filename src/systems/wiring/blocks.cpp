@@ -1,3 +1,4 @@
+#include <cmath>
 #include <limits>
 
 #include "systems/wiring/network_block.hpp"
@@ -16,7 +17,7 @@ constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"fans.current", &kind::current, "A", "fan current"},
                            {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
                            {"starter.current", &kind::current, "A", "starter current"},
-                           {"ground.drop", &kind::voltage, "V", "alternator case above battery negative"},
+                           {"ground.drop", &kind::voltage, "V", "alternator case against battery negative"},
                            {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
                            {"network.residual", &kind::current, "A", "imbalance left in the network"}};
 
@@ -51,7 +52,7 @@ void evaluate(const void* model, View& v) {
   v.set(w_fan_a, s.current_a[m.fans]);
   v.set(w_starter_v, s.node_v[m.n_starter] - s.node_v[m.n_block]);
   v.set(w_starter_a, s.current_a[m.starter]);
-  v.set(w_ground, s.node_v[m.n_block]);
+  v.set(w_ground, std::abs(s.node_v[m.n_block]));
   v.set(w_lead, s.current_a[m.alternator] > 0 ? s.node_v[m.n_alternator] - s.node_v[m.n_bus] : 0.0);
   v.set(w_residual, summary.worst_residual_a);
 }

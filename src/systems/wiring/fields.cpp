@@ -24,16 +24,18 @@ template <class O, class W, W O::* Outer, class T, T W::* M> struct Inner<Outer,
 template <auto Outer, auto M> consteval FieldInfo inner(FieldInfo f) { return Inner<Outer, M>::of(f); }
 
 template <auto W> consteval FieldInfo gauge() {
-  return inner<W, &Wire::gauge>(quantity<&Wire::gauge>("gauge", "wire size", kind::wire_size).spread({}).says("Conductor size.").after("ASTM B258"));
+  return inner<W, &Wire::gauge>(quantity<&Wire::gauge>("gauge", "wire size", kind::wire_size).may_change().spread({}).says("Conductor size.").after("ASTM B258"));
 }
 template <auto W> consteval FieldInfo length() {
   return inner<W, &Wire::length>(quantity<&Wire::length>("length", "length", kind::length).in("ft").from(0, 60).spread(Source::measured, {.share = 0.03}).says("Length of the conductor."));
 }
-template <auto W> consteval FieldInfo joints() {
-  return inner<W, &Wire::joints>(quantity<&Wire::joints>("joints", "joints", kind::resistance).in("mohm").from(0, 500).or_else(1.0).spread(Source::typical, {.absolute = 0.5}).says("Connectors, switch and ends together.").after("common practice"));
+/// A cable between two nodes has two crimped ends; a load's feed has fuse holder, relay, connectors and its ground's end.
+constexpr double cable_joints_mohm = 0.3, feed_joints_mohm = 4.0;
+template <auto W> consteval FieldInfo joints(double usual_mohm) {
+  return inner<W, &Wire::joints>(quantity<&Wire::joints>("joints", "joints", kind::resistance).may_change().in("mohm").from(0, 500).or_else(usual_mohm).spread(Source::typical, {.share = 0.5}).says("Connectors, switch and ends together.").after("common practice"));
 }
 template <auto W> consteval FieldInfo fuse() {
-  return inner<W, &Wire::fuse>(quantity<&Wire::fuse>("fuse", "fuse", kind::current).in("A").above(0.5, 500).spread({}).decides_harm().says("Rating of the fuse or fusible link at its source."));
+  return inner<W, &Wire::fuse>(quantity<&Wire::fuse>("fuse", "fuse", kind::current).may_change().in("A").above(0.5, 500).spread({}).decides_harm().says("Rating of the fuse or fusible link at its source."));
 }
 template <auto W> consteval FieldInfo insulation() {
   return inner<W, &Wire::insulation>(quantity<&Wire::insulation>("insulation", "insulation", kind::temperature).in("degC").from(60, 200).or_else(105, Source::chosen).spread({}).says("Temperature rating of the insulation.").after("33 CFR 183.425 Table 5"));
@@ -48,8 +50,8 @@ template <auto W> consteval FieldInfo bundle() {
 constexpr FieldInfo run_table[] = {
     text<&Run::from>("from", "from").says("Node it starts at: battery, ground, alternator, block, bus, body, starter, or one of your own."),
     text<&Run::to>("to", "to").says("Node it ends at."),
-    gauge<&Run::wire>(), length<&Run::wire>(), joints<&Run::wire>(), fuse<&Run::wire>(), insulation<&Run::wire>(), zone<&Run::wire>(), bundle<&Run::wire>(),
-    quantity<&Run::resistance>("resistance", "measured resistance", kind::resistance).in("mohm").from(0, 1000).says("End to end, where it was measured; takes the place of gauge, length and joints."),
+    gauge<&Run::wire>(), length<&Run::wire>(), joints<&Run::wire>(cable_joints_mohm), fuse<&Run::wire>(), insulation<&Run::wire>(), zone<&Run::wire>(), bundle<&Run::wire>(),
+    quantity<&Run::resistance>("resistance", "measured resistance", kind::resistance).may_change().in("mohm").from(0, 1000).says("End to end, where it was measured; takes the place of gauge, length and joints."),
     quantity<&Run::limit>("limit", "rated current", kind::current).in("A").above(1, 500).spread({}).says("Rating of what stands in the run besides wire: ammeter, bulkhead connector, link."),
 };
 // Wire's seven members stand in place of `wire`.
@@ -64,14 +66,14 @@ constexpr FieldInfo load_table[] = {
     quantity<&Load::least_voltage>("least_voltage", "least volts", kind::voltage).in("V").above(1, 15).spread({}).says("Least volts it works at."),
     text<&Load::from>("from", "fed from").says("Node it is fed from; without it bus."),
     text<&Load::to>("to", "grounded to").says("Node it is grounded to; without it body."),
-    gauge<&Load::wire>(), length<&Load::wire>(), joints<&Load::wire>(), fuse<&Load::wire>(), insulation<&Load::wire>(), zone<&Load::wire>(), bundle<&Load::wire>(),
+    gauge<&Load::wire>(), length<&Load::wire>(), joints<&Load::wire>(feed_joints_mohm), fuse<&Load::wire>(), insulation<&Load::wire>(), zone<&Load::wire>(), bundle<&Load::wire>(),
 };
 static_assert(std::size(load_table) == member_count<Load>() - 1 + member_count<Wire>());
 
 constexpr FieldInfo fan_table[] = {
     text<&FanFeed::from>("from", "fed from").says("Node the fans are fed from; without it bus."),
     text<&FanFeed::to>("to", "grounded to").says("Node the fans are grounded to; without it body."),
-    gauge<&FanFeed::wire>(), length<&FanFeed::wire>(), joints<&FanFeed::wire>(), fuse<&FanFeed::wire>(), insulation<&FanFeed::wire>(), zone<&FanFeed::wire>(), bundle<&FanFeed::wire>(),
+    gauge<&FanFeed::wire>(), length<&FanFeed::wire>(), joints<&FanFeed::wire>(feed_joints_mohm), fuse<&FanFeed::wire>(), insulation<&FanFeed::wire>(), zone<&FanFeed::wire>(), bundle<&FanFeed::wire>(),
 };
 static_assert(std::size(fan_table) == member_count<FanFeed>() - 1 + member_count<Wire>());
 

@@ -12,6 +12,7 @@ namespace {
 /// Conductor temperature a run is reckoned at: warm cabin, hot engine bay (common practice).
 constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
 constexpr double usual_load_v = 13.5;
+constexpr double regulation_ohm = 0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
 class Builder {
  public:
@@ -180,7 +181,7 @@ Model System::resolve(const Input& in, Resolver& r) {
 
 void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
   n.branches[m.battery].law = dc::Battery{feed.emf_v, feed.battery_ohm};
-  n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a)};
+  n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a), regulation_ohm};
   n.branches[m.alternator].closed = feed.alternator_a > 0;
   n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 5};
   n.branches[m.starter].closed = feed.starter_a > 0;

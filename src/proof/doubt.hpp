@@ -1,0 +1,39 @@
+#pragma once
+// Doubt by re-running: each uncertain input in turn is moved by its half-width and the whole car proved again. The
+// changes of a margin, taken as independent, add in squares (first-order propagation; JCGM 100:2008, 5.1.2).
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "proof/judge.hpp"
+
+namespace sw {
+
+/// One input moved, and what each judgement's margin made of it.
+struct Move {
+  std::string path;
+  Evidence evidence;
+  double by = 0;                     ///< SI change of the input (of a curve: share of its values)
+  bool lever = false;                ///< a part or setting the shop can choose
+  std::vector<double> change;        ///< of the margin of judgement i, same index as the base; NaN where it was lost
+};
+
+struct Study {
+  std::vector<Move> moves;           ///< in field order
+};
+
+struct StudyOptions {
+  std::vector<bool> wanted;
+  unsigned threads = 1;
+  std::function<void(double)> progress;
+};
+
+/// Moves of every input with doubt, and of every lever without (by a tenth of its value).
+Study study(const Build& build, const DutySet& set, const std::vector<Judged>& base, const StudyOptions& options);
+
+/// The build with the leaf at `path` changed by `by` (a curve by the factor 1 + by); false where it cannot be.
+bool shift(Build& build, const std::string& path, double by);
+/// The build's value at `path`; empty for a curve or nothing.
+std::optional<double> value_at(const Build& build, const std::string& path);
+
+}  // namespace sw

@@ -1,0 +1,95 @@
+#include "proof/judge.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sw {
+namespace {
+
+std::string_view state_word(const Duty& d) { return engine_state_names[static_cast<std::size_t>(d.engine.value_or(EngineState::running))]; }
+
+/// What no figure can come of must say why; a number that is not one is our own fault or a figure beyond all laws.
+void tidy(Verdict& v) {
+  auto finite = [](const std::optional<double>& x) { return !x || std::isfinite(*x); };
+  if (finite(v.predicted) && finite(v.low) && finite(v.high) && std::isfinite(v.scale)) return;
+  v.predicted.reset();
+  v.reason = "the figures lead outside what the laws cover: check the inputs of this part of the car";
+}
+
+class Judge {
+ public:
+  Judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces) : car_(car), set_(set), traces_(traces) {}
+
+  void look(const Requirement& r, std::size_t system, int duty) {
+    std::vector<Verdict> found;
+    if (auto missing = missing_for(r, system); !missing.empty()) {
+      found.push_back({.missing = {missing.begin(), missing.end()}});
+    } else {
+      const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : first_run();
+      if (at == traces_.size()) return;
+      if (duty >= 0 && !traces_[at].summary.usable()) found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
+      else evaluate(r, system, at, found);
+    }
+    for (auto& v : found) {
+      tidy(v);
+      out.push_back({&r, system, duty, std::move(v)});
+    }
+  }
+
+  std::vector<Judged> out;
+
+ private:
+  std::set<std::string> missing_for(const Requirement& r, std::size_t system) const {
+    std::set<std::string> all(car_.systems()[system].missing.begin(), car_.systems()[system].missing.end());
+    for (auto& p : r.needs)
+      if (auto it = car_.graph().unavailable.find(p.name); it != car_.graph().unavailable.end()) all.insert(it->second.begin(), it->second.end());
+    return all;
+  }
+  std::size_t first_run() const {
+    for (std::size_t i = 0; i < traces_.size(); ++i)
+      if (traces_[i].rows() > 0) return i;
+    return traces_.size();
+  }
+  void evaluate(const Requirement& r, std::size_t system, std::size_t at, std::vector<Verdict>& found) const {
+    std::vector<std::uint16_t> slots;
+    for (auto& p : r.needs) slots.push_back(static_cast<std::uint16_t>(car_.graph().slot(p.name)));
+    r.evaluate(car_.systems()[system].model, {&traces_[at], set_.courses[at].duty, slots.data()}, found);
+  }
+
+  const Car& car_;
+  const DutySet& set_;
+  const std::vector<Trace>& traces_;
+};
+
+}  // namespace
+
+std::optional<double> Judged::margin() const {
+  if (verdict.rule) return *verdict.rule ? 1.0 : -1.0;
+  if (!verdict.predicted) return std::nullopt;
+  double m = 1e300;
+  if (verdict.low) m = std::min(m, *verdict.predicted - *verdict.low);
+  if (verdict.high) m = std::min(m, *verdict.high - *verdict.predicted);
+  return m;
+}
+
+bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
+  return std::any_of(r.duties.begin(), r.duties.end(), [&](std::string_view d) {
+    return d == key || (d.starts_with('*') && d.substr(1) == state_word(duty));
+  });
+}
+
+std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces, const std::vector<bool>& wanted) {
+  Judge j(car, set, traces);
+  for (std::size_t s = 0; s < car.systems().size(); ++s)
+    for (auto& r : car.systems()[s].requirements) {
+      if (r.duties.empty()) {
+        j.look(r, s, -1);
+        continue;
+      }
+      for (std::size_t d = 0; d < set.courses.size(); ++d)
+        if ((wanted.empty() || wanted[d]) && looks_at(r, set.courses[d].key, *set.courses[d].duty)) j.look(r, s, static_cast<int>(d));
+    }
+  return std::move(j.out);
+}
+
+}  // namespace sw

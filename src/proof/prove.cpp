@@ -1,0 +1,192 @@
+#include <algorithm>
+#include <cmath>
+#include <thread>
+
+#include "proof/because.hpp"
+#include "proof/levers.hpp"
+#include "proof/proof.hpp"
+#include "quantity/print.hpp"
+
+namespace sw {
+namespace {
+
+constexpr double counts_from = 0.05;  ///< share of the doubt from which an input's evidence speaks for the whole
+
+std::string id_of(const Judged& j, const DutySet& set) {
+  std::string id(j.requirement->id);
+  if (!j.verdict.place.empty()) id += "[" + j.verdict.place + "]";
+  if (j.duty >= 0) id += "@" + set.courses[static_cast<std::size_t>(j.duty)].key;
+  return id;
+}
+
+State state_of(const Judged& j, double half_width) {
+  const auto margin = j.margin();
+  if (!margin) return State::unproven;
+  if (j.verdict.rule) return *j.verdict.rule ? State::holds : State::fails;
+  if (half_width <= 0) return *margin >= 0 ? State::holds : State::fails;
+  return std::abs(*margin) <= half_width ? State::tight : *margin > 0 ? State::holds : State::fails;
+}
+
+double half_width_of(const Study& study, std::size_t index) {
+  double sum = 0;
+  for (auto& m : study.moves)
+    if (m.evidence.half_width > 0 && m.change.size() > index && std::isfinite(m.change[index])) sum += m.change[index] * m.change[index];
+  return std::sqrt(sum);
+}
+
+/// The weakest evidence among the inputs that make the doubt.
+std::string confidence_of(const Study& study, std::size_t index, double half_width) {
+  if (half_width <= 0) return "exact";
+  static constexpr Source weakest_first[] = {Source::typical, Source::stated, Source::data_sheet, Source::measured, Source::road_test};
+  for (Source s : weakest_first)
+    for (auto& m : study.moves) {
+      if (m.evidence.source != s || m.evidence.half_width <= 0 || m.change.size() <= index || !std::isfinite(m.change[index])) continue;
+      if (m.change[index] * m.change[index] > counts_from * half_width * half_width) return std::string(name_of(s));
+    }
+  return "exact";
+}
+
+class Prover {
+ public:
+  Prover(const Build& build, const DutySet& set, const ProofOptions& options) : build_(build), set_(set), options_(options), car_(build) {}
+
+  Proof run() {
+    for (auto& c : set_.courses) wanted_.push_back(options_.duty.empty() || c.key == options_.duty);
+    traces_ = run_duties(car_, set_, wanted_);
+    base_ = judge(car_, set_, traces_, wanted_);
+    if (options_.doubt) {
+      const unsigned machine = std::max(1u, std::thread::hardware_concurrency());
+      study_ = study(build_, set_, base_, {wanted_, options_.threads ? options_.threads : machine, [&](double share) { tell(share, "doubt"); }});
+    }
+    Proof p;
+    for (std::size_t d = 0; d < wanted_.size(); ++d)
+      if (wanted_[d]) p.duties.push_back(set_.courses[d].key);
+    for (std::size_t i = 0; i < base_.size(); ++i) p.findings.push_back(finding(i));
+    if (options_.doubt) explain(p);
+    rank_measures(p);
+    return p;
+  }
+
+ private:
+  void tell(double share, const std::string& what) const {
+    if (options_.progress) options_.progress(share, what);
+  }
+
+  Finding finding(std::size_t i) const {
+    const Judged& j = base_[i];
+    const Requirement& r = *j.requirement;
+    Finding f;
+    f.id = id_of(j, set_);
+    f.system = car_.systems()[j.system].key;
+    f.duty = j.duty >= 0 ? set_.courses[static_cast<std::size_t>(j.duty)].key : "";
+    f.place = j.verdict.place;
+    f.title = r.title;
+    f.kind = r.kind;
+    f.hazard = r.hazard;
+    f.caution = r.caution;
+    f.quantity = r.quantity;
+    f.unit = r.unit;
+    f.source = r.source;
+    f.formula = r.formula;
+    f.predicted = j.verdict.predicted;
+    f.low_limit = j.verdict.low;
+    f.high_limit = j.verdict.high;
+    f.scale = j.verdict.scale > 0 ? j.verdict.scale : 1.0;
+    if (!j.verdict.rule) f.margin = j.margin();
+    f.half_width = half_width_of(study_, i);
+    f.state = state_of(j, f.half_width);
+    f.confidence = f.state == State::unproven ? "" : confidence_of(study_, i, f.half_width);
+    f.missing = j.verdict.missing;
+    f.reason = j.verdict.reason;
+    if (f.state == State::unproven && f.reason.empty()) f.reason = "a needed figure is missing";
+    if (f.state != State::holds) f.fix_hint = j.verdict.fix_hint;
+    because(i, f);
+    return f;
+  }
+
+  const Trace& trace_of(const Judged& j) const {
+    static const Trace none;
+    if (j.duty >= 0) return traces_[static_cast<std::size_t>(j.duty)];
+    auto run = std::find_if(traces_.begin(), traces_.end(), [](auto& t) { return t.rows() > 0; });
+    return run == traces_.end() ? none : *run;
+  }
+
+  void because(std::size_t i, Finding& f) const {
+    const Judged& j = base_[i];
+    if (f.state == State::unproven) return;
+    const Trace& trace = trace_of(j);
+    if (trace.rows() > 0) f.time = trace.time[std::min(j.verdict.row, trace.rows() - 1)];
+    f.because = chain_of(car_, j, trace);
+    f.because.insert(f.because.end(), j.verdict.because.begin(), j.verdict.because.end());
+    for (auto& b : weights_of(build_, study_, i, f.scale)) f.because.push_back(b);
+  }
+
+  /// What is dearer to find out and only told where something is wrong: the part alone, and what would make it hold.
+  void explain(Proof& p) const {
+    for (std::size_t i = 0; i < p.findings.size(); ++i) {
+      Finding& f = p.findings[i];
+      if (f.state != State::fails && f.state != State::tight) continue;
+      tell(static_cast<double>(i) / static_cast<double>(p.findings.size()), "remedies");
+      alone(base_[i], f);
+      if (f.state != State::fails) continue;
+      std::string offer;
+      for (auto& l : levers(build_, set_, base_, i, study_)) offer += (offer.empty() ? "" : "; or ") + words(l);
+      if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + std::string("Holds with ") + offer;
+    }
+  }
+
+  void alone(const Judged& j, Finding& f) const {
+    const Requirement& r = *j.requirement;
+    if (r.alone_port.empty() || j.duty < 0) return;
+    std::vector<bool> one(wanted_.size(), false);
+    one[static_cast<std::size_t>(j.duty)] = true;
+    const auto traces = run_duties(car_, set_, one, {.cut = Cut{r.alone_port, r.alone_as}});
+    for (auto& other : judge(car_, set_, traces, one)) {
+      if (!other.same_as(j) || !other.verdict.predicted || !other.margin()) continue;
+      const bool turns = *other.margin() >= 0 && *j.margin() < 0;
+      Because b{.what = std::string(r.alone_says) + (turns ? " it would hold" : *other.margin() < 0 ? " it would fail too" : ""),
+                .value = *other.verdict.predicted, .kind = r.quantity, .unit = r.unit, .evidence = "computed", .path = std::string(r.alone_port)};
+      f.because.insert(f.because.begin() + static_cast<std::ptrdiff_t>(chain_of(car_, j, trace_of(j)).size()), std::move(b));
+    }
+  }
+
+  /// Missing figures first, then for each finding in doubt the input that makes most of it.
+  void rank_measures(Proof& p) const {
+    auto add = [&](NextMeasure n) {
+      auto same = std::find_if(p.next.begin(), p.next.end(), [&](auto& o) { return o.path == n.path; });
+      if (same == p.next.end()) p.next.push_back(std::move(n));
+      else if (n.share > same->share) *same = std::move(n);
+    };
+    for (std::size_t i = 0; i < p.findings.size(); ++i) {
+      auto& f = p.findings[i];
+      for (auto& m : f.missing) add({m, "missing", f.id, 1.0});
+      if (f.state != State::tight) continue;
+      const Move* most = nullptr;
+      for (auto& m : study_.moves)
+        if (m.evidence.half_width > 0 && m.change.size() > i && std::isfinite(m.change[i]) && (!most || std::abs(m.change[i]) > std::abs(most->change[i]))) most = &m;
+      if (most && f.half_width > 0) add({most->path, std::string(name_of(most->evidence.source)), f.id, most->change[i] * most->change[i] / (f.half_width * f.half_width)});
+    }
+    std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) { return a.share > b.share; });
+  }
+
+  const Build& build_;
+  const DutySet& set_;
+  const ProofOptions& options_;
+  Car car_;
+  std::vector<bool> wanted_;
+  std::vector<Trace> traces_;
+  std::vector<Judged> base_;
+  Study study_;
+};
+
+}  // namespace
+
+std::size_t Proof::count(State s) const {
+  return static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), [s](auto& f) { return f.state == s; }));
+}
+
+int Proof::exit_code() const { return count(State::fails) ? 1 : count(State::unproven) ? 3 : 0; }
+
+Proof prove(const Build& build, const DutySet& set, const ProofOptions& options) { return Prover(build, set, options).run(); }
+
+}  // namespace sw
