@@ -14,7 +14,8 @@ namespace {
 constexpr std::size_t N = Rhs::most_states;
 const double gamma_ = 1.0 - std::sqrt(0.5);  ///< L-stable choice of the scheme
 constexpr int jacobian_life = 16;            ///< steps a Jacobian is kept
-constexpr double shortest_step = 1e-4;       ///< s; below it the run is given up
+constexpr double shortest_step = 1e-4;       ///< s; where a shorter one is needed the run is given up
+constexpr long most_steps = 500000;          ///< of a run: days of a recorded trace
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
@@ -114,18 +115,21 @@ class Stepper {
     return worst;
   }
 
-  double advance(double h) {
-    h = std::min({h, control_.longest_step, course_.step_limit(t_), course_.duration - t_});
+  double give_up(double h) {
+    if (!fail_open_loop())
+      fail(Outcome::not_converged, "steps of " + in_words(h) + " s would be needed at " + in_words(t_) +
+                                       " s: a figure is far outside what the laws cover");
+    return h;
+  }
+
+  double advance(double wanted) {
+    if (wanted < shortest_step || trace_.summary.steps >= most_steps) return give_up(wanted);
+    double h = std::min({wanted, control_.longest_step, course_.step_limit(t_), course_.duration - t_});
     if (age_ >= jacobian_life) refresh_jacobian();
     double error = attempt(h);
     bool refused = false;
     for (; !(error <= 1.0); refused = true) {
-      if (h < shortest_step) {
-        if (!fail_open_loop())
-          fail(Outcome::not_converged, "the step fell below " + in_words(shortest_step) + " s at " + in_words(t_) +
-                                           " s: a figure is far outside what the laws cover");
-        return h;
-      }
+      if (h < shortest_step) return give_up(h);
       // A step refused once was too long, most likely; refused again, the Jacobian may be to blame.
       if (refused && age_ > 0) refresh_jacobian();
       h *= std::isfinite(error) ? std::clamp(0.9 / std::sqrt(error), 0.1, 0.7) : 0.1;
@@ -141,7 +145,9 @@ class Stepper {
     if (fail_open_loop()) return h;
     if (course_.corner_at(t_)) event = turn_corner(which);
     if (event && !settle(which)) return h;
-    return event ? control_.first_step : refused ? h : next_step(h, error);
+    if (event) return control_.first_step;
+    // What was cut short at a corner says nothing of the step after it.
+    return refused ? h : std::max(next_step(h, error), std::min(wanted, control_.first_step));
   }
 
   double next_step(double h, double error) const {

@@ -47,7 +47,9 @@ Opened opened(const std::string& name) { return open(name, files::from(page().bu
 TEST(BuildFilePage, HasExamplesThatReadWithoutFault) {
   ASSERT_GE(page().builds.size(), 9u);
   for (auto& [name, text] : page().builds)
-    if (name != "wrong.toml" && !name.starts_with("shelf")) EXPECT_EQ(files::said(opened(name)), "") << name;
+    if (name != "wrong.toml" && !name.starts_with("shelf")) {
+      EXPECT_EQ(files::said(opened(name)), "") << name;
+    }
 }
 
 TEST(BuildFilePage, ShowsFaultsAsTheyAreTold) {

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <numbers>
 #include <set>
 
 #include "car/files.hpp"
@@ -43,20 +44,32 @@ TEST(FieldTables, SayWhatEachFieldIs) {
   each_field([](const FieldInfo& f, const std::string& path) {
     EXPECT_FALSE(f.key.empty() || f.label.empty()) << path;
     const bool system = path.find('.') == std::string::npos;  // a system has its title and no sentence
-    if (!system) EXPECT_TRUE(f.doc.ends_with(".")) << path << " has no sentence: \"" << f.doc << "\"";
-    if (f.type == FieldType::choice) EXPECT_GE(f.choices.size(), 2u) << path;
+    if (!system) {
+      EXPECT_TRUE(f.doc.ends_with(".")) << path << " has no sentence: \"" << f.doc << "\"";
+    }
+    if (f.type == FieldType::choice) {
+      EXPECT_GE(f.choices.size(), 2u) << path;
+    }
   });
 }
 
 TEST(FieldTables, HaveDefaultsInsideTheirRanges) {
   int defaults = 0;
   each_field([&](const FieldInfo& f, const std::string& path) {
-    if (f.range.set) EXPECT_LT(f.range.low, f.range.high) << path;
+    if (f.range.set) {
+      EXPECT_LT(f.range.low, f.range.high) << path;
+    }
     if (!f.fallback) return;
     ++defaults;
-    if (f.range.set) EXPECT_TRUE(inside(f.range, *f.fallback)) << path << " stands in with " << *f.fallback;
-    if (f.type == FieldType::choice) EXPECT_LT(*f.fallback, static_cast<double>(f.choices.size())) << path;
-    if (f.type == FieldType::yes_no) EXPECT_TRUE(*f.fallback == 0 || *f.fallback == 1) << path;
+    if (f.range.set) {
+      EXPECT_TRUE(inside(f.range, *f.fallback)) << path << " stands in with " << *f.fallback;
+    }
+    if (f.type == FieldType::choice) {
+      EXPECT_LT(*f.fallback, static_cast<double>(f.choices.size())) << path;
+    }
+    if (f.type == FieldType::yes_no) {
+      EXPECT_TRUE(*f.fallback == 0 || *f.fallback == 1) << path;
+    }
   });
   EXPECT_GT(defaults, 40);
 }
@@ -194,15 +207,16 @@ TEST(Shelf, HasAlternatorCurvesThatRiseToTheRatedCurrent) {
     EXPECT_EQ(c.y.front(), 0.0) << part.key;
     EXPECT_TRUE(std::is_sorted(c.y.begin(), c.y.end())) << part.key;
     EXPECT_DOUBLE_EQ(c.y.back(), a.rated_current->si) << part.key;
-    EXPECT_NEAR(c.x.back() * 30 / M_PI, 6000, 1e-6) << part.key;
+    EXPECT_NEAR(c.x.back() * 30 / std::numbers::pi, 6000, 1e-6) << part.key;
   }
 }
 
 TEST(Shelf, HasOneAlternatorStrongAtIdleAndOneThatOnlyLooksStrong) {
   auto at_idle = [](const std::string& part) {
     const files::Texts texts = {{"one.toml", "[charging.alternator]\npart = \"" + part + "\"\n"}};
-    auto& a = std::get<charging::Input>(open("one.toml", files::from(texts)).build.inputs).alternator;
-    return physics::Interpolant::make(*a.output_curve)->at(1750 * M_PI / 30).value / a.rated_current->si;
+    const Opened o = open("one.toml", files::from(texts));
+    auto& a = std::get<charging::Input>(o.build.inputs).alternator;
+    return physics::Interpolant::make(*a.output_curve)->at(1750 * std::numbers::pi / 30).value / a.rated_current->si;
   };
   EXPECT_GT(at_idle("high-idle-140"), 0.6);
   EXPECT_LT(at_idle("big-frame-200"), 0.2);
