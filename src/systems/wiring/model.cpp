@@ -11,7 +11,6 @@ namespace {
 
 /// Conductor temperature a run is reckoned at: warm cabin, hot engine bay (common practice).
 constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
-constexpr double usual_load_v = 13.5;
 constexpr double regulation_ohm = 0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
 class Builder {
@@ -94,7 +93,7 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
     l.wire = b.conductor(name, load.wire, std::nullopt);
     l.when = when_bits(load.when, name, r);
     l.rated_a = r.need(load.current);
-    l.rated_v = r.get(load.at_voltage, usual_load_v);
+    l.rated_v = r.get(load.at_voltage, r.usual_rated_v());
     l.share = r.get(load.share, 1);
     l.least_v = r.get(load.least_voltage, 0);
     l.behaviour = load.behaviour.value_or(Behaviour::resistance);
@@ -115,12 +114,12 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
 
 void add_sources(const Input& in, Model& m, Builder& b) {
   m.battery = b.add({.from = dc::ground, .to = m.n_battery, .law = dc::Battery{12.6, 0.01}});
-  dc::Branch machine{.from = m.n_block, .to = m.n_alternator, .law = dc::RegulatedSource{14.0, 0.0}};
+  dc::Branch machine{.from = m.n_case, .to = m.n_alternator, .law = dc::RegulatedSource{14.0, 0.0}};
   const Sense sense = in.sense.value_or(Sense::own);
   machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
-  machine.sense_minus = sense == Sense::own ? m.n_block : dc::ground;
+  machine.sense_minus = sense == Sense::own ? m.n_case : dc::ground;
   m.alternator = b.add(machine);
-  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 5}});
+  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 0.4 * m.nominal_v}});
 }
 
 /// The runs that carry the charging current: those on a shortest path from the alternator to the battery.
@@ -149,6 +148,7 @@ void find_charge_path(Model& m) {
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
+  m.nominal_v = r.nominal_v;
   Builder b(m, r);
   add_runs(in, m, b, r);
   for (auto name : {"battery", "alternator", "block", "bus", "body", "starter"})
@@ -159,6 +159,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.n_bus = b.node("bus");
   m.n_body = b.node("body");
   m.n_starter = b.node("starter");
+  m.n_case = b.joined("case") ? b.node("case") : m.n_block;
   add_sources(in, m, b);
   // No electric fans, no feed needed: the wire is judged only where something is given or asked of it.
   auto& f = in.fans;
@@ -183,7 +184,7 @@ void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
   n.branches[m.battery].law = dc::Battery{feed.emf_v, feed.battery_ohm};
   n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a), regulation_ohm};
   n.branches[m.alternator].closed = feed.alternator_a > 0;
-  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 5};
+  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 0.4 * m.nominal_v};
   n.branches[m.starter].closed = feed.starter_a > 0;
   n.branches[m.fans].law = dc::PowerLaw{std::max(feed.fan_a, 1e-6), feed.fan_v, 1};
   n.branches[m.fans].closed = feed.fan_a > 0;
