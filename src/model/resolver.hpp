@@ -36,6 +36,11 @@ class Resolver {
   /// Notes something missing that is not one member, in words: `wiring.run: a run from "alternator" to "battery"`.
   void lacks(std::string what) { missing_.push_back(std::move(what)); }
 
+  /// What every system may know of the whole car: its nominal voltage, set by the first system in the list. Rated volts
+  /// that a part does not state are taken at 1.125 times this (13.5 V in a 12 V car).
+  double nominal_v = 12;
+  double usual_rated_v() const { return 1.125 * nominal_v; }
+
   std::string path_of(const void* member) const;
   const Evidence* evidence_of(const void* member) const;
   /// Forgets what was noted and hands it over: called after each system.

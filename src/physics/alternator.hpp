@@ -13,16 +13,22 @@ namespace sw::physics {
 
 inline constexpr double rated_rotor_speed_rad_s = 6000 * 0.10471975511965977;
 
-struct ShaftLoad { double power_w, torque_n_m, torque_slope_n_m_a; };  ///< slope: d torque / d current
+struct ShaftLoad {
+  double power_w, torque_n_m, torque_slope_n_m_a;
+};  ///< slope: d torque / d current
 /// Torque is 0 at standstill, where nothing is generated either.
 ShaftLoad alternator_load(double volts, double current_a, double efficiency, double rotor_speed_rad_s);
 
-struct AlternatorCurve { double cut_in_rad_s, end_a, bend_rad_s; };
+struct AlternatorCurve {
+  double cut_in_rad_s, end_a, bend_rad_s;
+};
 /// Through zero at the cut-in speed, (idle speed, idle current) and (rated speed, rated current). Empty where no curve
 /// of this shape passes through them: speeds out of order, or the idle point not above the straight line to the rated.
 std::optional<AlternatorCurve> alternator_curve(double cut_in_rad_s, double idle_speed_rad_s, double idle_a,
                                                 double rated_speed_rad_s, double rated_a);
-struct AlternatorOutput { double current_a, slope_a_s; };  ///< slope: d current / d rotor speed, A per rad/s
+struct AlternatorOutput {
+  double current_a, slope_a_s;
+};  ///< slope: d current / d rotor speed, A per rad/s
 AlternatorOutput alternator_output(const AlternatorCurve& curve, double rotor_speed_rad_s, double machine_k = 298.15);
 
 }  // namespace sw::physics

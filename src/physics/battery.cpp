@@ -6,7 +6,7 @@
 namespace sw::physics {
 namespace {
 
-constexpr double warm_k = 298.15;                          // 25 degC
+constexpr double warm_k = 298.15;  // 25 degC
 constexpr double empty_cell_v = 11.8 / 6, full_cell_v = 12.7 / 6;
 constexpr double cell_v_per_k = 0.2e-3;
 constexpr double cold_rise_per_k = 0.014, least_charge = 0.15;
@@ -58,7 +58,9 @@ double battery_charge_share(double state_of_charge) {
   return 0.95 - 0.35 * std::clamp((state_of_charge - 0.8) / 0.2, 0.0, 1.0);
 }
 
-double battery_charging_volts(double temperature_k, int cells) { return cells * (2.40 - 4e-3 * (temperature_k - warm_k)); }
+double battery_charging_volts(double temperature_k, int cells) {
+  return cells * (2.40 - 4e-3 * (temperature_k - warm_k));
+}
 
 double battery_self_discharge_per_s(double share_per_day_20c, double temperature_k) {
   return share_per_day_20c / 86400 * std::exp2((temperature_k - 293.15) / 10);

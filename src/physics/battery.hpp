@@ -15,7 +15,8 @@ Slope battery_open_volts(double state_of_charge, double temperature_k, int cells
 double battery_charge_from_volts(double open_v, double temperature_k, int cells = 6);
 
 /// Internal resistance from its value full at 25 degC. Rises as the charge falls, 1 + 0.25 (1/s - 1) for s from 0.15
-/// (doubles near s = 0.2; fitted to a measured 100 A h battery: 20 mohm full, 44 mohm empty), and in the cold as
+/// (doubles near s = 0.2; fitted to one measured 100 A h battery, 20 mohm
+/// full and 44 mohm empty: open data set vmehra813/lead_acid_battery_data), and in the cold as
 /// exp(0.014 (25 degC - T)): twice at -25 degC, the reason why cold cranking current halves (SAE J537 pairs of
 /// 27 and -18 degC; common practice). slope: d R / d state of charge.
 Slope battery_resistance(double full_25c_ohm, double state_of_charge, double temperature_k);

@@ -17,23 +17,29 @@ std::optional<BeltRun> belt_run(double large_diameter_m, double small_diameter_m
 /// The centre distance at which a belt of that length lies tight; empty where it is too short.
 std::optional<double> belt_centre(double large_diameter_m, double small_diameter_m, double length_m, bool crossed);
 
-/// Speed out over in of a train of belts: product of (D_in + 2b)/(d_out + 2b) (1 - slip). `line_difference`: pitch radius
-/// less given radius (ISO 9981: b_e = 2 mm for PK). driver and driven hold one diameter a stage.
+/// Speed out over in of a train of belts: product of (D_in + 2b)/(d_out + 2b) (1 - slip). `line_difference`: pitch
+/// radius less given radius (ISO 9981: b_e = 2 mm for PK). driver and driven hold one diameter a stage.
 double belt_speed_ratio(std::span<const double> driver_m, std::span<const double> driven_m, double line_difference_m,
                         double slip);
 
-/// Euler's ratio tight over slack at the point of slip, exp(f wrap / sin(groove/2)); no groove angle = flat (Euler 1762;
-/// wedge form in any theory of machines). Centrifugal tension is apart: subtract m v^2 from both sides first.
-struct BeltRatio { double ratio, slope_per_rad, slope_per_friction; };
+/// Euler's ratio tight over slack at the point of slip, exp(f wrap / sin(groove/2)); no groove angle = flat (Euler
+/// 1762; wedge form in any theory of machines). Centrifugal tension is apart: subtract m v^2 from both sides first.
+struct BeltRatio {
+  double ratio, slope_per_rad, slope_per_friction;
+};
 BeltRatio belt_grip_ratio(double friction, double wrap, std::optional<double> groove_angle);
 /// The wrap at which that ratio is reached.
 double belt_grip_wrap(double friction, double ratio, std::optional<double> groove_angle);
 /// Centrifugal tension m v^2, N, with slope d / d v.
-struct BeltPull { double tension_n, slope_n_s_m; };
+struct BeltPull {
+  double tension_n, slope_n_s_m;
+};
 BeltPull belt_centrifugal(double mass_per_length_kg_m, double belt_speed_m_s);
 
 /// Taut string, first mode: f = sqrt(T / m) / 2L (Rayleigh, Theory of Sound). slope d f / d T.
-struct SpanFrequency { double frequency_hz, slope_hz_n; };
+struct SpanFrequency {
+  double frequency_hz, slope_hz_n;
+};
 SpanFrequency span_frequency(double length_m, double mass_per_length_kg_m, double tension_n);
 double span_tension(double length_m, double mass_per_length_kg_m, double frequency_hz);
 
@@ -45,7 +51,8 @@ double belt_line_angle(double span_m, double offset_m);
 /// (5.3.2), radial and axial run-out 0.25 mm (5.3.3), line difference b_e 2 mm (5.4): read in stored excerpts. Pitch
 /// 3.56 mm, groove 40 deg, measuring balls 2.5 mm and tip radius 0.25 mm (table 1) from memory.
 struct RibbedProfile {
-  double pitch_m, groove_angle, line_difference_m, least_diameter_m, ball_m, over_balls_m, run_out_m, groove_variation_m;
+  double pitch_m, groove_angle, line_difference_m, least_diameter_m, ball_m, over_balls_m, run_out_m,
+      groove_variation_m;
 };
 RibbedProfile ribbed_pk();
 /// Diameter over balls less effective diameter (through the rounded tips of the ribs). The ball's centre stands

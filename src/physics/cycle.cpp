@@ -97,7 +97,8 @@ std::variant<SpeedTrace, TraceFault> read_speed_trace(std::string_view csv) {
     const auto cell = cells(row);
     if (cell.size() <= std::max(c.time, c.speed)) return TraceFault{line, "fewer columns than the first line names"};
     const auto time = number(cell[c.time]), speed = number(cell[c.speed]);
-    if (!time || !speed) return TraceFault{line, "\"" + std::string(time ? cell[c.speed] : cell[c.time]) + "\" is not a number"};
+    if (!time || !speed)
+      return TraceFault{line, "\"" + std::string(time ? cell[c.speed] : cell[c.time]) + "\" is not a number"};
     if (*speed < 0) return TraceFault{line, "a speed below zero"};
     if (!trace.time_s.empty() && *time <= trace.time_s.back()) return TraceFault{line, "time does not rise"};
     trace.time_s.push_back(*time);

@@ -14,7 +14,7 @@ struct SpeedTrace {
   std::vector<double> time_s, speed_m_s;  ///< same length, time rising
 };
 struct TraceFault {
-  std::size_t line;     ///< from 1; 0 for the text as a whole
+  std::size_t line;  ///< from 1; 0 for the text as a whole
   std::string problem;
 };
 /// CSV text with a header that names `time_s` and `speed_mph` or `speed_kmh` (other columns are passed over).

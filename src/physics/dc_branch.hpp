@@ -50,14 +50,16 @@ struct Diode {
   double resistance_ohm = 0.01;
 };
 /// Alternator with its regulator: I = clamp((V_set - V_sense) / r_regulation, 0, I_greatest), joined over 1 % of
-/// I_greatest at both ends, where V_sense is measured between the branch's two sense nodes. It never absorbs current.
-/// Near `ceiling_v` at its own terminals the current falls to nothing over the last tenth: the avalanche diodes that
-/// bound a load dump (35 V in a 12 V system with central suppression: ISO 16750-2, from memory).
+/// I_greatest at both ends, where V_sense is measured between the branch's two sense nodes. It absorbs no current but
+/// its rectifier's reverse leakage, tenths of a milliampere. Near `ceiling_v` at its own terminals the current falls to
+/// nothing over the last tenth: the avalanche diodes that bound a load dump (35 V in a 12 V system with central
+/// suppression: ISO 16750-2, from memory).
 struct RegulatedSource {
   double set_v;
   double greatest_a;  ///< what the machine can give at its speed and temperature; 0 when it stands
   double regulation_ohm = 0.005;
   double ceiling_v = 35;
+  double leakage_s = 1e-5;  ///< also what settles the voltage of an alternator whose output lead is off
 };
 struct Open {};
 

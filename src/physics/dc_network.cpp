@@ -9,8 +9,8 @@ namespace sw::physics::dc {
 namespace {
 
 constexpr double leak_s = 1e-9;
-constexpr double aim_a = 1e-8;        // the search goes on until the residual is below this
-constexpr double accepted_a = 9e-7;   // and is still good below this where rounding stops it
+constexpr double aim_a = 1e-8;         // the search goes on until the residual is below this
+constexpr double accepted_a = 9e-7;    // and is still good below this where rounding stops it
 constexpr double longest_step_v = 30;  // of Newton: a power load far from its voltage would else be thrown to infinity,
                                        // where its current, and so the residual, also vanishes
 constexpr int most_newton = 40, most_stretches = 20;
@@ -22,7 +22,7 @@ struct System {
   Volts residual;
   std::array<double, most_nodes * most_nodes> jacobian;
   std::array<double, most_branches> slope_s;  ///< [branch]
-  double norm2;      ///< sum of squares over the nodes solved for
+  double norm2;                               ///< sum of squares over the nodes solved for
   double worst_a;
   NodeIndex worst_node;
 };
@@ -171,7 +171,8 @@ Search damped_newton(const Network& net, Solution& sol, System& s) {
     if (!newton_step(s, step, n)) break;
     ++sol.summary.iterations;
     bool fell = false;
-    for (double share = std::min(1.0, longest_step_v / longest(step, n)); share > 1e-3 && !fell; share *= 0.5) {
+    for (double share = std::min(1.0, longest_step_v / longest(step, n)); share > 1e-8 && !fell;
+         share *= share > 0.1 ? 0.5 : 0.2) {
       foresee_loads(net, step, share, s, sol);
       for (std::size_t k = 1; k < n; ++k) trial[k] = sol.node_v[k] + share * step[k];
       assemble(net, trial, sol, s);
@@ -244,7 +245,8 @@ Summary check(const Network& net) {
   for (std::size_t i = 0; i < net.branch_count; ++i) {
     const Branch& b = net.branches[i];
     const char* wrong = fault(b);
-    if (std::max({b.from, b.to, b.sense_plus, b.sense_minus}) >= net.node_count) wrong = "an end at a node that is not there";
+    if (std::max({b.from, b.to, b.sense_plus, b.sense_minus}) >= net.node_count)
+      wrong = "an end at a node that is not there";
     if (wrong) return {Outcome::bad_input, wrong, 0, ground, static_cast<int>(i), 0};
   }
   return {Outcome::converged, "no fault", 0, ground, -1, 0};

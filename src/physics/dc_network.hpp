@@ -35,11 +35,11 @@ enum class Outcome : std::uint8_t { not_run, converged, bad_input, not_converged
 
 struct Summary {
   Outcome outcome = Outcome::not_run;
-  const char* reason = "not run";   ///< in words; never null
-  double worst_residual_a = 0;      ///< greatest unbalanced current at a node
-  NodeIndex worst_node = ground;    ///< where
-  int worst_branch = -1;            ///< of a bad input: which branch; else -1
-  int iterations = 0;               ///< linear solves
+  const char* reason = "not run";  ///< in words; never null
+  double worst_residual_a = 0;     ///< greatest unbalanced current at a node
+  NodeIndex worst_node = ground;   ///< where
+  int worst_branch = -1;           ///< of a bad input: which branch; else -1
+  int iterations = 0;              ///< linear solves
   bool usable() const { return outcome == Outcome::converged; }
 };
 

@@ -14,7 +14,9 @@ constexpr double pi = std::numbers::pi;
 
 double shaft_power_w(double torque_n_m, double speed_rad_s) { return torque_n_m * speed_rad_s; }
 
-double mean_effective_pressure_pa(double torque_n_m, double displacement_m3) { return 4 * pi * torque_n_m / displacement_m3; }
+double mean_effective_pressure_pa(double torque_n_m, double displacement_m3) {
+  return 4 * pi * torque_n_m / displacement_m3;
+}
 
 double displacement_m3(double bore_m, double stroke_m, double cylinders) {
   return pi / 4 * bore_m * bore_m * stroke_m * cylinders;
@@ -36,7 +38,9 @@ FuelRate willans_fuel(const WillansIn& in, double power_w, double speed_rad_s) {
   return {fuel, slope, fuel * in.heating_value_j_kg};
 }
 
-double otto_efficiency(double compression_ratio, double heat_ratio) { return 1 - std::pow(compression_ratio, 1 - heat_ratio); }
+double otto_efficiency(double compression_ratio, double heat_ratio) {
+  return 1 - std::pow(compression_ratio, 1 - heat_ratio);
+}
 
 CoolantHeat coolant_heat(double power_w, double share_coolant, double share_shaft) {
   const double slope = share_coolant / share_shaft;
@@ -52,16 +56,26 @@ std::optional<double> stoichiometric_air_fuel(std::string_view formula) {
   for (std::size_t i = 0; i < formula.size();) {
     double* atoms = nullptr;
     switch (formula[i]) {
-      case 'C': atoms = &carbon; break;
-      case 'H': atoms = &hydrogen; break;
-      case 'O': atoms = &oxygen; break;
-      case 'N': atoms = &nitrogen; break;
-      default: return {};
+      case 'C':
+        atoms = &carbon;
+        break;
+      case 'H':
+        atoms = &hydrogen;
+        break;
+      case 'O':
+        atoms = &oxygen;
+        break;
+      case 'N':
+        atoms = &nitrogen;
+        break;
+      default:
+        return {};
     }
     ++i;
     double count = 1;
     if (i < formula.size() && std::isdigit(static_cast<unsigned char>(formula[i]))) {
-      const auto [end, error] = std::from_chars(formula.data() + i, formula.data() + formula.size(), count, std::chars_format::fixed);
+      const auto [end, error] =
+          std::from_chars(formula.data() + i, formula.data() + formula.size(), count, std::chars_format::fixed);
       if (error != std::errc{}) return {};
       i = static_cast<std::size_t>(end - formula.data());
     }

@@ -14,7 +14,9 @@ double mean_effective_pressure_pa(double torque_n_m, double displacement_m3);
 double displacement_m3(double bore_m, double stroke_m, double cylinders);
 
 /// Air drawn: V_d w / (4 pi) x volumetric efficiency (Heywood eq. 2.27), m3/s, with d / d speed.
-struct AirFlow { double flow_m3_s, slope_m3_rad; };
+struct AirFlow {
+  double flow_m3_s, slope_m3_rad;
+};
 AirFlow engine_air(double displacement_m3, double speed_rad_s, double volumetric_efficiency);
 
 double fuel_mass_flow_kg_s(double power_w, double bsfc_kg_j);
@@ -24,21 +26,27 @@ double brake_efficiency(double bsfc_kg_j, double heating_value_j_kg);
 /// Willans line: fuel energy rate = (friction mep x V_d w/(4 pi) + P) / indicated efficiency. Straight lines of fuel
 /// against power at one speed hold for a spark-ignition engine up to about 80 % load (Heywood 13; Willans 1888);
 /// richer mixture above it is not in it. Fit: efficiency about 0.35 to 0.38, friction 1.2 to 2.0 bar with its pumping.
-struct WillansIn { double displacement_m3, indicated_efficiency, friction_pa, heating_value_j_kg; };
-struct FuelRate { double fuel_kg_s, slope_kg_j, fuel_heat_w; };  ///< slope: d fuel / d power
+struct WillansIn {
+  double displacement_m3, indicated_efficiency, friction_pa, heating_value_j_kg;
+};
+struct FuelRate {
+  double fuel_kg_s, slope_kg_j, fuel_heat_w;
+};  ///< slope: d fuel / d power
 FuelRate willans_fuel(const WillansIn& in, double power_w, double speed_rad_s);
 
 /// Otto cycle efficiency 1 - r^(1-k) (Cengel and Boles, Thermodynamics, gas power cycles).
 double otto_efficiency(double compression_ratio, double heat_ratio = 1.4);
 
-/// Heat to coolant = share_coolant / share_shaft x P, with d / d P. Of the fuel's heat 17 to 26 % goes to coolant and 25
-/// to 28 % to the shaft in a spark-ignition engine at full power (Heywood table 12.1).
-struct CoolantHeat { double heat_w, slope; };
+/// Heat to coolant = share_coolant / share_shaft x P, with d / d P. Of the fuel's heat 17 to 26 % goes to coolant and
+/// 25 to 28 % to the shaft in a spark-ignition engine at full power (Heywood table 12.1).
+struct CoolantHeat {
+  double heat_w, slope;
+};
 CoolantHeat coolant_heat(double power_w, double share_coolant, double share_shaft);
 inline constexpr double least_coolant_share = 0.17, greatest_coolant_share = 0.26;
 
-/// SAE J1349, naturally aspirated spark ignition: 1.180 (990 mbar / p_dry) sqrt(T / 298 K) - 0.18, T in K as degC + 273.
-/// Good for 0.93 to 1.07 (from memory).
+/// SAE J1349, naturally aspirated spark ignition: 1.180 (990 mbar / p_dry) sqrt(T / 298 K) - 0.18, T in K as degC +
+/// 273. Good for 0.93 to 1.07 (from memory).
 double power_correction(double dry_pressure_pa, double temperature_k);
 
 /// Mass of air to burn a kilogram of fuel C_a H_b O_c N_d with none left: (a + b/4 - c/2) 137.86... /M: 4.76 mol of air
@@ -56,7 +64,8 @@ double coil_current_a(double inductance_h, double resistance_ohm, double supply_
 /// Empty where the supply cannot drive that current.
 std::optional<double> coil_time_s(double inductance_h, double resistance_ohm, double supply_v, double current_a);
 
-/// Share of the time the points are closed, dwell x cylinders / 2 pi; time of each at an engine speed (distributor at half).
+/// Share of the time the points are closed, dwell x cylinders / 2 pi; time of each at an engine speed (distributor at
+/// half).
 double dwell_share(double dwell, double cylinders);
 double dwell_time_s(double dwell, double engine_speed_rad_s);
 

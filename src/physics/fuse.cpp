@@ -3,8 +3,11 @@
 namespace sw::physics {
 
 FuseWindow blade_fuse_time(double load_share) {
-  struct Row { double load, shortest_s, longest_s; };
-  static constexpr Row rows[] = {{1.35, 0.75, 600}, {1.60, 0.25, 50}, {2.00, 0.15, 5}, {3.50, 0.04, 0.5}, {6.00, 0.02, 0.1}};
+  struct Row {
+    double load, shortest_s, longest_s;
+  };
+  static constexpr Row rows[] = {
+      {1.35, 0.75, 600}, {1.60, 0.25, 50}, {2.00, 0.15, 5}, {3.50, 0.04, 0.5}, {6.00, 0.02, 0.1}};
   constexpr double same = 1e-9;
   FuseWindow w;
   if (load_share <= 1.10 + same) return {360000.0, {}};

@@ -1,7 +1,8 @@
 #pragma once
 // What the road asks of a car at a steady speed.
-// F = m g (Crr cos a + sin a) + rho CdA V^2 / 2, a = atan(rise over run); power F V. (Gillespie, Fundamentals of Vehicle
-// Dynamics, ch. 4; Wong, Theory of Ground Vehicles, ch. 3.) Rolling taken as steady in speed, good to about 130 km/h.
+// F = m g (Crr cos a + sin a) + rho CdA V^2 / 2, a = atan(rise over run); power F V. (Gillespie, Fundamentals of
+// Vehicle Dynamics, ch. 4; Wong, Theory of Ground Vehicles, ch. 3.) Rolling taken as steady in speed, good to about 130
+// km/h.
 #include <optional>
 
 #include "physics/atmosphere.hpp"

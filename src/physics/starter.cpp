@@ -18,7 +18,8 @@ double flux_current(const Starter& s, double current_a) { return std::min(curren
 }  // namespace
 
 Starter starter_from_stall(double stall_v, double stall_a, double stall_torque_n_m, double ratio) {
-  return {.resistance_ohm = stall_v / stall_a, .torque_per_a2_n_m = stall_torque_n_m / (stall_a * stall_a), .ratio = ratio};
+  return {
+      .resistance_ohm = stall_v / stall_a, .torque_per_a2_n_m = stall_torque_n_m / (stall_a * stall_a), .ratio = ratio};
 }
 
 StarterPoint starter_at(const Starter& s, double volts, double engine_speed_rad_s) {

@@ -1,8 +1,8 @@
 #pragma once
 // Tyre size, rolling, gearing, speed signal.
-// `205/70R14`: section width mm / aspect ratio % , construction, rim inch: free diameter = rim + 2 width x aspect (ETRTO and
-// T&RA size definition). `P`, `LT` before and load or speed letters after are taken; `31x10.5R15` is a flotation size
-// whose first number is the diameter in inch.
+// `205/70R14`: section width mm / aspect ratio % , construction, rim inch: free diameter = rim + 2 width x aspect
+// (ETRTO and T&RA size definition). `P`, `LT` before and load or speed letters after are taken; `31x10.5R15` is a
+// flotation size whose first number is the diameter in inch.
 #include <optional>
 #include <string_view>
 
@@ -19,7 +19,9 @@ std::optional<TyreSize> tyre_size(std::string_view text);
 double gearing_rad_m(double axle, double gear, double diameter_m, double slip);
 
 /// Indication allowed by UN Regulation No. 39, 5.3: 0 <= V1 - V2 <= 0.1 V2 + 4 km/h, V1 shown, V2 true. m/s.
-struct SpeedBand { double lowest_m_s, highest_m_s; };
+struct SpeedBand {
+  double lowest_m_s, highest_m_s;
+};
 SpeedBand speedometer_band(double true_speed_m_s);
 /// 49 CFR 393.82: within 5 mph at 50 mph (8 km/h at 80 km/h). m/s.
 inline constexpr double us_speedometer_tolerance_m_s = 5 * 0.44704;

@@ -59,7 +59,9 @@ double gauge_area_m2(double gauge) {
 
 double round_diameter_m(double area_m2) { return std::sqrt(4 / std::numbers::pi * area_m2); }
 
-double area_gauge(double area_m2) { return 36 - 39 * std::log(round_diameter_m(area_m2) / (0.005 * 0.0254)) / std::log(92.0); }
+double area_gauge(double area_m2) {
+  return 36 - 39 * std::log(round_diameter_m(area_m2) / (0.005 * 0.0254)) / std::log(92.0);
+}
 
 std::optional<int> gauge_for_area(double area_m2) {
   for (auto g = std::rbegin(gauges); g != std::rend(gauges); ++g)
@@ -92,19 +94,22 @@ WireResistance wire_resistance(double area_m2, Cable cable, double temperature_k
 Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle) {
   static constexpr std::array<double, 7> insulation_c = {60, 75, 80, 90, 105, 125, 200};
   static constexpr std::array<double, 7> engine_space = {0.58, 0.75, 0.78, 0.82, 0.85, 0.89, 1};
-  struct Row { int gauge; std::array<double, 7> amps; };
-  static constexpr Row rows[] = {
-      {18, {10, 10, 15, 20, 20, 25, 25}},          {16, {15, 15, 20, 25, 25, 30, 35}},
-      {14, {20, 20, 25, 30, 35, 40, 45}},          {12, {25, 25, 35, 40, 45, 50, 55}},
-      {10, {40, 40, 50, 55, 60, 70, 70}},          {8, {55, 65, 70, 70, 80, 90, 100}},
-      {6, {80, 95, 100, 100, 120, 125, 135}},      {4, {105, 125, 130, 135, 160, 170, 180}},
-      {3, {120, 145, 150, 155, 180, 195, 210}},    {2, {140, 170, 175, 180, 210, 225, 240}},
-      {1, {165, 195, 210, 210, 245, 265, 280}},    {0, {195, 230, 245, 245, 285, 305, 325}},
-      {-1, {225, 265, 285, 285, 330, 355, 370}},   {-2, {260, 310, 330, 330, 385, 410, 430}},
-      {-3, {300, 360, 385, 385, 445, 475, 510}}};
+  struct Row {
+    int gauge;
+    std::array<double, 7> amps;
+  };
+  static constexpr Row rows[] = {{18, {10, 10, 15, 20, 20, 25, 25}},        {16, {15, 15, 20, 25, 25, 30, 35}},
+                                 {14, {20, 20, 25, 30, 35, 40, 45}},        {12, {25, 25, 35, 40, 45, 50, 55}},
+                                 {10, {40, 40, 50, 55, 60, 70, 70}},        {8, {55, 65, 70, 70, 80, 90, 100}},
+                                 {6, {80, 95, 100, 100, 120, 125, 135}},    {4, {105, 125, 130, 135, 160, 170, 180}},
+                                 {3, {120, 145, 150, 155, 180, 195, 210}},  {2, {140, 170, 175, 180, 210, 225, 240}},
+                                 {1, {165, 195, 210, 210, 245, 265, 280}},  {0, {195, 230, 245, 245, 285, 305, 325}},
+                                 {-1, {225, 265, 285, 285, 330, 355, 370}}, {-2, {260, 310, 330, 330, 385, 410, 430}},
+                                 {-3, {300, 360, 385, 385, 445, 475, 510}}};
   const double celsius = insulation_k - zero_celsius_k + 1e-6;
   if (celsius < insulation_c.front() || area_m2 < gauge_area_m2(18) * (1 - 1e-6)) return {0, false};
-  const std::size_t column = std::upper_bound(insulation_c.begin(), insulation_c.end(), celsius) - insulation_c.begin() - 1;
+  const std::size_t column =
+      std::upper_bound(insulation_c.begin(), insulation_c.end(), celsius) - insulation_c.begin() - 1;
   double amps = 0;
   for (const Row& r : rows)
     if (gauge_area_m2(r.gauge) <= area_m2 * (1 + 1e-6)) amps = r.amps[column];

@@ -30,9 +30,9 @@ enum class Cable { copper, road_vehicle, flexible };
 
 struct WireResistance {
   double per_length_ohm_m;
-  double temperature_factor;   ///< over the value at 20 degC, as the cable's standard has it
-  double slope_ohm_m_k;        ///< d per_length / d temperature
-  bool tabled;                 ///< false where the size lies outside the standard's table (then copper stands in)
+  double temperature_factor;  ///< over the value at 20 degC, as the cable's standard has it
+  double slope_ohm_m_k;       ///< d per_length / d temperature
+  bool tabled;                ///< false where the size lies outside the standard's table (then copper stands in)
 };
 /// copper: solid, NBS. road_vehicle: ISO 6722-1 table (from memory) with alpha 0.00393. flexible: IEC 60228 class 5,
 /// plain copper, with that standard's 0.004 per kelvin (254.5/(234.5 + T) is the exact form; the tables use 0.004:
@@ -59,7 +59,9 @@ inline constexpr double continuous_drop_14v_v = 0.5, intermittent_drop_14v_v = 1
 
 /// Temperature rise of a conductor over its surroundings from the current it is rated for: rise = rated_rise
 /// (I / I_rated)^2 (heat I^2 R over a fixed conductance; common practice), with slope d rise / d current.
-struct WireRise { double rise_k, slope_k_a; };
+struct WireRise {
+  double rise_k, slope_k_a;
+};
 WireRise wire_rise(double current_a, double rated_a, double rated_rise_k);
 
 }  // namespace sw::physics

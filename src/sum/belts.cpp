@@ -33,7 +33,8 @@ constexpr Argument run_out[] = {
 };
 
 void order(const std::optional<Length>& large, const std::optional<Length>& small, Remarks& say) {
-  if (large && small && large->si < small->si) say.fault("large_diameter", "is less than small_diameter", "change them round");
+  if (large && small && large->si < small->si)
+    say.fault("large_diameter", "is less than small_diameter", "change them round");
 }
 void run_check(const RunIn& in, Remarks& say) {
   order(in.large_diameter, in.small_diameter, say);
@@ -43,7 +44,8 @@ void run_check(const RunIn& in, Remarks& say) {
 }
 
 void belt_length(const RunIn& in, RunOut& out, Remarks&) {
-  const auto run = *physics::belt_run(in.large_diameter->si, in.small_diameter->si, in.centre_distance->si, *in.crossed);
+  const auto run =
+      *physics::belt_run(in.large_diameter->si, in.small_diameter->si, in.centre_distance->si, *in.crossed);
   out.length = Length{run.length_m};
   out.wrap_small = Angle{run.wrap_small};
   out.wrap_large = Angle{run.wrap_large};
@@ -53,14 +55,19 @@ struct CentreIn {
   std::optional<Length> large_diameter, small_diameter, length;
   std::optional<bool> crossed;
 };
-struct CentreOut { std::optional<Length> centre_distance; };
+struct CentreOut {
+  std::optional<Length> centre_distance;
+};
 constexpr Argument centre_in[] = {
-    positive<&CentreIn::large_diameter>("large_diameter", "of the larger pulley, on the pitch line", kind::length, "mm"),
-    positive<&CentreIn::small_diameter>("small_diameter", "of the smaller pulley, on the pitch line", kind::length, "mm"),
+    positive<&CentreIn::large_diameter>("large_diameter", "of the larger pulley, on the pitch line", kind::length,
+                                        "mm"),
+    positive<&CentreIn::small_diameter>("small_diameter", "of the smaller pulley, on the pitch line", kind::length,
+                                        "mm"),
     positive<&CentreIn::length>("length", "of the belt on its pitch line", kind::length, "mm"),
     yes_no<&CentreIn::crossed>("crossed", "belt crossed between the pulleys").or_else(0, Source::chosen),
 };
-constexpr Argument centre_out[] = {result<&CentreOut::centre_distance>("centre_distance", "between the shafts", kind::length, "mm")};
+constexpr Argument centre_out[] = {
+    result<&CentreOut::centre_distance>("centre_distance", "between the shafts", kind::length, "mm")};
 
 void centre_check(const CentreIn& in, Remarks& say) { order(in.large_diameter, in.small_diameter, say); }
 
@@ -83,9 +90,14 @@ struct SpeedOut {
 constexpr Argument speed_in[] = {
     values<&SpeedIn::drivers>("drivers", "driving diameters, one a stage", kind::length),
     values<&SpeedIn::driven>("driven", "driven diameters, one a stage", kind::length),
-    quantity<&SpeedIn::line_difference>("line_difference", "pitch radius less given radius", kind::length).in("mm").from(0, 100).or_else(0, Source::chosen),
+    quantity<&SpeedIn::line_difference>("line_difference", "pitch radius less given radius", kind::length)
+        .in("mm")
+        .from(0, 100)
+        .or_else(0, Source::chosen),
     number<&SpeedIn::slip>("slip", "of each stage").from(0, 0.99).or_else(0, Source::chosen),
-    may(quantity<&SpeedIn::shaft_speed>("shaft_speed", "of the first driver", kind::shaft_speed).in("rpm").from(0, 1e6)),
+    may(quantity<&SpeedIn::shaft_speed>("shaft_speed", "of the first driver", kind::shaft_speed)
+            .in("rpm")
+            .from(0, 1e6)),
 };
 constexpr Argument speed_out[] = {
     number<&SpeedOut::ratio>("ratio", "speed out over in"),
@@ -122,7 +134,8 @@ struct GripOut {
 };
 constexpr Argument grip_in[] = {
     ratio<&GripIn::friction>("friction", "of the belt on the pulley", 10),
-    may(positive<&GripIn::groove_angle>("groove_angle", "whole angle of the groove, flat where left out", kind::angle, "deg", 180)),
+    may(positive<&GripIn::groove_angle>("groove_angle", "whole angle of the groove, flat where left out", kind::angle,
+                                        "deg", 180)),
     positive<&GripIn::wrap>("wrap", "angle of contact", kind::angle, "deg", 36000),
     number<&GripIn::ratio>("ratio", "tight over slack").from(1, 1e9),
     positive<&GripIn::tight>("tight", "tension of the tight side", kind::force, "N"),
@@ -187,7 +200,8 @@ constexpr Rule span_rules[] = {one_of("tension", "frequency")};
 
 void span_frequency(const SpanIn& in, SpanOut& out, Remarks&) {
   if (in.tension)
-    out.frequency = Frequency{physics::span_frequency(in.length->si, in.mass_per_length->si, in.tension->si).frequency_hz};
+    out.frequency =
+        Frequency{physics::span_frequency(in.length->si, in.mass_per_length->si, in.tension->si).frequency_hz};
   else
     out.tension = Force{physics::span_tension(in.length->si, in.mass_per_length->si, in.frequency->si)};
 }
@@ -219,7 +233,9 @@ void belt_line(const LineIn& in, LineOut& out, Remarks&) {
 }
 
 enum class Profile { pk };
-struct RibbedIn { std::optional<Profile> profile; };
+struct RibbedIn {
+  std::optional<Profile> profile;
+};
 struct RibbedOut {
   std::optional<Length> pitch;
   std::optional<Angle> groove_angle;
@@ -250,28 +266,56 @@ void ribbed_pulley(const RibbedIn&, RibbedOut& out, Remarks&) {
 
 constexpr std::string_view geometry = "tangents on circles; any theory of machines, e.g. Khurmi and Gupta";
 constexpr Sum sums[] = {
-    entry<belt_length, run_check>({.name = "belt-length", .title = "Belt length and wraps over two pulleys", .inputs = run_in,
-                                   .outputs = run_out, .range = "pitch-line diameters, a thin belt", .source = geometry,
+    entry<belt_length, run_check>({.name = "belt-length",
+                                   .title = "Belt length and wraps over two pulleys",
+                                   .inputs = run_in,
+                                   .outputs = run_out,
+                                   .range = "pitch-line diameters, a thin belt",
+                                   .source = geometry,
                                    .caution = belts_and_pulleys}),
-    entry<belt_centre, centre_check>({.name = "belt-centre", .title = "Centre distance for a belt", .inputs = centre_in,
-                                      .outputs = centre_out, .range = "pitch-line diameters, a thin belt",
-                                      .source = geometry, .caution = belts_and_pulleys}),
-    entry<belt_speed, speed_check>({.name = "belt-speed", .title = "Speed through a train of belts", .inputs = speed_in,
-                                    .outputs = speed_out, .range = "slip the same in each stage",
+    entry<belt_centre, centre_check>({.name = "belt-centre",
+                                      .title = "Centre distance for a belt",
+                                      .inputs = centre_in,
+                                      .outputs = centre_out,
+                                      .range = "pitch-line diameters, a thin belt",
+                                      .source = geometry,
+                                      .caution = belts_and_pulleys}),
+    entry<belt_speed, speed_check>({.name = "belt-speed",
+                                    .title = "Speed through a train of belts",
+                                    .inputs = speed_in,
+                                    .outputs = speed_out,
+                                    .range = "slip the same in each stage",
                                     .source = "ISO 9981:2020 5.4; slip as in Khurmi and Gupta",
                                     .caution = belts_and_pulleys}),
-    entry<belt_grip>({.name = "belt-grip", .title = "Tensions at the point of slip", .inputs = grip_in, .outputs = grip_out,
-                      .rules = grip_rules, .range = "tensions without their centrifugal part, m v^2",
+    entry<belt_grip>({.name = "belt-grip",
+                      .title = "Tensions at the point of slip",
+                      .inputs = grip_in,
+                      .outputs = grip_out,
+                      .rules = grip_rules,
+                      .range = "tensions without their centrifugal part, m v^2",
                       .source = "Euler (1762); wedge of the groove as in any theory of machines",
                       .caution = belts_and_pulleys}),
-    entry<span_frequency>({.name = "span-frequency", .title = "Frequency of a belt span and its tension", .inputs = span_in,
-                           .outputs = span_out, .rules = span_rules, .range = "first mode of a standing belt, stiffness left out",
-                           .source = "taut string; Rayleigh, Theory of Sound", .caution = belts_and_pulleys}),
-    entry<belt_line>({.name = "belt-line", .title = "Pulleys out of line", .inputs = line_in, .outputs = line_out,
-                      .rules = line_rules, .range = "half a degree is the usual limit of V-belts (common practice)",
-                      .source = "offset = span x tan(angle)", .caution = belts_and_pulleys}),
-    entry<ribbed_pulley>({.name = "ribbed-pulley", .title = "Figures of a ribbed pulley", .inputs = ribbed_in,
-                          .outputs = ribbed_out, .range = "automotive PK profile, tip radius 0.25 mm",
+    entry<span_frequency>({.name = "span-frequency",
+                           .title = "Frequency of a belt span and its tension",
+                           .inputs = span_in,
+                           .outputs = span_out,
+                           .rules = span_rules,
+                           .range = "first mode of a standing belt, stiffness left out",
+                           .source = "taut string; Rayleigh, Theory of Sound",
+                           .caution = belts_and_pulleys}),
+    entry<belt_line>({.name = "belt-line",
+                      .title = "Pulleys out of line",
+                      .inputs = line_in,
+                      .outputs = line_out,
+                      .rules = line_rules,
+                      .range = "half a degree is the usual limit of V-belts (common practice)",
+                      .source = "offset = span x tan(angle)",
+                      .caution = belts_and_pulleys}),
+    entry<ribbed_pulley>({.name = "ribbed-pulley",
+                          .title = "Figures of a ribbed pulley",
+                          .inputs = ribbed_in,
+                          .outputs = ribbed_out,
+                          .range = "automotive PK profile, tip radius 0.25 mm",
                           .source = "ISO 9981:2020 5.2 to 5.4; pitch, angle and balls of table 1 from memory",
                           .caution = belts_and_pulleys}),
 };

@@ -107,7 +107,8 @@ constexpr Argument bus_out[] = {
 void bus_check(const BusIn& in, Remarks& say) {
   if (!in.voltages.empty() && !in.resistances.empty() && in.voltages.size() != in.resistances.size())
     say.fault("voltages, resistances",
-              std::to_string(in.voltages.size()) + " and " + std::to_string(in.resistances.size()) + " items", "one resistance a source");
+              std::to_string(in.voltages.size()) + " and " + std::to_string(in.resistances.size()) + " items",
+              "one resistance a source");
   if (std::any_of(in.resistances.begin(), in.resistances.end(), [](double r) { return !(r > 0); }))
     say.fault("resistances", "must all be above 0 ohm");
 }
@@ -140,7 +141,8 @@ constexpr Argument alternator_out[] = {
 };
 
 void alternator_load(const AlternatorIn& in, AlternatorOut& out, Remarks&) {
-  const auto s = physics::alternator_load(in.voltage->si, in.current->si, *in.efficiency, in.shaft_speed ? in.shaft_speed->si : 0);
+  const auto s =
+      physics::alternator_load(in.voltage->si, in.current->si, *in.efficiency, in.shaft_speed ? in.shaft_speed->si : 0);
   out.power = Power{s.power_w};
   if (in.shaft_speed) out.torque = Torque{s.torque_n_m};
 }
@@ -151,7 +153,9 @@ struct TimeIn {
   std::optional<double> exponent;
   std::optional<Current> current;
 };
-struct TimeOut { std::optional<Time> time; };
+struct TimeOut {
+  std::optional<Time> time;
+};
 constexpr Argument time_in[] = {
     positive<&TimeIn::capacity>("capacity", "rated charge", kind::charge, "A h"),
     positive<&TimeIn::rated_time>("rated_time", "discharge time of the rating", kind::time, "h"),
@@ -162,16 +166,21 @@ constexpr Argument time_out[] = {result<&TimeOut::time>("time", "until empty", k
 
 void battery_time(const TimeIn& in, TimeOut& out, Remarks& say) {
   const double share = in.current->si * in.rated_time->si / in.capacity->si;
-  if (share < 0.2 || share > 100) say.outside("Peukert's law is good from a fifth of the rated current to a hundred times it");
-  out.time = Time{physics::battery_discharge_time(in.capacity->si, in.rated_time->si, *in.exponent, in.current->si).value};
+  if (share < 0.2 || share > 100)
+    say.outside("Peukert's law is good from a fifth of the rated current to a hundred times it");
+  out.time =
+      Time{physics::battery_discharge_time(in.capacity->si, in.rated_time->si, *in.exponent, in.current->si).value};
 }
 
-struct ReserveIn { std::optional<Time> reserve; };
+struct ReserveIn {
+  std::optional<Time> reserve;
+};
 struct ReserveOut {
   std::optional<Charge> charge;
   std::optional<Current> current;
 };
-constexpr Argument reserve_in[] = {positive<&ReserveIn::reserve>("reserve", "reserve capacity, a time", kind::time, "min")};
+constexpr Argument reserve_in[] = {
+    positive<&ReserveIn::reserve>("reserve", "reserve capacity, a time", kind::time, "min")};
 constexpr Argument reserve_out[] = {
     result<&ReserveOut::charge>("charge", "given in the test", kind::charge, "A h"),
     result<&ReserveOut::current>("current", "of the test", kind::current, "A"),
@@ -187,7 +196,9 @@ struct FuseIn {
   std::optional<double> load;
   std::optional<FuseKind> kind;
 };
-struct FuseOut { std::optional<Time> shortest, longest; };
+struct FuseOut {
+  std::optional<Time> shortest, longest;
+};
 constexpr std::string_view fuse_choices[] = {"blade"};
 constexpr Argument fuse_in[] = {
     ratio<&FuseIn::load>("load", "current over the fuse's rating", 1000),
@@ -209,28 +220,53 @@ void fuse_time(const FuseIn& in, FuseOut& out, Remarks& say) {
 }
 
 constexpr Sum sums[] = {
-    entry<divider, divider_check>({.name = "divider", .title = "Voltage at a sender under a pull-up", .inputs = divider_in,
-                                   .outputs = divider_out, .rules = divider_rules,
-                                   .range = "no current into the meter", .source = "Ohm's law"}),
-    entry<bridge>({.name = "bridge", .title = "Wheatstone bridge", .inputs = bridge_in, .outputs = bridge_out,
-                   .range = "steady direct current", .source = "Kirchhoff's laws; any circuits text"}),
-    entry<bus, bus_check>({.name = "bus", .title = "Sources in parallel on one bus", .inputs = bus_in, .outputs = bus_out,
-                           .range = "sources that also take current", .source = "Millman's theorem; any circuits text",
+    entry<divider, divider_check>({.name = "divider",
+                                   .title = "Voltage at a sender under a pull-up",
+                                   .inputs = divider_in,
+                                   .outputs = divider_out,
+                                   .rules = divider_rules,
+                                   .range = "no current into the meter",
+                                   .source = "Ohm's law"}),
+    entry<bridge>({.name = "bridge",
+                   .title = "Wheatstone bridge",
+                   .inputs = bridge_in,
+                   .outputs = bridge_out,
+                   .range = "steady direct current",
+                   .source = "Kirchhoff's laws; any circuits text"}),
+    entry<bus, bus_check>({.name = "bus",
+                           .title = "Sources in parallel on one bus",
+                           .inputs = bus_in,
+                           .outputs = bus_out,
+                           .range = "sources that also take current",
+                           .source = "Millman's theorem; any circuits text",
                            .caution = battery_care}),
-    entry<alternator_load>({.name = "alternator-load", .title = "What an alternator takes from its belt",
-                            .inputs = alternator_in, .outputs = alternator_out,
+    entry<alternator_load>({.name = "alternator-load",
+                            .title = "What an alternator takes from its belt",
+                            .inputs = alternator_in,
+                            .outputs = alternator_out,
                             .range = "efficiency 0.50 to 0.65 is usual for claw-pole machines (common practice)",
                             .source = "P = V I / efficiency"}),
-    entry<battery_time>({.name = "battery-time", .title = "How long a battery lasts", .inputs = time_in,
-                         .outputs = time_out, .range = "0.2 to 100 times the rated current, battery warm and full",
-                         .source = "Peukert (1897) in hour-rate form", .caution = battery_care}),
-    entry<battery_reserve>({.name = "battery-reserve", .title = "Charge behind a reserve capacity",
-                            .inputs = reserve_in, .outputs = reserve_out, .range = "to 10.5 V at 27 degC",
-                            .source = "SAE J537 (from memory)", .caution = battery_care}),
-    entry<fuse_time>({.name = "fuse-time", .title = "How long a fuse carries an overload", .inputs = fuse_in,
+    entry<battery_time>({.name = "battery-time",
+                         .title = "How long a battery lasts",
+                         .inputs = time_in,
+                         .outputs = time_out,
+                         .range = "0.2 to 100 times the rated current, battery warm and full",
+                         .source = "Peukert (1897) in hour-rate form",
+                         .caution = battery_care}),
+    entry<battery_reserve>({.name = "battery-reserve",
+                            .title = "Charge behind a reserve capacity",
+                            .inputs = reserve_in,
+                            .outputs = reserve_out,
+                            .range = "to 10.5 V at 27 degC",
+                            .source = "SAE J537 (from memory)",
+                            .caution = battery_care}),
+    entry<fuse_time>({.name = "fuse-time",
+                      .title = "How long a fuse carries an overload",
+                      .inputs = fuse_in,
                       .outputs = fuse_out,
                       .range = "room temperature; between tabled loads the window both neighbours bound",
-                      .source = "ISO 8820-3, the same in SAE J1284 (from memory)", .caution = electrical_fire}),
+                      .source = "ISO 8820-3, the same in SAE J1284 (from memory)",
+                      .caution = electrical_fire}),
 };
 
 }  // namespace

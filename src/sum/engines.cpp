@@ -29,7 +29,8 @@ constexpr Argument air_out[] = {
 };
 
 void engine_air(const AirIn& in, AirOut& out, Remarks&) {
-  const double flow = physics::engine_air(in.displacement->si, in.engine_speed->si, *in.volumetric_efficiency).flow_m3_s;
+  const double flow =
+      physics::engine_air(in.displacement->si, in.engine_speed->si, *in.volumetric_efficiency).flow_m3_s;
   out.flow = VolumeFlow{flow};
   if (in.density) out.mass_flow = MassFlow{flow * in.density->si};
 }
@@ -38,7 +39,9 @@ struct HeatIn {
   std::optional<Power> power;
   std::optional<double> share_coolant, share_shaft;
 };
-struct HeatOut { std::optional<Power> heat; };
+struct HeatOut {
+  std::optional<Power> heat;
+};
 constexpr Argument heat_in[] = {
     positive<&HeatIn::power>("power", "at the shaft", kind::power, "kW"),
     ratio<&HeatIn::share_coolant>("share_coolant", "of the fuel's heat, to the coolant", 1),
@@ -92,12 +95,15 @@ struct MeanIn {
   std::optional<Torque> torque;
   std::optional<Volume> displacement;
 };
-struct MeanOut { std::optional<PressureDifference> pressure; };
+struct MeanOut {
+  std::optional<PressureDifference> pressure;
+};
 constexpr Argument mean_in[] = {
     positive<&MeanIn::torque>("torque", "at the crankshaft", kind::torque, "lb-ft"),
     positive<&MeanIn::displacement>("displacement", "swept by all cylinders", kind::volume, "in3"),
 };
-constexpr Argument mean_out[] = {result<&MeanOut::pressure>("pressure", "brake mean effective pressure", kind::pressure_difference, "kPa")};
+constexpr Argument mean_out[] = {
+    result<&MeanOut::pressure>("pressure", "brake mean effective pressure", kind::pressure_difference, "kPa")};
 
 void mean_pressure(const MeanIn& in, MeanOut& out, Remarks&) {
   out.pressure = PressureDifference{physics::mean_effective_pressure_pa(in.torque->si, in.displacement->si)};
@@ -107,16 +113,22 @@ struct CorrectionIn {
   std::optional<AbsolutePressure> dry_pressure;
   std::optional<Temperature> temperature;
 };
-struct CorrectionOut { std::optional<double> factor; };
+struct CorrectionOut {
+  std::optional<double> factor;
+};
 constexpr Argument correction_in[] = {
-    positive<&CorrectionIn::dry_pressure>("dry_pressure", "of the air drawn, without its vapour", kind::absolute_pressure, "kPa", 1000),
-    quantity<&CorrectionIn::temperature>("temperature", "of the air drawn", kind::temperature).in("degC").from(-60, 100),
+    positive<&CorrectionIn::dry_pressure>("dry_pressure", "of the air drawn, without its vapour",
+                                          kind::absolute_pressure, "kPa", 1000),
+    quantity<&CorrectionIn::temperature>("temperature", "of the air drawn", kind::temperature)
+        .in("degC")
+        .from(-60, 100),
 };
 constexpr Argument correction_out[] = {number<&CorrectionOut::factor>("factor", "on the measured power")};
 
 void power_correction(const CorrectionIn& in, CorrectionOut& out, Remarks& say) {
   out.factor = physics::power_correction(in.dry_pressure->si, in.temperature->si);
-  if (in.dry_pressure->si < 90e3 || in.dry_pressure->si > 105e3) say.outside("the standard's tests are made at 90 to 105 kPa");
+  if (in.dry_pressure->si < 90e3 || in.dry_pressure->si > 105e3)
+    say.outside("the standard's tests are made at 90 to 105 kPa");
   if (in.temperature->si < 288.15 - 1e-9 || in.temperature->si > 308.15 + 1e-9)
     say.outside("the standard's tests are made at 15 to 35 degC");
 }
@@ -125,13 +137,16 @@ struct SweptIn {
   std::optional<Length> bore, stroke;
   std::optional<int> cylinders;
 };
-struct SweptOut { std::optional<Volume> displacement; };
+struct SweptOut {
+  std::optional<Volume> displacement;
+};
 constexpr Argument swept_in[] = {
     positive<&SweptIn::bore>("bore", "of a cylinder", kind::length, "in"),
     positive<&SweptIn::stroke>("stroke", "of a piston", kind::length, "in"),
     integer<&SweptIn::cylinders>("cylinders", "number of cylinders").from(1, 100),
 };
-constexpr Argument swept_out[] = {result<&SweptOut::displacement>("displacement", "swept by all cylinders", kind::volume, "in3")};
+constexpr Argument swept_out[] = {
+    result<&SweptOut::displacement>("displacement", "swept by all cylinders", kind::volume, "in3")};
 
 void displacement(const SweptIn& in, SweptOut& out, Remarks&) {
   out.displacement = Volume{physics::displacement_m3(in.bore->si, in.stroke->si, *in.cylinders)};
@@ -141,7 +156,9 @@ struct VacuumIn {
   std::optional<AbsolutePressure> manifold_pressure;
   std::optional<Length> altitude;
 };
-struct VacuumOut { std::optional<VacuumPressure> vacuum; };
+struct VacuumOut {
+  std::optional<VacuumPressure> vacuum;
+};
 constexpr Argument vacuum_in[] = {
     positive<&VacuumIn::manifold_pressure>("manifold_pressure", "absolute", kind::absolute_pressure, "kPa", 1000),
     quantity<&VacuumIn::altitude>("altitude", "geometric", kind::length).in("ft").or_else(0, Source::chosen),
@@ -156,24 +173,53 @@ void vacuum(const VacuumIn& in, VacuumOut& out, Remarks& say) {
 }
 
 constexpr Sum sums[] = {
-    entry<engine_air>({.name = "engine-air", .title = "Air an engine draws", .inputs = air_in, .outputs = air_out,
-                       .range = "four-stroke", .source = "displacement every two turns; Heywood, Internal Combustion Engine Fundamentals, eq. 2.27 (from memory)"}),
-    entry<coolant_heat, heat_check>({.name = "coolant-heat", .title = "Heat an engine puts into its coolant", .inputs = heat_in,
-                                     .outputs = heat_out, .range = "full power: coolant 17 to 26 %, shaft 25 to 28 % of the fuel's heat",
-                                     .source = "energy balance; Heywood, Internal Combustion Engine Fundamentals, table 12.1 (from memory)"}),
-    entry<power>({.name = "power", .title = "Torque, speed and power of a shaft", .inputs = power_in, .outputs = power_out,
-                  .rules = power_rules, .range = "any shaft", .source = "P = T w; hp of 550 lbf ft/s"}),
-    entry<mean_pressure>({.name = "mean-pressure", .title = "Brake mean effective pressure", .inputs = mean_in,
-                          .outputs = mean_out, .range = "four-stroke",
-                          .source = "4 pi T / V; Heywood, Internal Combustion Engine Fundamentals, eq. 2.19 (from memory)"}),
-    entry<power_correction>({.name = "power-correction", .title = "Measured power brought to standard air",
-                             .inputs = correction_in, .outputs = correction_out,
+    entry<engine_air>(
+        {.name = "engine-air",
+         .title = "Air an engine draws",
+         .inputs = air_in,
+         .outputs = air_out,
+         .range = "four-stroke",
+         .source =
+             "displacement every two turns; Heywood, Internal Combustion Engine Fundamentals, eq. 2.27 (from memory)"}),
+    entry<coolant_heat, heat_check>(
+        {.name = "coolant-heat",
+         .title = "Heat an engine puts into its coolant",
+         .inputs = heat_in,
+         .outputs = heat_out,
+         .range = "full power: coolant 17 to 26 %, shaft 25 to 28 % of the fuel's heat",
+         .source = "energy balance; Heywood, Internal Combustion Engine Fundamentals, table 12.1 (from memory)"}),
+    entry<power>({.name = "power",
+                  .title = "Torque, speed and power of a shaft",
+                  .inputs = power_in,
+                  .outputs = power_out,
+                  .rules = power_rules,
+                  .range = "any shaft",
+                  .source = "P = T w; hp of 550 lbf ft/s"}),
+    entry<mean_pressure>(
+        {.name = "mean-pressure",
+         .title = "Brake mean effective pressure",
+         .inputs = mean_in,
+         .outputs = mean_out,
+         .range = "four-stroke",
+         .source = "4 pi T / V; Heywood, Internal Combustion Engine Fundamentals, eq. 2.19 (from memory)"}),
+    entry<power_correction>({.name = "power-correction",
+                             .title = "Measured power brought to standard air",
+                             .inputs = correction_in,
+                             .outputs = correction_out,
                              .range = "spark ignition, naturally aspirated; 90 to 105 kPa, 15 to 35 degC (from memory)",
                              .source = "SAE J1349 (from memory)"}),
-    entry<displacement>({.name = "displacement", .title = "Displacement of an engine", .inputs = swept_in,
-                         .outputs = swept_out, .range = "piston engines", .source = "geometry"}),
-    entry<vacuum>({.name = "vacuum", .title = "Manifold vacuum at an altitude", .inputs = vacuum_in, .outputs = vacuum_out,
-                   .range = "standard day, up to 11 km", .source = "U.S. Standard Atmosphere 1976; ambient less absolute"}),
+    entry<displacement>({.name = "displacement",
+                         .title = "Displacement of an engine",
+                         .inputs = swept_in,
+                         .outputs = swept_out,
+                         .range = "piston engines",
+                         .source = "geometry"}),
+    entry<vacuum>({.name = "vacuum",
+                   .title = "Manifold vacuum at an altitude",
+                   .inputs = vacuum_in,
+                   .outputs = vacuum_out,
+                   .range = "standard day, up to 11 km",
+                   .source = "U.S. Standard Atmosphere 1976; ambient less absolute"}),
 };
 
 }  // namespace

@@ -9,7 +9,8 @@ namespace sw {
 namespace {
 
 constexpr std::string_view fuel_fire =
-    "fuel and its vapour burn: no sparks or flame, battery off, pressure let down, extinguisher at hand, as the makers instruct";
+    "fuel and its vapour burn: no sparks or flame, battery off, pressure let down, extinguisher at hand, as the makers "
+    "instruct";
 constexpr std::string_view high_voltage =
     "an ignition coil gives tens of kilovolts: keep clear of a live secondary and never leave it without a spark gap";
 
@@ -55,14 +56,17 @@ struct InjectorIn {
   std::optional<int> count;
   std::optional<double> duty;
 };
-struct InjectorOut { std::optional<MassFlow> mass_flow; };
+struct InjectorOut {
+  std::optional<MassFlow> mass_flow;
+};
 constexpr Argument injector_in[] = {
     positive<&InjectorIn::power>("power", "at the shaft", kind::power, "hp"),
     positive<&InjectorIn::bsfc>("bsfc", "fuel for that work", kind::specific_consumption, "lb/(hp h)"),
     integer<&InjectorIn::count>("count", "injectors").from(1, 100),
     ratio<&InjectorIn::duty>("duty", "share of time open", 1),
 };
-constexpr Argument injector_out[] = {result<&InjectorOut::mass_flow>("mass_flow", "of each, held open", kind::mass_flow, "lb/h")};
+constexpr Argument injector_out[] = {
+    result<&InjectorOut::mass_flow>("mass_flow", "of each, held open", kind::mass_flow, "lb/h")};
 
 void injector(const InjectorIn& in, InjectorOut& out, Remarks&) {
   out.mass_flow = MassFlow{physics::injector_mass_flow_kg_s(in.power->si, in.bsfc->si, *in.count, *in.duty)};
@@ -72,22 +76,32 @@ struct PressureIn {
   std::optional<MassFlow> rated_mass_flow;
   std::optional<PressureDifference> rated_pressure, pressure;
 };
-struct PressureOut { std::optional<MassFlow> mass_flow; };
+struct PressureOut {
+  std::optional<MassFlow> mass_flow;
+};
 constexpr Argument pressure_in[] = {
-    positive<&PressureIn::rated_mass_flow>("rated_mass_flow", "held open, at the rated pressure", kind::mass_flow, "lb/h"),
+    positive<&PressureIn::rated_mass_flow>("rated_mass_flow", "held open, at the rated pressure", kind::mass_flow,
+                                           "lb/h"),
     positive<&PressureIn::rated_pressure>("rated_pressure", "across the injector", kind::pressure_difference, "psi"),
     positive<&PressureIn::pressure>("pressure", "across the injector", kind::pressure_difference, "psi"),
 };
-constexpr Argument pressure_out[] = {result<&PressureOut::mass_flow>("mass_flow", "held open", kind::mass_flow, "lb/h")};
+constexpr Argument pressure_out[] = {
+    result<&PressureOut::mass_flow>("mass_flow", "held open", kind::mass_flow, "lb/h")};
 
 void injector_pressure(const PressureIn& in, PressureOut& out, Remarks& say) {
   const double ratio = in.pressure->si / in.rated_pressure->si;
-  if (ratio < 0.5 || ratio > 2) say.outside("the square root is good from half to twice the rated pressure (common practice)");
-  out.mass_flow = MassFlow{physics::injector_at_pressure_kg_s(in.rated_mass_flow->si, in.rated_pressure->si, in.pressure->si)};
+  if (ratio < 0.5 || ratio > 2)
+    say.outside("the square root is good from half to twice the rated pressure (common practice)");
+  out.mass_flow =
+      MassFlow{physics::injector_at_pressure_kg_s(in.rated_mass_flow->si, in.rated_pressure->si, in.pressure->si)};
 }
 
-struct AirFuelIn { std::string formula; };
-struct AirFuelOut { std::optional<double> ratio; };
+struct AirFuelIn {
+  std::string formula;
+};
+struct AirFuelOut {
+  std::optional<double> ratio;
+};
 constexpr Argument air_fuel_in[] = {text<&AirFuelIn::formula>("formula", "of the fuel, as C8H18")};
 constexpr Argument air_fuel_out[] = {number<&AirFuelOut::ratio>("ratio", "air over fuel by mass, no oxygen left")};
 
@@ -96,13 +110,17 @@ void air_fuel_check(const AirFuelIn& in, Remarks& say) {
     say.fault("formula", "expected a fuel of C, H, O and N such as C8H18, got \"" + in.formula + "\"");
 }
 
-void air_fuel(const AirFuelIn& in, AirFuelOut& out, Remarks&) { out.ratio = physics::stoichiometric_air_fuel(in.formula); }
+void air_fuel(const AirFuelIn& in, AirFuelOut& out, Remarks&) {
+  out.ratio = physics::stoichiometric_air_fuel(in.formula);
+}
 
 struct EfficiencyIn {
   std::optional<SpecificConsumption> bsfc;
   std::optional<SpecificEnergy> heating_value;
 };
-struct EfficiencyOut { std::optional<double> efficiency; };
+struct EfficiencyOut {
+  std::optional<double> efficiency;
+};
 constexpr Argument efficiency_in[] = {
     positive<&EfficiencyIn::bsfc>("bsfc", "fuel for the work", kind::specific_consumption, "lb/(hp h)"),
     positive<&EfficiencyIn::heating_value>("heating_value", "lower heating value", kind::specific_energy, "MJ/kg"),
@@ -183,25 +201,59 @@ void dwell(const DwellIn& in, DwellOut& out, Remarks& say) {
 }
 
 constexpr Sum sums[] = {
-    entry<fuel_flow, flow_check>({.name = "fuel-flow", .title = "Fuel an engine burns", .inputs = flow_in, .outputs = flow_out,
-                                  .rules = flow_rules, .range = "0.50 lb/(hp h) is usual at full throttle (common practice)",
-                                  .source = "definition of specific consumption", .caution = fuel_fire}),
-    entry<injector>({.name = "injector", .title = "Size of each injector", .inputs = injector_in, .outputs = injector_out,
-                     .range = "duty up to about 0.85 (common practice)", .source = "P x bsfc / (count x duty)", .caution = fuel_fire}),
-    entry<injector_pressure>({.name = "injector-pressure", .title = "Injector at another pressure", .inputs = pressure_in,
-                              .outputs = pressure_out, .range = "0.5 to 2 times the rated pressure",
-                              .source = "flow with the square root of the pressure (Bernoulli)", .caution = fuel_fire}),
-    entry<air_fuel, air_fuel_check>({.name = "air-fuel", .title = "Air to burn a fuel just so", .inputs = air_fuel_in,
-                                     .outputs = air_fuel_out, .range = "fuels of carbon, hydrogen, oxygen and nitrogen; air 20.95 % oxygen by volume",
-                                     .source = "element balance; Heywood, Internal Combustion Engine Fundamentals, eq. 3.5, table D.4 (from memory)"}),
-    entry<efficiency>({.name = "efficiency", .title = "Brake efficiency from consumption", .inputs = efficiency_in,
-                       .outputs = efficiency_out, .range = "lower heating value, gasoline about 44 MJ/kg",
-                       .source = "1 / (bsfc x heating value); Heywood, Internal Combustion Engine Fundamentals, eq. 2.24 (from memory)"}),
-    entry<coil, coil_check>({.name = "coil", .title = "Energy and rise time of an ignition coil", .inputs = coil_in,
-                             .outputs = coil_out, .rules = coil_rules, .range = "an unsaturated core, rise from no current",
-                             .source = "energy L i^2 / 2; i = V/R (1 - exp(-t R/L))", .caution = high_voltage}),
-    entry<dwell>({.name = "dwell", .title = "Dwell of an ignition distributor", .inputs = dwell_in, .outputs = dwell_out,
-                  .range = "four-stroke, distributor at half engine speed", .source = "geometry", .caution = high_voltage}),
+    entry<fuel_flow, flow_check>({.name = "fuel-flow",
+                                  .title = "Fuel an engine burns",
+                                  .inputs = flow_in,
+                                  .outputs = flow_out,
+                                  .rules = flow_rules,
+                                  .range = "0.50 lb/(hp h) is usual at full throttle (common practice)",
+                                  .source = "definition of specific consumption",
+                                  .caution = fuel_fire}),
+    entry<injector>({.name = "injector",
+                     .title = "Size of each injector",
+                     .inputs = injector_in,
+                     .outputs = injector_out,
+                     .range = "duty up to about 0.85 (common practice)",
+                     .source = "P x bsfc / (count x duty)",
+                     .caution = fuel_fire}),
+    entry<injector_pressure>({.name = "injector-pressure",
+                              .title = "Injector at another pressure",
+                              .inputs = pressure_in,
+                              .outputs = pressure_out,
+                              .range = "0.5 to 2 times the rated pressure",
+                              .source = "flow with the square root of the pressure (Bernoulli)",
+                              .caution = fuel_fire}),
+    entry<air_fuel, air_fuel_check>(
+        {.name = "air-fuel",
+         .title = "Air to burn a fuel just so",
+         .inputs = air_fuel_in,
+         .outputs = air_fuel_out,
+         .range = "fuels of carbon, hydrogen, oxygen and nitrogen; air 20.95 % oxygen by volume",
+         .source =
+             "element balance; Heywood, Internal Combustion Engine Fundamentals, eq. 3.5, table D.4 (from memory)"}),
+    entry<efficiency>(
+        {.name = "efficiency",
+         .title = "Brake efficiency from consumption",
+         .inputs = efficiency_in,
+         .outputs = efficiency_out,
+         .range = "lower heating value, gasoline about 44 MJ/kg",
+         .source =
+             "1 / (bsfc x heating value); Heywood, Internal Combustion Engine Fundamentals, eq. 2.24 (from memory)"}),
+    entry<coil, coil_check>({.name = "coil",
+                             .title = "Energy and rise time of an ignition coil",
+                             .inputs = coil_in,
+                             .outputs = coil_out,
+                             .rules = coil_rules,
+                             .range = "an unsaturated core, rise from no current",
+                             .source = "energy L i^2 / 2; i = V/R (1 - exp(-t R/L))",
+                             .caution = high_voltage}),
+    entry<dwell>({.name = "dwell",
+                  .title = "Dwell of an ignition distributor",
+                  .inputs = dwell_in,
+                  .outputs = dwell_out,
+                  .range = "four-stroke, distributor at half engine speed",
+                  .source = "geometry",
+                  .caution = high_voltage}),
 };
 
 }  // namespace

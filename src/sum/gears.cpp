@@ -61,7 +61,9 @@ constexpr Argument gearing_in[] = {
     ratio<&GearingIn::axle>("axle", "axle ratio", 100),
     ratio<&GearingIn::gear>("gear", "gear ratio", 100),
     positive<&GearingIn::diameter>("diameter", "rolling diameter of the tyre", kind::length, "mm", 1e5),
-    number<&GearingIn::slip>("slip", "of converter and tyre, share of the speed put in").from(0, 0.99).or_else(0, Source::chosen),
+    number<&GearingIn::slip>("slip", "of converter and tyre, share of the speed put in")
+        .from(0, 0.99)
+        .or_else(0, Source::chosen),
     quantity<&GearingIn::speed>("speed", "of the car", kind::speed).in("mph").from(0, 1000),
     quantity<&GearingIn::engine_speed>("engine_speed", "engine speed", kind::shaft_speed).in("rpm").from(0, 1e6),
 };
@@ -85,7 +87,9 @@ struct DriveIn {
   std::optional<PerLength> turns;
   std::optional<double> drive_teeth, driven_teeth, sensor_teeth;
 };
-struct DriveOut { std::optional<PerLength> shaft_turns, cable_turns, pulses; };
+struct DriveOut {
+  std::optional<PerLength> shaft_turns, cable_turns, pulses;
+};
 constexpr Argument drive_in[] = {
     ratio<&DriveIn::axle>("axle", "axle ratio", 100),
     positive<&DriveIn::diameter>("diameter", "rolling diameter of the tyre", kind::length, "mm", 1e5),
@@ -141,9 +145,12 @@ struct ErrorIn {
   std::optional<Length> old_diameter, new_diameter;
   std::optional<Speed> indicated;
 };
-struct ErrorOut { std::optional<Speed> true_speed; };
+struct ErrorOut {
+  std::optional<Speed> true_speed;
+};
 constexpr Argument error_in[] = {
-    positive<&ErrorIn::old_diameter>("old_diameter", "of the tyre the speedometer was set for", kind::length, "mm", 1e5),
+    positive<&ErrorIn::old_diameter>("old_diameter", "of the tyre the speedometer was set for", kind::length, "mm",
+                                     1e5),
     positive<&ErrorIn::new_diameter>("new_diameter", "of the tyre now fitted", kind::length, "mm", 1e5),
     quantity<&ErrorIn::indicated>("indicated", "speed shown", kind::speed).in("mph").from(0, 1000),
 };
@@ -153,8 +160,12 @@ void speed_error(const ErrorIn& in, ErrorOut& out, Remarks&) {
   out.true_speed = Speed{in.indicated->si * in.new_diameter->si / in.old_diameter->si};
 }
 
-struct BandIn { std::optional<Speed> speed; };
-struct BandOut { std::optional<Speed> lowest, highest; };
+struct BandIn {
+  std::optional<Speed> speed;
+};
+struct BandOut {
+  std::optional<Speed> lowest, highest;
+};
 constexpr Argument band_in[] = {quantity<&BandIn::speed>("speed", "true speed", kind::speed).in("km/h").from(0, 1000)};
 constexpr Argument band_out[] = {
     result<&BandOut::lowest>("lowest", "lowest indication allowed", kind::speed, "km/h"),
@@ -168,22 +179,47 @@ void speedometer_band(const BandIn& in, BandOut& out, Remarks&) {
 }
 
 constexpr Sum sums[] = {
-    entry<tyre, tyre_check>({.name = "tyre", .title = "Tyre diameter and turns", .inputs = tyre_in, .outputs = tyre_out,
+    entry<tyre, tyre_check>({.name = "tyre",
+                             .title = "Tyre diameter and turns",
+                             .inputs = tyre_in,
+                             .outputs = tyre_out,
                              .rules = tyre_rules,
                              .range = "free diameter from the size text; under load a tyre turns 3 to 4 % more often",
-                             .source = "ETRTO and T&RA size definition: rim + 2 x width x aspect", .caution = tyre_care}),
-    entry<gearing>({.name = "gearing", .title = "Engine speed and road speed", .inputs = gearing_in, .outputs = gearing_out,
-                    .rules = gearing_rules, .range = "rolling diameter; engine faster by 1/(1 - slip)", .source = "kinematics"}),
-    entry<speed_drive>({.name = "speed-drive", .title = "Turns and pulses over a mile", .inputs = drive_in,
-                        .outputs = drive_out, .rules = drive_rules, .range = "sensor and drive gear on the propeller shaft side",
+                             .source = "ETRTO and T&RA size definition: rim + 2 x width x aspect",
+                             .caution = tyre_care}),
+    entry<gearing>({.name = "gearing",
+                    .title = "Engine speed and road speed",
+                    .inputs = gearing_in,
+                    .outputs = gearing_out,
+                    .rules = gearing_rules,
+                    .range = "rolling diameter; engine faster by 1/(1 - slip)",
+                    .source = "kinematics"}),
+    entry<speed_drive>({.name = "speed-drive",
+                        .title = "Turns and pulses over a mile",
+                        .inputs = drive_in,
+                        .outputs = drive_out,
+                        .rules = drive_rules,
+                        .range = "sensor and drive gear on the propeller shaft side",
                         .source = "kinematics; SAE J678 family for the head (common practice)"}),
-    entry<speed_signal>({.name = "speed-signal", .title = "Signal at a speed", .inputs = signal_in, .outputs = signal_out,
-                         .rules = signal_rules, .range = "steady speed", .source = "units: speed x pulses over distance"}),
-    entry<speed_error>({.name = "speed-error", .title = "True speed after a change of tyre", .inputs = error_in,
-                        .outputs = error_out, .range = "the speedometer was right with the old tyre",
-                        .source = "ratio of diameters", .caution = tyre_care}),
-    entry<speedometer_band>({.name = "speedometer-band", .title = "Indication allowed at a true speed", .inputs = band_in,
-                             .outputs = band_out, .range = "passenger cars; check the rule in force for the car",
+    entry<speed_signal>({.name = "speed-signal",
+                         .title = "Signal at a speed",
+                         .inputs = signal_in,
+                         .outputs = signal_out,
+                         .rules = signal_rules,
+                         .range = "steady speed",
+                         .source = "units: speed x pulses over distance"}),
+    entry<speed_error>({.name = "speed-error",
+                        .title = "True speed after a change of tyre",
+                        .inputs = error_in,
+                        .outputs = error_out,
+                        .range = "the speedometer was right with the old tyre",
+                        .source = "ratio of diameters",
+                        .caution = tyre_care}),
+    entry<speedometer_band>({.name = "speedometer-band",
+                             .title = "Indication allowed at a true speed",
+                             .inputs = band_in,
+                             .outputs = band_out,
+                             .range = "passenger cars; check the rule in force for the car",
                              .source = "UN Regulation No. 39, 5.3: 0 to 0.1 V + 4 km/h above the true speed"}),
 };
 

@@ -109,7 +109,8 @@ void cycle(const CycleIn& in, CycleOut& out, Remarks& say) {
   for (std::size_t i = 0; i + 1 < in.spans.size(); i += 2) spans.emplace_back(in.spans[i], in.spans[i + 1]);
   for (std::size_t i = 0; i < spans.size(); ++i)
     if (!physics::span_fits(*trace, spans[i]))
-      say.fault("spans", "row " + std::to_string(i + 1) + " does not lie within the trace", "from below to, both within the file's times");
+      say.fault("spans", "row " + std::to_string(i + 1) + " does not lie within the trace",
+                "from below to, both within the file's times");
   if (!say.faults().empty()) return;
   const auto f = physics::trace_figures(*trace, spans);
   out.duration = Time{f.duration_s};
@@ -121,11 +122,20 @@ void cycle(const CycleIn& in, CycleOut& out, Remarks& say) {
 }
 
 constexpr Sum sums[] = {
-    entry<road_load>({.name = "road-load", .title = "Power to hold a speed, and speed a power holds", .inputs = load_in,
-                      .outputs = load_out, .rules = load_rules, .range = "steady speed, still air, up to about 130 km/h for steady rolling resistance",
-                      .source = "Gillespie, Fundamentals of Vehicle Dynamics, ch. 4; grade by sin(atan(grade)) (from memory)"}),
-    entry<cycle>({.name = "cycle", .title = "Figures of a speed trace", .inputs = cycle_in, .outputs = cycle_out,
-                  .range = "speed straight from row to row", .source = "trapezoids; schedules as in 40 CFR Part 86 Appendix I"}),
+    entry<road_load>(
+        {.name = "road-load",
+         .title = "Power to hold a speed, and speed a power holds",
+         .inputs = load_in,
+         .outputs = load_out,
+         .rules = load_rules,
+         .range = "steady speed, still air, up to about 130 km/h for steady rolling resistance",
+         .source = "Gillespie, Fundamentals of Vehicle Dynamics, ch. 4; grade by sin(atan(grade)) (from memory)"}),
+    entry<cycle>({.name = "cycle",
+                  .title = "Figures of a speed trace",
+                  .inputs = cycle_in,
+                  .outputs = cycle_out,
+                  .range = "speed straight from row to row",
+                  .source = "trapezoids; schedules as in 40 CFR Part 86 Appendix I"}),
 };
 
 }  // namespace

@@ -35,12 +35,16 @@ struct WireOut {
 constexpr Argument wire_in[] = {
     positive<&WireIn::size>("size", "conductor size", kind::wire_size, "mm2", 1e4),
     choice<&WireIn::cable>("cable", "kind of cable", cable_choices).or_else(0, Source::chosen),
-    quantity<&WireIn::temperature>("temperature", "of the conductor", kind::temperature).in("degC").above(-234, 1000).or_else(20, Source::chosen),
+    quantity<&WireIn::temperature>("temperature", "of the conductor", kind::temperature)
+        .in("degC")
+        .above(-234, 1000)
+        .or_else(20, Source::chosen),
 };
 constexpr Argument wire_out[] = {
     result<&WireOut::diameter>("diameter", "diameter of a solid conductor", kind::length, "mm"),
     result<&WireOut::area>("area", "area of copper", kind::area, "mm2"),
-    result<&WireOut::resistance_per_length>("resistance_per_length", "resistance per length", kind::resistance_per_length, "mohm/m"),
+    result<&WireOut::resistance_per_length>("resistance_per_length", "resistance per length",
+                                            kind::resistance_per_length, "mohm/m"),
     number<&WireOut::temperature_factor>("temperature_factor", "temperature factor over 20 degC"),
 };
 
@@ -64,14 +68,21 @@ struct AmpacityIn {
   std::optional<Zone> zone;
   std::optional<int> bundle;
 };
-struct AmpacityOut { std::optional<Current> current; };
+struct AmpacityOut {
+  std::optional<Current> current;
+};
 constexpr Argument ampacity_in[] = {
     positive<&AmpacityIn::size>("size", "conductor size", kind::wire_size, "mm2", 1e4),
-    quantity<&AmpacityIn::insulation>("insulation", "temperature of the insulation", kind::temperature).in("degC").from(0, 300),
+    quantity<&AmpacityIn::insulation>("insulation", "temperature of the insulation", kind::temperature)
+        .in("degC")
+        .from(0, 300),
     choice<&AmpacityIn::zone>("zone", "where it runs", zone_choices),
-    integer<&AmpacityIn::bundle>("bundle", "conductors carrying current in the bundle").from(1, 1000).or_else(1, Source::chosen),
+    integer<&AmpacityIn::bundle>("bundle", "conductors carrying current in the bundle")
+        .from(1, 1000)
+        .or_else(1, Source::chosen),
 };
-constexpr Argument ampacity_out[] = {result<&AmpacityOut::current>("current", "greatest lasting current", kind::current, "A")};
+constexpr Argument ampacity_out[] = {
+    result<&AmpacityOut::current>("current", "greatest lasting current", kind::current, "A")};
 
 void ampacity(const AmpacityIn& in, AmpacityOut& out, Remarks& say) {
   const auto a = physics::wire_ampacity(in.size->si, in.insulation->si, *in.zone, *in.bundle);
@@ -96,8 +107,12 @@ constexpr Argument drop_in[] = {
     quantity<&DropIn::current>("current", "current", kind::current).in("A").from(0, 1e5),
     positive<&DropIn::loop_length>("loop_length", "conductor length out and back", kind::length, "ft", 1e5),
     choice<&DropIn::cable>("cable", "kind of cable", cable_choices).or_else(0, Source::chosen),
-    quantity<&DropIn::temperature>("temperature", "of the conductor", kind::temperature).in("degC").above(-234, 1000).or_else(20, Source::chosen),
-    may(positive<&DropIn::resistivity>("resistivity", "of the conductor, in copper's place", kind::resistivity, "ohm cmil/ft")),
+    quantity<&DropIn::temperature>("temperature", "of the conductor", kind::temperature)
+        .in("degC")
+        .above(-234, 1000)
+        .or_else(20, Source::chosen),
+    may(positive<&DropIn::resistivity>("resistivity", "of the conductor, in copper's place", kind::resistivity,
+                                       "ohm cmil/ft")),
 };
 constexpr Argument drop_out[] = {
     result<&DropOut::drop>("drop", "voltage lost", kind::voltage, "V"),
@@ -106,7 +121,8 @@ constexpr Argument drop_out[] = {
 
 void drop_check(const DropIn& in, Remarks& say) {
   if (in.resistivity && in.cable && *in.cable != Cable::copper)
-    say.fault("cable, resistivity", "contradict each other", "a cable's resistance is its standard's: give one of them");
+    say.fault("cable, resistivity", "contradict each other",
+              "a cable's resistance is its standard's: give one of them");
 }
 
 void voltage_drop(const DropIn& in, DropOut& out, Remarks& say) {
@@ -138,9 +154,15 @@ constexpr Argument size_in[] = {
     positive<&SizeIn::current>("current", "current", kind::current, "A", 1e5),
     positive<&SizeIn::loop_length>("loop_length", "conductor length out and back", kind::length, "ft", 1e5),
     positive<&SizeIn::drop_limit>("drop_limit", "greatest voltage lost", kind::voltage, "V", 1e3),
-    quantity<&SizeIn::temperature>("temperature", "of the conductor", kind::temperature).in("degC").above(-234, 1000).or_else(20, Source::chosen),
-    may(positive<&SizeIn::resistivity>("resistivity", "of the conductor, in copper's place", kind::resistivity, "ohm cmil/ft")),
-    may(quantity<&SizeIn::insulation>("insulation", "temperature of the insulation", kind::temperature).in("degC").from(0, 300)),
+    quantity<&SizeIn::temperature>("temperature", "of the conductor", kind::temperature)
+        .in("degC")
+        .above(-234, 1000)
+        .or_else(20, Source::chosen),
+    may(positive<&SizeIn::resistivity>("resistivity", "of the conductor, in copper's place", kind::resistivity,
+                                       "ohm cmil/ft")),
+    may(quantity<&SizeIn::insulation>("insulation", "temperature of the insulation", kind::temperature)
+            .in("degC")
+            .from(0, 300)),
     may(choice<&SizeIn::zone>("zone", "where it runs", zone_choices)),
     may(integer<&SizeIn::bundle>("bundle", "conductors carrying current in the bundle").from(1, 1000)),
 };
@@ -176,19 +198,34 @@ void wire_size(const SizeIn& in, SizeOut& out, Remarks& say) {
 
 constexpr std::string_view ampacity_source = "33 CFR 183.425 Table 5 with notes 1 and 2";
 constexpr Sum sums[] = {
-    entry<wire>({.name = "wire", .title = "Diameter, area and resistance of a wire", .inputs = wire_in, .outputs = wire_out,
-                 .range = resistance_range, .source = resistance_source}),
-    entry<ampacity>({.name = "ampacity", .title = "Current a wire may carry for good", .inputs = ampacity_in,
+    entry<wire>({.name = "wire",
+                 .title = "Diameter, area and resistance of a wire",
+                 .inputs = wire_in,
+                 .outputs = wire_out,
+                 .range = resistance_range,
+                 .source = resistance_source}),
+    entry<ampacity>({.name = "ampacity",
+                     .title = "Current a wire may carry for good",
+                     .inputs = ampacity_in,
                      .outputs = ampacity_out,
-                     .range = "18 AWG to 4/0 AWG, below 50 V, 30 degC in the cabin and 50 degC in the engine bay; a size "
-                              "or insulation between two counts as the lesser; bundles from three conductors up, which "
-                              "the regulation asks only from 50 V",
-                     .source = ampacity_source, .caution = electrical_fire}),
-    entry<voltage_drop, drop_check>({.name = "voltage-drop", .title = "Voltage lost along a wire", .inputs = drop_in,
-                                     .outputs = drop_out, .range = resistance_range, .source = resistance_source,
+                     .range =
+                         "18 AWG to 4/0 AWG, below 50 V, 30 degC in the cabin and 50 degC in the engine bay; a size "
+                         "or insulation between two counts as the lesser; bundles from three conductors up, which "
+                         "the regulation asks only from 50 V",
+                     .source = ampacity_source,
+                     .caution = electrical_fire}),
+    entry<voltage_drop, drop_check>({.name = "voltage-drop",
+                                     .title = "Voltage lost along a wire",
+                                     .inputs = drop_in,
+                                     .outputs = drop_out,
+                                     .range = resistance_range,
+                                     .source = resistance_source,
                                      .caution = electrical_fire}),
-    entry<wire_size, size_check>({.name = "wire-size", .title = "Smallest wire for a current and a drop",
-                                  .inputs = size_in, .outputs = size_out, .rules = size_rules,
+    entry<wire_size, size_check>({.name = "wire-size",
+                                  .title = "Smallest wire for a current and a drop",
+                                  .inputs = size_in,
+                                  .outputs = size_out,
+                                  .rules = size_rules,
                                   .range = "solid copper's resistance; gauges 30 to 4/0 that a shop buys",
                                   .source = "NBS Handbook 100 (from memory); ampacity: 33 CFR 183.425 Table 5",
                                   .caution = electrical_fire}),

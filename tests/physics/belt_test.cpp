@@ -13,8 +13,8 @@ namespace {
 constexpr double pi = std::numbers::pi, deg = pi / 180;
 
 TEST(Belt, WorkedExamples) {
-  EXPECT_NEAR(belt_run(1.6, 0.5, 12, false)->length_m, 27.32, 0.01);        // worked problem (stored question page)
-  EXPECT_NEAR(belt_run(0.45, 0.2, 1.95, true)->length_m, 4.975, 0.002);     // Khurmi and Gupta, crossed-belt example
+  EXPECT_NEAR(belt_run(1.6, 0.5, 12, false)->length_m, 27.32, 0.01);     // worked problem (stored question page)
+  EXPECT_NEAR(belt_run(0.45, 0.2, 1.95, true)->length_m, 4.975, 0.002);  // Khurmi and Gupta, crossed-belt example
   EXPECT_NEAR(belt_run(0.45, 0.2, 1.95, true)->wrap_small / deg, 199.2, 0.1);
   EXPECT_NEAR(belt_run(0.18, 0.06, 0.3, false)->wrap_small / deg, 156.93, 0.02);  // 180 - 2 asin((D-d)/2C)
 }
@@ -47,8 +47,12 @@ TEST(Belt, GripAndSpeed) {
   EXPECT_NEAR(belt_grip_wrap(0.30, 12.5, 40 * deg) / deg, 165, 0.1);
   const BeltRatio g = belt_grip_ratio(0.3, 2.5, 40 * deg);
   const double h = 1e-6;
-  EXPECT_NEAR(g.slope_per_rad, (belt_grip_ratio(0.3, 2.5 + h, 40 * deg).ratio - belt_grip_ratio(0.3, 2.5 - h, 40 * deg).ratio) / (2 * h), 1e-5);
-  EXPECT_NEAR(g.slope_per_friction, (belt_grip_ratio(0.3 + h, 2.5, 40 * deg).ratio - belt_grip_ratio(0.3 - h, 2.5, 40 * deg).ratio) / (2 * h), 1e-4);
+  EXPECT_NEAR(g.slope_per_rad,
+              (belt_grip_ratio(0.3, 2.5 + h, 40 * deg).ratio - belt_grip_ratio(0.3, 2.5 - h, 40 * deg).ratio) / (2 * h),
+              1e-5);
+  EXPECT_NEAR(g.slope_per_friction,
+              (belt_grip_ratio(0.3 + h, 2.5, 40 * deg).ratio - belt_grip_ratio(0.3 - h, 2.5, 40 * deg).ratio) / (2 * h),
+              1e-4);
   const double in[] = {0.18}, out[] = {0.06};
   EXPECT_NEAR(belt_speed_ratio(in, out, 2e-3, 0), 2.875, 1e-12);  // ISO 9981:2020 5.4, b_e = 2 mm
   const double drivers[] = {0.75, 0.9}, driven[] = {0.45, 0.15};
@@ -59,8 +63,10 @@ TEST(Belt, StringAndLine) {
   EXPECT_NEAR(span_frequency(0.25, 0.120, 400).frequency_hz, 115.5, 0.1155);  // taut string (recomputed)
   EXPECT_NEAR(span_tension(0.25, 0.120, span_frequency(0.25, 0.120, 400).frequency_hz), 400, 1e-9);
   const double h = 1e-3;
-  EXPECT_NEAR(span_frequency(0.25, 0.12, 400).slope_hz_n,
-              (span_frequency(0.25, 0.12, 400 + h).frequency_hz - span_frequency(0.25, 0.12, 400 - h).frequency_hz) / (2 * h), 1e-8);
+  EXPECT_NEAR(
+      span_frequency(0.25, 0.12, 400).slope_hz_n,
+      (span_frequency(0.25, 0.12, 400 + h).frequency_hz - span_frequency(0.25, 0.12, 400 - h).frequency_hz) / (2 * h),
+      1e-8);
   EXPECT_NEAR(belt_line_offset(12, 0.5 * deg), 0.1047, 1e-4);
   EXPECT_NEAR(belt_line_angle(0.3, belt_line_offset(0.3, 0.01)), 0.01, 1e-12);
   EXPECT_NEAR(belt_centrifugal(0.12, 30).tension_n, 108, 1e-9);

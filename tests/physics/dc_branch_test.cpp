@@ -39,7 +39,8 @@ RC_GTEST_PROP(DcBranch, SlopeIsTheDerivative, ()) {
   const double slope = (at(law, v + h, series, sense).current_a - at(law, v - h, series, sense).current_a) / (2 * h);
   const double sensed = (at(law, v, series, sense + h).current_a - at(law, v, series, sense - h).current_a) / (2 * h);
   RC_ASSERT(std::abs(slope - f.slope_s) <= 1e-4 * std::abs(f.slope_s) + 2e-4 * (1 + std::abs(f.current_a)));
-  RC_ASSERT(std::abs(sensed - f.sense_slope_s) <= 1e-3 * std::abs(f.sense_slope_s) + 2e-4 * (1 + std::abs(f.current_a)));
+  RC_ASSERT(std::abs(sensed - f.sense_slope_s) <=
+            1e-3 * std::abs(f.sense_slope_s) + 2e-4 * (1 + std::abs(f.current_a)));
 }
 
 // Behind its leads the load's own voltage and the drop in the leads make up the whole.
@@ -70,12 +71,15 @@ TEST(DcBranch, MotorGivesItsRatedPoint) {
 }
 
 TEST(DcBranch, RegulatedSourceHoldsItsLimits) {
-  const RegulatedSource s{14.2, 90, 0.01, 35};
-  EXPECT_DOUBLE_EQ(at(s, -13, 0, 13).current_a, 90);            // asked for 120 A: gives what it has
-  EXPECT_NEAR(at(s, -14, 0, 14).current_a, 20, 1e-9);           // (14.2 - 14)/0.01
-  EXPECT_DOUBLE_EQ(at(s, -15, 0, 15).current_a, 0);             // over its set point: nothing, and nothing back
-  EXPECT_DOUBLE_EQ(at(s, -40, 0, 12).current_a, 0);             // load dump: bounded by the ceiling
-  EXPECT_DOUBLE_EQ(at(RegulatedSource{14.2, 0}, -12, 0, 12).current_a, 0);
+  RegulatedSource s{14.2, 90, 0.01, 35, 0};
+  EXPECT_DOUBLE_EQ(at(s, -13, 0, 13).current_a, 90);   // asked for 120 A: gives what it has
+  EXPECT_NEAR(at(s, -14, 0, 14).current_a, 20, 1e-9);  // (14.2 - 14)/0.01
+  EXPECT_DOUBLE_EQ(at(s, -15, 0, 15).current_a, 0);    // over its set point: nothing, and nothing back
+  EXPECT_DOUBLE_EQ(at(s, -40, 0, 12).current_a, 0);    // load dump: bounded by the ceiling
+  s.greatest_a = 0;
+  EXPECT_DOUBLE_EQ(at(s, -12, 0, 12).current_a, 0);
+  s.leakage_s = 1e-5;
+  EXPECT_NEAR(at(s, -12, 0, 12).current_a, -0.12e-3, 1e-12);
 }
 
 TEST(DcBranch, AnOpenRelayCarriesNothing) {

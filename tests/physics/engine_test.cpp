@@ -14,14 +14,16 @@ constexpr double rpm = std::numbers::pi / 30, hp = 745.6998715822702, lb = 0.453
 TEST(Engine, TorquePowerPressure) {
   EXPECT_NEAR(shaft_power_w(300 * 1.3558179483314004, 3500 * rpm) / hp, 199.9, 0.1);  // T n / 5252
   // 150.8 x lbf ft / in3 = psi (4 pi x 12): 300 lbf ft from 350 in3 is 129.3 psi
-  EXPECT_NEAR(mean_effective_pressure_pa(300 * 1.3558179483314004, 350 * in3) / 6894.757293168, 300 * 48 * std::numbers::pi / 350, 1e-6);
+  EXPECT_NEAR(mean_effective_pressure_pa(300 * 1.3558179483314004, 350 * in3) / 6894.757293168,
+              300 * 48 * std::numbers::pi / 350, 1e-6);
   EXPECT_NEAR(displacement_m3(4 * 0.0254, 3.48 * 0.0254, 8) / in3, 349.8, 0.175);
 }
 
 TEST(Engine, Air) {  // CID rpm VE / 3456: 473.5 cfm
   const AirFlow a = engine_air(350 * in3, 5500 * rpm, 0.85);
   EXPECT_NEAR(a.flow_m3_s / std::pow(0.3048, 3) * 60, 473.5, 0.24);
-  EXPECT_NEAR(a.slope_m3_rad, engine_air(350 * in3, 501, 0.85).flow_m3_s - engine_air(350 * in3, 500, 0.85).flow_m3_s, 1e-12);
+  EXPECT_NEAR(a.slope_m3_rad, engine_air(350 * in3, 501, 0.85).flow_m3_s - engine_air(350 * in3, 500, 0.85).flow_m3_s,
+              1e-12);
 }
 
 TEST(Engine, Fuel) {
@@ -43,10 +45,10 @@ TEST(Engine, WillansLineIsStraightAndRests) {
 }
 
 TEST(Engine, HeatAndCycle) {
-  EXPECT_NEAR(otto_efficiency(8), 0.565, 0.000565);                    // Cengel and Boles
-  EXPECT_NEAR(coolant_heat(150e3, 0.22, 0.27).heat_w, 122.2e3, 122);   // Heywood table 12.1 mid values
+  EXPECT_NEAR(otto_efficiency(8), 0.565, 0.000565);                   // Cengel and Boles
+  EXPECT_NEAR(coolant_heat(150e3, 0.22, 0.27).heat_w, 122.2e3, 122);  // Heywood table 12.1 mid values
   EXPECT_NEAR(greatest_coolant_share, 0.26, 1e-12);
-  EXPECT_NEAR(power_correction(95000, 308.15), 1.0702, 0.0005);        // SAE J1349
+  EXPECT_NEAR(power_correction(95000, 308.15), 1.0702, 0.0005);  // SAE J1349
   EXPECT_NEAR(power_correction(99000, 298.15), 1.0, 1e-9);
 }
 

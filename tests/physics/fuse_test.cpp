@@ -22,9 +22,9 @@ TEST(Fuse, BetweenTabledLoadsBothNeighboursBound) {
   const FuseWindow w = blade_fuse_time(1.5);
   EXPECT_EQ(w.shortest_s, 0.25);
   EXPECT_EQ(w.longest_s, 600);
-  EXPECT_FALSE(blade_fuse_time(1.2).longest_s);   // need not open at all
+  EXPECT_FALSE(blade_fuse_time(1.2).longest_s);  // need not open at all
   EXPECT_EQ(blade_fuse_time(1.2).shortest_s, 0.75);
-  EXPECT_FALSE(blade_fuse_time(8).shortest_s);    // may open at once
+  EXPECT_FALSE(blade_fuse_time(8).shortest_s);  // may open at once
   EXPECT_EQ(blade_fuse_time(8).longest_s, 0.1);
 }
 

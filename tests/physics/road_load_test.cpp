@@ -19,8 +19,8 @@ TEST(RoadLoad, GradeIsTheSineOfItsAngle) {  // 1800 kg on 6 %: 1057.2 N, not 105
 }
 
 RC_GTEST_PROP(RoadLoad, SpeedAndPowerGoBackAndForth, ()) {
-  const RoadLoadIn in{*rc::gen::inRange(700, 3000) * 1.0, *rc::gen::inRange(5, 25) / 1000.0, *rc::gen::inRange(3, 15) / 10.0,
-                      *rc::gen::inRange(-1, 12) / 100.0, 1.2};
+  const RoadLoadIn in{*rc::gen::inRange(700, 3000) * 1.0, *rc::gen::inRange(5, 25) / 1000.0,
+                      *rc::gen::inRange(3, 15) / 10.0, *rc::gen::inRange(-1, 12) / 100.0, 1.2};
   const double v = *rc::gen::inRange(1, 70);
   const RoadLoad r = road_load(in, v);
   RC_PRE(r.force_n > 0);
@@ -28,8 +28,10 @@ RC_GTEST_PROP(RoadLoad, SpeedAndPowerGoBackAndForth, ()) {
   RC_ASSERT(back.has_value());
   RC_ASSERT(std::abs(*back - v) < 1e-8 * v);
   const double h = 1e-5;
-  RC_ASSERT(std::abs((road_load(in, v + h).power_w - road_load(in, v - h).power_w) / (2 * h) - r.power_slope_w_s_m) < 1e-3);
-  RC_ASSERT(std::abs((road_load(in, v + h).force_n - road_load(in, v - h).force_n) / (2 * h) - r.force_slope_n_s_m) < 1e-4);
+  RC_ASSERT(std::abs((road_load(in, v + h).power_w - road_load(in, v - h).power_w) / (2 * h) - r.power_slope_w_s_m) <
+            1e-3);
+  RC_ASSERT(std::abs((road_load(in, v + h).force_n - road_load(in, v - h).force_n) / (2 * h) - r.force_slope_n_s_m) <
+            1e-4);
 }
 
 TEST(RoadLoad, CoastingSpeedDownhill) {  // m g (sin - Crr cos) = rho CdA V^2 / 2, closed form

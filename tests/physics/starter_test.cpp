@@ -26,13 +26,15 @@ TEST(Starter, SlopeIsTheDerivative) {
     for (double w : {5.0, 20.0}) {
       const double h = 1e-6;
       EXPECT_NEAR(starter_at(typical(), v, w).slope_s,
-                  (starter_at(typical(), v + h, w).current_a - starter_at(typical(), v - h, w).current_a) / (2 * h), 1e-4);
+                  (starter_at(typical(), v + h, w).current_a - starter_at(typical(), v - h, w).current_a) / (2 * h),
+                  1e-4);
     }
 }
 
 TEST(Starter, PowerIsConserved) {  // electrical in = heat in the winding + shaft (before the gear's loss)
   const StarterPoint p = starter_at(typical(), 9, 15);
-  EXPECT_NEAR(9 * p.current_a, p.current_a * p.current_a * typical().resistance_ohm + p.engine_torque_n_m / 0.85 * 15, 1e-9);
+  EXPECT_NEAR(9 * p.current_a, p.current_a * p.current_a * typical().resistance_ohm + p.engine_torque_n_m / 0.85 * 15,
+              1e-9);
 }
 
 TEST(Starter, CrankingHoldsItsTorque) {
@@ -52,11 +54,14 @@ TEST(Starter, OilThickensInTheCold) {
   EXPECT_NEAR(oil_viscosity_m2_s(373.15, 100e-6, 11e-6), 11e-6, 1e-12);
   EXPECT_GT(oil_viscosity_m2_s(263.15, 100e-6, 11e-6), 2e-3);
   EXPECT_LT(oil_viscosity_m2_s(263.15, 100e-6, 11e-6), 20e-3);
-  const CrankTorque warm = cranking_torque(5.7e-3, 293.15, 100e-6, 11e-6), cold = cranking_torque(5.7e-3, 255.15, 100e-6, 11e-6);
+  const CrankTorque warm = cranking_torque(5.7e-3, 293.15, 100e-6, 11e-6),
+                    cold = cranking_torque(5.7e-3, 255.15, 100e-6, 11e-6);
   EXPECT_NEAR(warm.value_n_m, 1.5e5 * 5.7e-3 / (4 * 3.14159265358979), 1e-6);
   EXPECT_GT(cold.value_n_m, 2 * warm.value_n_m);
   EXPECT_LT(cold.slope_n_m_k, 0);
-  const double wide = (cranking_torque(5.7e-3, 256.15, 100e-6, 11e-6).value_n_m - cranking_torque(5.7e-3, 254.15, 100e-6, 11e-6).value_n_m) / 2;
+  const double wide = (cranking_torque(5.7e-3, 256.15, 100e-6, 11e-6).value_n_m -
+                       cranking_torque(5.7e-3, 254.15, 100e-6, 11e-6).value_n_m) /
+                      2;
   EXPECT_NEAR(cold.slope_n_m_k, wide, 0.02 * std::abs(wide));
 }
 

@@ -11,11 +11,15 @@ namespace {
 constexpr double c20 = 293.15, c50 = 323.15, c100 = 373.15, ft = 0.3048;
 
 TEST(Wire, GaugeTable) {  // NBS Handbook 100 wire table (from memory): diameter in mils, ohm per 1000 ft at 20 degC
-  struct { int gauge; double mils, ohm; } rows[] = {{-3, 460.0, 0.04901}, {0, 324.9, 0.09827}, {4, 204.3, 0.2485},
-                                                    {10, 101.9, 0.9989}, {18, 40.3, 6.385},    {30, 10.0, 103.2}};
+  struct {
+    int gauge;
+    double mils, ohm;
+  } rows[] = {{-3, 460.0, 0.04901}, {0, 324.9, 0.09827}, {4, 204.3, 0.2485},
+              {10, 101.9, 0.9989},  {18, 40.3, 6.385},   {30, 10.0, 103.2}};
   for (auto& r : rows) {
     EXPECT_NEAR(gauge_diameter_m(r.gauge) / 25.4e-6, r.mils, 0.05);
-    EXPECT_NEAR(wire_resistance(gauge_area_m2(r.gauge), Cable::copper, c20).per_length_ohm_m * 1000 * ft, r.ohm, 1e-3 * r.ohm);
+    EXPECT_NEAR(wire_resistance(gauge_area_m2(r.gauge), Cable::copper, c20).per_length_ohm_m * 1000 * ft, r.ohm,
+                1e-3 * r.ohm);
     EXPECT_NEAR(area_gauge(gauge_area_m2(r.gauge)), r.gauge, 1e-9);
   }
 }
@@ -34,11 +38,12 @@ TEST(Wire, SmallestGaugeForAnArea) {
 }
 
 TEST(Wire, CablesHaveTheirStandardsResistance) {
-  EXPECT_DOUBLE_EQ(wire_resistance(2.5e-6, Cable::flexible, c20).per_length_ohm_m, 7.98e-3);      // IEC 60228 class 5
-  EXPECT_DOUBLE_EQ(wire_resistance(2.5e-6, Cable::road_vehicle, c20).per_length_ohm_m, 7.60e-3);  // ISO 6722-1, from memory
-  EXPECT_NEAR(wire_resistance(2.5e-6, Cable::flexible, c50).temperature_factor, 0.893, 5e-4);     // IEC 60228 at 50 degC
+  EXPECT_DOUBLE_EQ(wire_resistance(2.5e-6, Cable::flexible, c20).per_length_ohm_m, 7.98e-3);  // IEC 60228 class 5
+  EXPECT_DOUBLE_EQ(wire_resistance(2.5e-6, Cable::road_vehicle, c20).per_length_ohm_m,
+                   7.60e-3);  // ISO 6722-1, from memory
+  EXPECT_NEAR(wire_resistance(2.5e-6, Cable::flexible, c50).temperature_factor, 0.893, 5e-4);  // IEC 60228 at 50 degC
   EXPECT_NEAR(wire_resistance(2.5e-6, Cable::flexible, c50).per_length_ohm_m, 7.98e-3 * 1.12, 1e-9);
-  EXPECT_NEAR(wire_resistance(1e-6, Cable::copper, c100).temperature_factor, 1.3144, 3e-4);       // NBS, 0.00393 x 80 K
+  EXPECT_NEAR(wire_resistance(1e-6, Cable::copper, c100).temperature_factor, 1.3144, 3e-4);  // NBS, 0.00393 x 80 K
   EXPECT_FALSE(wire_resistance(500e-6, Cable::flexible, c20).tabled);
   EXPECT_TRUE(wire_resistance(gauge_area_m2(14), Cable::road_vehicle, c20).tabled);
 }
@@ -69,7 +74,7 @@ TEST(Wire, Ampacity) {  // 33 CFR 183.425 Table 5 and its notes
   EXPECT_NEAR(wire_ampacity(gauge_area_m2(10), c105, Zone::cabin, 3).current_a, 42, 1e-9);
   EXPECT_NEAR(wire_ampacity(gauge_area_m2(10), c105, Zone::cabin, 6).current_a, 36, 1e-9);
   EXPECT_NEAR(wire_ampacity(gauge_area_m2(10), c105, Zone::cabin, 25).current_a, 24, 1e-9);
-  EXPECT_DOUBLE_EQ(wire_ampacity(6e-6, c105, Zone::cabin, 1).current_a, 60);       // between 10 and 8: the thinner
+  EXPECT_DOUBLE_EQ(wire_ampacity(6e-6, c105, Zone::cabin, 1).current_a, 60);  // between 10 and 8: the thinner
   EXPECT_DOUBLE_EQ(wire_ampacity(gauge_area_m2(10), 370, Zone::cabin, 1).current_a, 55);  // 97 degC counts as 90
   EXPECT_FALSE(wire_ampacity(gauge_area_m2(20), c105, Zone::cabin, 1).tabled);
   EXPECT_FALSE(wire_ampacity(gauge_area_m2(10), 320, Zone::cabin, 1).tabled);

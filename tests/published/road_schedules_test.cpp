@@ -1,7 +1,8 @@
 // Published totals of the drive schedules UDDS, HWFET and US06 (40 CFR Parts 86 and 600; RLD-01 to RLD-12,
-// published-seen: totals of the traces and of pages that print them). The traces are not shipped: the tests run where the environment
-// variable STREETWRIGHT_DATA names a folder with udds.csv, hwfet.csv and us06.csv (columns time_s, speed_mph), or
-// with these in its folder `cycles`. The law itself is tested on an invented trace in tests/physics/cycle_test.cpp.
+// published-seen: totals of the traces and of pages that print them). The traces are not shipped: the tests run where
+// the environment variable STREETWRIGHT_DATA names a folder with udds.csv, hwfet.csv and us06.csv (columns time_s,
+// speed_mph), or with these in its folder `cycles`. The law itself is tested on an invented trace in
+// tests/physics/cycle_test.cpp.
 #include <gtest/gtest.h>
 
 #include <cstdlib>
@@ -41,7 +42,8 @@ class Schedule : public testing::TestWithParam<Total> {};
 TEST_P(Schedule, HasItsPublishedTotal) {
   const Total& t = GetParam();
   const auto file = schedule(t.file);
-  if (file.empty()) GTEST_SKIP() << "STREETWRIGHT_DATA names no folder with " << t.file << ": drive schedules are not shipped";
+  if (file.empty())
+    GTEST_SKIP() << "STREETWRIGHT_DATA names no folder with " << t.file << ": drive schedules are not shipped";
   std::vector<std::string> args = {"file=" + file.string()};
   if (*t.spans) args.push_back(std::string("spans=") + t.spans);
   const SumResult r = run_sum("cycle", args, {std::string(t.output) + "=" + t.unit});

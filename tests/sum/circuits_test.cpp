@@ -29,14 +29,16 @@ TEST(CircuitSums, BusListsOneCurrentASource) {
   const auto r = run_sum("bus", {"voltages=12.6, 14.2 V", "resistances=20, 50 mohm"});
   ASSERT_EQ(r.exit_code(), 0) << r.to_text();
   EXPECT_EQ(r.output("currents")->numbers.size(), 2u);
-  EXPECT_NEAR(r.output("currents")->numbers[0] + r.output("currents")->numbers[1], 0, 1e-9);  // no load: one charges the other
+  EXPECT_NEAR(r.output("currents")->numbers[0] + r.output("currents")->numbers[1], 0,
+              1e-9);  // no load: one charges the other
   EXPECT_EQ(code("bus", {"voltages=12.6, 14.2 V", "resistances=0.02 ohm"}), 2);
   EXPECT_EQ(code("bus", {"voltages=12.6 V", "resistances=0 ohm"}), 2);
 }
 
 TEST(CircuitSums, AlternatorBatteryFuse) {
   EXPECT_FALSE(gives("alternator-load", {"voltage=14 V", "current=100 A", "efficiency=55 %"}, "torque"));
-  EXPECT_NEAR(asked("alternator-load", {"voltage=14 V", "current=100 A", "efficiency=0.55", "shaft_speed=6000 rpm"}, "torque", "N m"),
+  EXPECT_NEAR(asked("alternator-load", {"voltage=14 V", "current=100 A", "efficiency=0.55", "shaft_speed=6000 rpm"},
+                    "torque", "N m"),
               14 * 100 / 0.55 / 628.3185307, 1e-6);
   EXPECT_EQ(code("battery-time", {"capacity=100 A h", "rated_time=20 h", "exponent=1.2", "current=0.1 A"}), 3);
   EXPECT_NEAR(asked("battery-reserve", {"reserve=2 h"}, "charge", "A h"), 50, 1e-9);

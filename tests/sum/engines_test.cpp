@@ -13,7 +13,8 @@ TEST(EngineSums, Air) {
 }
 
 TEST(EngineSums, TwoOfThree) {
-  EXPECT_NEAR(asked("power", {"power=200 hp", "shaft_speed=3500 rpm"}, "torque", "lbf ft"), 200 * 5252.113 / 3500, 1e-3);
+  EXPECT_NEAR(asked("power", {"power=200 hp", "shaft_speed=3500 rpm"}, "torque", "lbf ft"), 200 * 5252.113 / 3500,
+              1e-3);
   EXPECT_NEAR(asked("power", {"power=200 hp", "torque=300 lb-ft"}, "shaft_speed", "rpm"), 200 * 5252.113 / 300, 1e-2);
   EXPECT_FALSE(gives("power", {"power=200 hp", "torque=300 lb-ft"}, "power"));
   EXPECT_EQ(code("power", {"power=200 hp"}), 2);
@@ -24,7 +25,8 @@ TEST(EngineSums, HeatAndPressure) {
   EXPECT_EQ(code("coolant-heat", {"power=100 kW", "share_coolant=0.6", "share_shaft=0.5"}), 2);
   EXPECT_FALSE(run_sum("coolant-heat", {"power=100 kW", "share_coolant=0.4", "share_shaft=0.25"}).notes.empty());
   // 4 pi T / V: 400 N m from 5 L is 1.005 MPa (closed form)
-  EXPECT_NEAR(asked("mean-pressure", {"torque=400 N m", "displacement=5 L"}, "pressure", "kPa"), 4 * 3.14159265358979 * 400 / 5, 1e-6);
+  EXPECT_NEAR(asked("mean-pressure", {"torque=400 N m", "displacement=5 L"}, "pressure", "kPa"),
+              4 * 3.14159265358979 * 400 / 5, 1e-6);
 }
 
 TEST(EngineSums, CorrectionHasItsTestConditions) {

@@ -15,7 +15,8 @@ TEST(FuelSums, FlowFromAnyOfThree) {
 }
 
 TEST(FuelSums, Injectors) {
-  EXPECT_NEAR(asked("injector-pressure", {"rated_mass_flow=24 lb/h", "rated_pressure=40 psi", "pressure=57.6 psi"}, "mass_flow", "lb/h"),
+  EXPECT_NEAR(asked("injector-pressure", {"rated_mass_flow=24 lb/h", "rated_pressure=40 psi", "pressure=57.6 psi"},
+                    "mass_flow", "lb/h"),
               24 * 1.2, 1e-9);  // sqrt(1.44)
   EXPECT_EQ(code("injector-pressure", {"rated_mass_flow=24 lb/h", "rated_pressure=40 psi", "pressure=100 psi"}), 3);
   EXPECT_EQ(code("injector", {"power=300 hp", "bsfc=0.5 lb/(hp h)", "count=8", "duty=1.2"}), 2);
@@ -29,7 +30,10 @@ TEST(FuelSums, AirFuelAndEfficiency) {
 
 TEST(FuelSums, Coil) {
   const Words base = {"inductance=8 mH", "supply=12 V", "resistance=1.5 ohm"};
-  auto with = [&](Words more) { more.insert(more.begin(), base.begin(), base.end()); return more; };
+  auto with = [&](Words more) {
+    more.insert(more.begin(), base.begin(), base.end());
+    return more;
+  };
   const double ms = asked("coil", with({"current=4 A"}), "time", "ms");
   EXPECT_NEAR(ms, 8 / 1.5 * std::log(2), 1e-9);  // half of the 8 A it tends to: L/R ln 2
   EXPECT_NEAR(asked("coil", with({"time=" + std::to_string(ms) + " ms"}), "current", "A"), 4, 1e-5);

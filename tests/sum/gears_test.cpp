@@ -5,8 +5,10 @@ namespace sw {
 namespace {
 
 TEST(GearSums, TyreFromSizeOrDiameter) {
-  EXPECT_NEAR(asked("tyre", {"diameter=642.6 mm"}, "turns", "rev/mile"), asked("tyre", {"size=205/70R14"}, "turns", "rev/mile"), 1e-9);
-  EXPECT_NEAR(asked("tyre", {"size=205/70R14", "rolling_factor=0.965"}, "circumference", "mm"), 0.965 * 3.14159265 * 642.6, 1e-3);
+  EXPECT_NEAR(asked("tyre", {"diameter=642.6 mm"}, "turns", "rev/mile"),
+              asked("tyre", {"size=205/70R14"}, "turns", "rev/mile"), 1e-9);
+  EXPECT_NEAR(asked("tyre", {"size=205/70R14", "rolling_factor=0.965"}, "circumference", "mm"),
+              0.965 * 3.14159265 * 642.6, 1e-3);
   EXPECT_EQ(code("tyre", {"size=205/70"}), 2);
   EXPECT_EQ(code("tyre", {"size=205/70R14", "diameter=26 in"}), 2);
   EXPECT_EQ(code("tyre", {}), 2);
@@ -14,7 +16,10 @@ TEST(GearSums, TyreFromSizeOrDiameter) {
 
 TEST(GearSums, GearingGoesBothWays) {
   const Words car = {"axle=3.55", "gear=0.7", "diameter=26 in", "slip=3 %"};
-  auto with = [&](Words more) { more.insert(more.begin(), car.begin(), car.end()); return more; };
+  auto with = [&](Words more) {
+    more.insert(more.begin(), car.begin(), car.end());
+    return more;
+  };
   const double rpm = asked("gearing", with({"speed=65 mph"}), "engine_speed", "rpm");
   EXPECT_NEAR(rpm, 65 * 1609.344 / 60 / (3.14159265358979 * 0.6604) * 3.55 * 0.7 / 0.97, 1e-6);
   EXPECT_NEAR(asked("gearing", with({"engine_speed=" + std::to_string(rpm) + " rpm"}), "speed", "mph"), 65, 1e-6);
@@ -26,8 +31,11 @@ TEST(GearSums, SpeedometerDrive) {
   const Words base = {"axle=3.55", "turns=776 rev/mile"};
   EXPECT_FALSE(gives("speed-drive", base, "cable_turns"));
   EXPECT_NEAR(asked("speed-drive", base, "shaft_turns", "rev/mile"), 2754.8, 1e-6);
-  EXPECT_NEAR(asked("speed-drive", {"axle=3.55", "turns=776 rev/mile", "drive_teeth=8", "driven_teeth=22"}, "cable_turns", "rev/mile"), 1001.745, 1e-3);
-  EXPECT_NEAR(asked("speed-drive", {"axle=3.55", "turns=776 rev/mile", "sensor_teeth=8"}, "pulses", "pulse/mile"), 22038.4, 1e-6);
+  EXPECT_NEAR(asked("speed-drive", {"axle=3.55", "turns=776 rev/mile", "drive_teeth=8", "driven_teeth=22"},
+                    "cable_turns", "rev/mile"),
+              1001.745, 1e-3);
+  EXPECT_NEAR(asked("speed-drive", {"axle=3.55", "turns=776 rev/mile", "sensor_teeth=8"}, "pulses", "pulse/mile"),
+              22038.4, 1e-6);
   EXPECT_EQ(code("speed-drive", {"axle=3.55", "turns=776 rev/mile", "drive_teeth=8"}), 2);
   EXPECT_EQ(code("speed-drive", {"axle=3.55", "turns=776 rev/mile", "diameter=26 in"}), 2);
 }

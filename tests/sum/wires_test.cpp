@@ -6,7 +6,8 @@ namespace {
 
 TEST(WireSums, CableAndTemperatureHaveTheirDefaults) {
   EXPECT_NEAR(asked("wire", {"size=10 AWG"}, "resistance_per_length", "ohm/m"),
-              asked("wire", {"size=10 AWG", "cable=copper", "temperature=68 degF"}, "resistance_per_length", "ohm/m"), 1e-12);
+              asked("wire", {"size=10 AWG", "cable=copper", "temperature=68 degF"}, "resistance_per_length", "ohm/m"),
+              1e-12);
   EXPECT_EQ(code("wire", {"size=400 mm2", "cable=flexible"}), 3);
   EXPECT_EQ(code("wire", {"size=10 AWG", "temperature=400 degC"}), 3);
   EXPECT_EQ(code("wire", {"size=10"}), 2);
@@ -16,16 +17,22 @@ TEST(WireSums, CableAndTemperatureHaveTheirDefaults) {
 TEST(WireSums, AmpacityOutsideItsTableGivesNoCurrent) {
   EXPECT_EQ(code("ampacity", {"size=22 AWG", "insulation=105 degC", "zone=cabin"}), 3);
   EXPECT_FALSE(gives("ampacity", {"size=22 AWG", "insulation=105 degC", "zone=cabin"}, "current"));
-  EXPECT_NEAR(asked("ampacity", {"size=10 AWG", "insulation=221 degF", "zone=cabin", "bundle=5"}, "current", "A"), 36, 1e-9);
+  EXPECT_NEAR(asked("ampacity", {"size=10 AWG", "insulation=221 degF", "zone=cabin", "bundle=5"}, "current", "A"), 36,
+              1e-9);
   EXPECT_EQ(code("ampacity", {"size=10 AWG", "insulation=105 degC"}), 2);
 }
 
 TEST(WireSums, ResistivityStandsInCoppersPlace) {
   // 10.371 ohm cmil/ft, 6530 cmil of 12 AWG, 30 ft, 20 A: 0.953 V again
-  EXPECT_NEAR(asked("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft", "resistivity=10.371 ohm cmil/ft"}, "drop", "V"),
-              asked("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft"}, "drop", "V"), 1e-9);
-  EXPECT_EQ(code("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft", "resistivity=10 ohm cmil/ft", "cable=flexible"}), 2);
-  EXPECT_NEAR(asked("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft"}, "loss", "W"), 20 * 0.9529, 0.02);
+  EXPECT_NEAR(
+      asked("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft", "resistivity=10.371 ohm cmil/ft"},
+            "drop", "V"),
+      asked("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft"}, "drop", "V"), 1e-9);
+  EXPECT_EQ(code("voltage-drop",
+                 {"size=12 AWG", "current=20 A", "loop_length=30 ft", "resistivity=10 ohm cmil/ft", "cable=flexible"}),
+            2);
+  EXPECT_NEAR(asked("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft"}, "loss", "W"), 20 * 0.9529,
+              0.02);
 }
 
 TEST(WireSums, SizeMeetsDropAndAmpacity) {

@@ -48,7 +48,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (a.earth) m.earth = *a.earth;
   else m.earth_path = r.path_of(&a.earth);
   m.capacity_c = r.need(in.battery.capacity);
-  m.cells = m.set_v < 9 ? 3 : 6;
+  m.cells = r.nominal_v < 9 ? 3 : 6;
   m.cold_crank_a = r.get(in.battery.cold_crank_current, 0);
   if (in.battery.resistance) m.resistance_ohm = in.battery.resistance->si;
   else m.resistance_ohm = physics::battery_resistance_from_cranking(r.need(in.battery.cold_crank_current), static_cast<int>(m.cells));

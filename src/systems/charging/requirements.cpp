@@ -56,9 +56,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace bus
 
-template <int Limit> void drop(const void*, const Evidenced& run, std::vector<Verdict>& out) {
+template <int Limit> void drop(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  const double share = static_cast<const Model*>(model)->cells / 6;
   // The settled mean: the minute in which a battery takes back what the start cost is not what a cable is judged by.
-  out.push_back({.predicted = run.trace->late_mean(run.slot(0), late), .high = Limit / 100.0, .scale = 0.5, .row = run.last(), .fix_hint = "a thicker or shorter cable and bare, clean joint faces"});
+  out.push_back({.predicted = run.trace->late_mean(run.slot(0), late), .high = Limit / 100.0 * share, .scale = 0.5 * share, .row = run.last(), .fix_hint = "a thicker or shorter cable and bare, clean joint faces"});
 }
 constexpr Port ground_needs[] = {{"ground.drop", &kind::voltage}};
 constexpr std::string_view ground_chain[] = {"alternator.current", "ground.drop"};
@@ -115,9 +116,10 @@ void speed(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
 }
 enum LoopNeed { n_battery_v, n_at_starter };
 constexpr Port loop_needs[] = {{"battery.voltage", &kind::voltage}, {"starter.voltage", &kind::voltage}};
-void loop(const void*, const Evidenced& run, std::vector<Verdict>& out) {
+void loop(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const std::size_t row = run.trace->lowest(run.slot(n_at_starter));
-  out.push_back({.predicted = run.at(row, n_battery_v) - run.at(row, n_at_starter), .high = 1.0, .scale = 1.0, .row = row, .fix_hint = "thicker or shorter starter and block-to-battery cables"});
+  const double share = static_cast<const Model*>(model)->cells / 6;
+  out.push_back({.predicted = run.at(row, n_battery_v) - run.at(row, n_at_starter), .high = share, .scale = share, .row = row, .fix_hint = "thicker or shorter starter and block-to-battery cables"});
 }
 }  // namespace cranking
 

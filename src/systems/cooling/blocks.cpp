@@ -72,7 +72,7 @@ void evaluate(const void* model, View& v) {
     fitted += m.fan[i].rated_a;
   }
   v.set(w_asked, asked);
-  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : 13.5);
+  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : m.usual_v);
   v.set(w_fitted, fitted);
 }
 }  // namespace control

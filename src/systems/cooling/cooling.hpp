@@ -107,6 +107,7 @@ struct Model {
   std::size_t electric = 0;
   double cover = 1, ram_share = 0.18, recirculation_k = 0, highest_k = 0;
   std::optional<double> bay_k;
+  double usual_v = 13.5;            ///< rated volts where no fan states them
 };
 
 struct System {

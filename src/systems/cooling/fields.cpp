@@ -35,7 +35,7 @@ static_assert(std::size(thermostat_table) == member_count<Thermostat>());
 constexpr FieldInfo fan_table[] = {
     choice<&Fan::drive>("drive", "drive", drive_names).or_else(0, Source::chosen).says("Electric, or turned by the engine's belt."),
     quantity<&Fan::flow>("flow", "installed flow", kind::volume_flow).may_change().in("cfm").above(50, 8000).spread(Source::data_sheet, {.share = 0.08}).spread(Source::stated, {.share = 0.08}).says("Air through this core and shroud, standing; not the free-air figure of the box."),
-    quantity<&Fan::at_voltage>("at_voltage", "at volts", kind::voltage).in("V").from(4, 16).spread({}).says("Volts at the motor that flow and current are meant at; without it 13.5 V."),
+    quantity<&Fan::at_voltage>("at_voltage", "at volts", kind::voltage).in("V").from(4, 16).spread({}).says("Volts at the motor that flow and current are meant at; without it 13.5 V in a 12 V car, 6.75 V in a 6 V car."),
     quantity<&Fan::current>("current", "current", kind::current).in("A").above(0.5, 120).says("Current of the motor at those volts."),
     quantity<&Fan::at_speed>("at_speed", "at fan speed", kind::shaft_speed).in("rpm").from(300, 6000).spread({}).says("Speed of an engine-driven fan that the flow is meant at."),
     quantity<&Fan::power>("power", "power", kind::power).in("hp").from(0, 20).or_else(1.5).says("Shaft power of an engine-driven fan at that speed.").after("common practice"),

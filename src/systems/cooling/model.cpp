@@ -7,7 +7,6 @@ namespace sw::cooling {
 namespace {
 
 constexpr double usual_loss = 8.2;           ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
-constexpr double usual_fan_v = 13.5;
 constexpr double thermostat_travel_k = 12;   ///< from beginning to open to fully open (common practice)
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
@@ -31,7 +30,7 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
     fan.face_m_s = share * r.need(f.flow) / m.face_m2;
     fan.free_ratio = r.need(f.free_flow_ratio);
     if (fan.electric) {
-      fan.rated_v = r.get(f.at_voltage, usual_fan_v);
+      fan.rated_v = r.get(f.at_voltage, r.usual_rated_v());
       fan.rated_a = r.need(f.current);
       fan.on_k = r.need(f.on);
       fan.off_k = r.need(f.off);
@@ -72,6 +71,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.radiator_m3 = r.need(c.volume);
   m.engine_m3 = std::max(r.need(in.coolant) - m.radiator_m3, 0.5 * r.get(in.coolant, 0));
   m.glycol_mass = physics::mass_fraction_of(physics::Glycol::ethylene, r.need(in.glycol));
+  m.usual_v = r.usual_rated_v();
   m.coolant = physics::CoolantTable::make(physics::Fluid::ethylene_glycol, m.glycol_mass);
   auto& p = in.pump;
   m.pump_rad_s = r.need(p.at_speed);

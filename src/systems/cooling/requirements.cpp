@@ -29,6 +29,10 @@ constexpr std::string_view chain[] = {"alternator.available", "load.current", "b
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const std::size_t row = run.trace->highest(run.slot(n_coolant));
   const double limit = of(model).highest_k;
+  if (run.at(run.trace->lowest(run.slot(n_coolant)), n_coolant) < of(model).coolant->freezing_k()) {
+    out.push_back({.reason = "the coolant starts below its freezing point: see cooling.freezing"});
+    return;
+  }
   out.push_back({.predicted = run.at(row, n_coolant), .high = limit, .scale = limit - run.at(row, n_ambient), .row = row,
                  .fix_hint = "more air at the volts there really are, a larger core, or less heat put in before it"});
 }
@@ -55,6 +59,14 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   out.push_back(std::move(v));
 }
 }  // namespace boil
+
+namespace freezing {
+constexpr std::string_view duties[] = {"*cranking", "*off"};
+constexpr Port needs[] = {coolant_port, outside::ambient};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  out.push_back({.predicted = of(model).coolant->freezing_k(), .high = run.at(0, 1), .scale = 40.0, .fix_hint = "more glycol; drain plain water before frost"});
+}
+}  // namespace freezing
 
 namespace cap {
 constexpr Port needs[] = {coolant_port};
@@ -190,6 +202,8 @@ constexpr Requirement all[] = {
      .quantity = &kind::temperature_step, .unit = "degF", .source = "common practice: 10 degF",
      .formula = "boiling temperature of the mixture at air pressure plus cap, less the hottest coolant (running) or coolant-side metal (standing)",
      .duties = running_and_soak, .needs = boil::needs, .chain = boil::chain, .evaluate = boil::evaluate},
+    {.id = "cooling.freezing", .title = "coolant does not freeze", .kind = RequirementKind::most, .hazard = Hazard::damage, .quantity = &kind::temperature, .unit = "degC",
+     .source = "freezing points after Melinder 2010", .formula = "freezing point of the mixture against the air the car stands in", .duties = freezing::duties, .needs = freezing::needs, .evaluate = freezing::evaluate},
     {.id = "cooling.cap", .title = "cap no stronger than the weakest part", .kind = RequirementKind::most, .hazard = Hazard::harm, .caution = Caution::hot_coolant,
      .quantity = &kind::gauge_pressure, .unit = "psi", .source = "common practice: cap by the weakest part", .formula = "cap pressure against the lowest rating of radiator, heater core and hoses",
      .needs = cap::needs, .evaluate = cap::evaluate},

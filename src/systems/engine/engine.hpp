@@ -48,6 +48,9 @@ struct System {
   static std::span<const Requirement> requirements();
 };
 
+/// Heat to the coolant, W, of `fuel_w` at a power: the measured curve, continued beyond its ends by the share of the
+/// fuel that more power burns; else the share.
+double coolant_heat_w(const Model& m, double power_w, double fuel_w);
 /// Heat of the fuel, W, at a shaft speed and power: a Willans line whose no-load part goes with speed.
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w);
 

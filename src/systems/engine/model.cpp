@@ -26,14 +26,19 @@ void find_peak(Model& m) {
 
 /// Heat to the coolant at a share of full power, for the conductance that `metal_rise` stands for.
 double coolant_heat_at(const Model& m, double power_w) {
-  if (m.coolant_heat) return m.coolant_heat->at(power_w).value;
-  return m.coolant_share * fuel_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w);
+  return coolant_heat_w(m, power_w, fuel_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w));
 }
 
 }  // namespace
 
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
   return m.idle_fuel_w * speed_rad_s / m.idle_rad_s + m.fuel_per_power * std::max(0.0, power_w);
+}
+
+double coolant_heat_w(const Model& m, double power_w, double fuel_w) {
+  if (!m.coolant_heat) return m.coolant_share * fuel_w;
+  const double inside = std::clamp(power_w, m.coolant_heat->first(), m.coolant_heat->last());
+  return std::max(0.0, m.coolant_heat->at(inside).value + m.coolant_share * m.fuel_per_power * (power_w - inside));
 }
 
 Model System::resolve(const Input& in, Resolver& r) {
@@ -44,6 +49,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (const Curve* c = r.need(in.torque_curve)) m.torque = physics::Interpolant::make(*c);
   if (in.coolant_heat) m.coolant_heat = physics::Interpolant::make(*in.coolant_heat);
   find_peak(m);
+  if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s) r.lacks(r.path_of(&in.torque_curve) + ": points up to the red line");
   const double displacement = r.need(in.displacement);
   m.idle_fuel_w = r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3) * heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.

@@ -77,6 +77,7 @@ std::span<const Block> System::blocks() { return all; }
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   m.nominal_v = r.need(in.system_voltage) == 0.0 ? 6.0 : 12.0;
+  r.nominal_v = m.nominal_v;
   m.positive_earth = r.need(in.earth) == 1.0;
   m.mass_kg = r.need(in.weight);
   m.drag_area_m2 = r.need(in.drag_area);

@@ -11,7 +11,6 @@ namespace {
 
 /// Conductor temperature a run is reckoned at: warm cabin, hot engine bay (common practice).
 constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
-constexpr double usual_load_v = 13.5;
 constexpr double regulation_ohm = 0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
 class Builder {
@@ -94,7 +93,7 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
     l.wire = b.conductor(name, load.wire, std::nullopt);
     l.when = when_bits(load.when, name, r);
     l.rated_a = r.need(load.current);
-    l.rated_v = r.get(load.at_voltage, usual_load_v);
+    l.rated_v = r.get(load.at_voltage, r.usual_rated_v());
     l.share = r.get(load.share, 1);
     l.least_v = r.get(load.least_voltage, 0);
     l.behaviour = load.behaviour.value_or(Behaviour::resistance);
@@ -120,7 +119,7 @@ void add_sources(const Input& in, Model& m, Builder& b) {
   machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
   machine.sense_minus = sense == Sense::own ? m.n_case : dc::ground;
   m.alternator = b.add(machine);
-  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 5}});
+  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 0.4 * m.nominal_v}});
 }
 
 /// The runs that carry the charging current: those on a shortest path from the alternator to the battery.
@@ -149,6 +148,7 @@ void find_charge_path(Model& m) {
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
+  m.nominal_v = r.nominal_v;
   Builder b(m, r);
   add_runs(in, m, b, r);
   for (auto name : {"battery", "alternator", "block", "bus", "body", "starter"})
@@ -184,7 +184,7 @@ void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
   n.branches[m.battery].law = dc::Battery{feed.emf_v, feed.battery_ohm};
   n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a), regulation_ohm};
   n.branches[m.alternator].closed = feed.alternator_a > 0;
-  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 5};
+  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 0.4 * m.nominal_v};
   n.branches[m.starter].closed = feed.starter_a > 0;
   n.branches[m.fans].law = dc::PowerLaw{std::max(feed.fan_a, 1e-6), feed.fan_v, 1};
   n.branches[m.fans].closed = feed.fan_a > 0;

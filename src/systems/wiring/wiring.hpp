@@ -1,8 +1,9 @@
 #pragma once
 // The DC network of the car: runs between named nodes, loads with their own feeds, fuses, and the feed of the fans.
-// Nodes are named by the user; these have a meaning: `battery` (positive post), `ground` (negative post, always the
-// reference), `alternator` (output stud), `block`, `case` (the machine's own; the block where no run reaches it),
-// `bus` (what loads are fed from), `body` (what they are grounded to), `starter`.
+// Nodes are named by the user; these have a meaning: `battery` (the post that feeds), `ground` (the earthed post, always
+// the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud), `block`,
+// `case` (the machine's own; the block where no run reaches it), `bus` (what loads are fed from), `body` (what they are
+// grounded to), `starter`.
 #include "model/system.hpp"
 #include "physics/dc_network.hpp"
 
@@ -86,7 +87,7 @@ struct Model {
   std::vector<std::size_t> charge_path;///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
   dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_body = 0, n_starter = 0;
-  bool has_starter = false;
+  double nominal_v = 12;
 };
 
 struct System {
