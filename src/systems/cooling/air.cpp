@@ -32,7 +32,9 @@ AirFlow air_through_core(const Model& m, const AirAsk& ask) {
   const double resist = forward + backward > 0 ? k * inner / (1 - inner) : 0.0;
   const double ram = k * std::pow(m.ram_share * ask.road_m_s, 2);
   const double drive = head(forward) - head(backward) + ram;
-  const double v = std::copysign(std::sqrt(std::abs(drive) / (k + resist)), drive);
+  double v = std::copysign(std::sqrt(std::abs(drive) / (k + resist)), drive);
+  // Road air faster than the blades carries them along, and then they are as good as free: never less than ram alone.
+  if (backward == 0) v = std::max(v, m.ram_share * ask.road_m_s);
   const double by_ram = ram > 0 ? ram / (ram + head(forward) + 1e-9) : 0.0;
   return {v, m.cover + (1 - m.cover) * by_ram};
 }
