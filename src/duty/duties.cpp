@@ -69,6 +69,11 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
 }
 
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options) {
+  if (before && !before->summary.usable()) {
+    Trace none;
+    none.summary = {.outcome = Outcome::missing, .reason = "it starts where " + course.duty->after + " ends, and that did not come through: " + before->summary.reason};
+    return none;
+  }
   Course own = course;  // its look-up hint is this run's alone
   Rhs rhs(car.graph(), own);
   rhs.start();
@@ -76,7 +81,7 @@ Trace run_duty(const Car& car, const Course& course, const Trace* before, const 
     const int port = car.graph().slot(options.cut->port), as = car.graph().slot(options.cut->as);
     if (port >= 0 && as >= 0) rhs.hold(static_cast<std::uint16_t>(port), static_cast<std::uint16_t>(as));
   }
-  if (before && before->rows() > 0) rhs.start_from(&before->values[(before->rows() - 1) * before->width]);
+  if (before) rhs.start_from(&before->values[(before->rows() - 1) * before->width]);
   return integrate(rhs, own, options.control(*own.duty));
 }
 

@@ -16,6 +16,7 @@ constexpr double shortest_step = 1e-4;       ///< s; below it the run is given u
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
+constexpr long most_evaluations = 60000;     ///< of one run, some tenths of a second; an hour's drive takes about a thousand
 
 class Stepper {
  public:
@@ -32,7 +33,10 @@ class Stepper {
     if (rhs_.settle(0.0, y_.data(), f_.data()) < 0) fail(Outcome::chatter, "switches do not settle at the start");
     record();
     double h = control_.first_step;
-    while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) h = advance(h);
+    while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) {
+      h = advance(h);
+      if (rhs_.evaluations() > most_evaluations && trace_.summary.outcome == Outcome::not_run) give_up();
+    }
     if (trace_.summary.outcome == Outcome::not_run) trace_.summary.outcome = Outcome::done;
     trace_.summary.evaluations = rhs_.evaluations();
     trace_.summary.worst_residual = rhs_.tear_residual();
@@ -48,6 +52,11 @@ class Stepper {
   void fail(Outcome outcome, std::string reason) {
     trace_.summary.outcome = outcome;
     trace_.summary.reason = std::move(reason);
+  }
+
+  void give_up() {
+    fail(Outcome::not_converged, "too much work: " + std::to_string(most_evaluations) + " evaluations have come to " + std::to_string(t_) + " s of " + std::to_string(course_.duration) +
+                                     " s; a switch moves too often, or the duty is too long for its method (`rest` is for days of standing)");
   }
 
   // Column j by a one-sided difference with a step of a thousandth of the state's scale.
