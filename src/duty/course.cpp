@@ -9,8 +9,6 @@
 namespace sw {
 namespace {
 
-/// Thermal duties over a trace with corners closer than this (s) are stepped two corners at a time at most.
-constexpr double fine_trace_s = 3.0;
 
 unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
   unsigned bits = bit(Condition::always);
@@ -28,23 +26,27 @@ unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
 
 }  // namespace
 
+std::size_t Course::first_corner_after(double t) const {
+  return static_cast<std::size_t>(std::upper_bound(time.begin(), time.end(), t) - time.begin());
+}
+
 Course::Motion Course::motion(double t) const {
   if (time.empty()) return {held_speed, 0.0};
-  if (t <= time.front()) return {speed.front(), 0.0};
+  if (t < time.front()) return {speed.front(), 0.0};
   if (t >= time.back()) return {speed.back(), 0.0};
-  if (hint_ + 1 >= time.size() || t < time[hint_] || t > time[hint_ + 1])
-    hint_ = static_cast<std::size_t>(std::upper_bound(time.begin(), time.end(), t) - time.begin()) - 1;
+  if (hint_ + 1 >= time.size() || t < time[hint_] || t >= time[hint_ + 1]) hint_ = first_corner_after(t) - 1;
   const double dt = time[hint_ + 1] - time[hint_], slope = (speed[hint_ + 1] - speed[hint_]) / dt;
   return {speed[hint_] + slope * (t - time[hint_]), slope};
 }
 
 double Course::step_limit(double t) const {
-  if (time.empty()) return duration - t;
-  auto next = std::upper_bound(time.begin(), time.end(), t + 1e-9);
-  if (next == time.end()) return duration - t;
-  double gap = *next - t;
-  if (gap < fine_trace_s && next + 1 != time.end()) gap = *(next + 1) - t;
-  return std::max(gap, 1e-3);
+  const std::size_t next = first_corner_after(t + corner_width_s);
+  return next < time.size() ? time[next] - t : duration - t;
+}
+
+bool Course::corner_at(double t) const {
+  const std::size_t next = first_corner_after(t - corner_width_s);
+  return next < time.size() && time[next] <= t + corner_width_s;
 }
 
 Course make_course(const std::string& key, const Duty& duty, const std::string& trace, std::vector<std::string>& faults) {

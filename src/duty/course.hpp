@@ -18,11 +18,18 @@ struct Course {
   bool running = true, cranking = false, pull = false, in_gear = false, air_conditioning = false;
 
   struct Motion { double speed, acceleration; };
+  /// At a corner: that of the stretch that begins there.
   Motion motion(double t) const;
   /// Longest step that does not run past the next corner of the trace, s.
   double step_limit(double t) const;
+  /// Whether a corner of the trace lies at `t`, to rounding.
+  bool corner_at(double t) const;
+
+  static constexpr double corner_width_s = 1e-9;  ///< nearer than this is at the corner
 
  private:
+  std::size_t first_corner_after(double t) const;
+
   mutable std::size_t hint_ = 0;     ///< where the last look-up ended; one Course serves one run
 };
 

@@ -71,7 +71,8 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options) {
   if (before && !before->summary.usable()) {
     Trace none;
-    none.summary = {.outcome = Outcome::missing, .reason = "it starts where " + course.duty->after + " ends, and that did not come through: " + before->summary.reason};
+    none.summary = {.outcome = before->summary.outcome,
+                    .reason = "it starts from " + course.duty->after + ", which did not come through: " + before->summary.reason};
     return none;
   }
   Course own = course;  // its look-up hint is this run's alone

@@ -26,7 +26,7 @@ struct RunOptions {
   StepControl (*control)(const Duty&) = step_control;
   std::optional<Cut> cut;
 };
-/// Runs one duty; `before` is the trace it starts from, or null.
+/// Runs one duty; `before` is the trace it starts from, or null. Where that did not come through, neither does this.
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options = {});
 /// Runs the duties marked in `wanted` (all where empty) and those they start from; others stay not run.
 std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted = {}, const RunOptions& options = {});

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdio>
+#include <limits>
 
 #include "duty/small_lu.hpp"
 
@@ -11,17 +13,24 @@ namespace {
 
 constexpr std::size_t N = Rhs::most_states;
 const double gamma_ = 1.0 - std::sqrt(0.5);  ///< L-stable choice of the scheme
-constexpr int jacobian_life = 12;            ///< steps a Jacobian is kept
-constexpr double shortest_step = 1e-4;       ///< s; below it the run is given up
+constexpr int jacobian_life = 16;            ///< steps a Jacobian is kept
+constexpr double shortest_step = 1e-4;       ///< s; where a shorter one is needed the run is given up
+constexpr long most_steps = 500000;          ///< of a run: days of a recorded trace
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
 constexpr long most_evaluations = 60000;     ///< of one run, some tenths of a second; an hour's drive takes about a thousand
 
+std::string in_words(double x) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.6g", x);
+  return text;
+}
+
 class Stepper {
  public:
   Stepper(Rhs& rhs, const Course& course, const StepControl& control)
-      : rhs_(rhs), course_(course), control_(control), n_(rhs.size()) {}
+      : rhs_(rhs), course_(course), control_(control), n_(rhs.size()), moves_(rhs.switches()) {}
 
   Trace run() {
     trace_.width = rhs_.values().size();
@@ -29,8 +38,10 @@ class Stepper {
     trace_.time.reserve(rows);
     trace_.values.reserve(rows * trace_.width);
     rhs_.get(y_.data());
-    rhs_(0.0, y_.data(), f_.data());
-    if (rhs_.settle(0.0, y_.data(), f_.data()) < 0) fail(Outcome::chatter, "switches do not settle at the start");
+    rhs_(begin(), y_.data(), f_.data());
+    if (rhs_.settle(begin(), y_.data(), f_.data()) < 0) fail(Outcome::chatter, "switches do not settle at the start");
+    fail_open_loop();
+    guard_ = rhs_.guard();
     record();
     double h = control_.first_step;
     while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) {
@@ -44,6 +55,10 @@ class Stepper {
   }
 
  private:
+  // Rates jump at the corners of a speed trace. All evaluations of a step lie between its ends, each on the step's side.
+  double begin() const { return t_ + Course::corner_width_s; }
+  double end(double h) const { return t_ + h - Course::corner_width_s; }
+
   void record() {
     trace_.time.push_back(t_);
     trace_.values.insert(trace_.values.end(), rhs_.values().begin(), rhs_.values().end());
@@ -55,8 +70,17 @@ class Stepper {
   }
 
   void give_up() {
-    fail(Outcome::not_converged, "too much work: " + std::to_string(most_evaluations) + " evaluations have come to " + std::to_string(t_) + " s of " + std::to_string(course_.duration) +
+    fail(Outcome::not_converged, "too much work: " + std::to_string(most_evaluations) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
                                      " s; a switch moves too often, or the duty is too long for its method (`rest` is for days of standing)");
+  }
+
+  /// Ends the run where the last evaluation left a torn loop open.
+  bool fail_open_loop() {
+    const Port* port = rhs_.open_loop();
+    if (!port) return false;
+    fail(Outcome::not_converged, "the loop through " + std::string(port->name) + " does not close at " + in_words(t_) + " s: " +
+                                     in_words(rhs_.tear_residual()) + " (SI) is left over");
+    return true;
   }
 
   // Column j by a one-sided difference with a step of a thousandth of the state's scale.
@@ -65,7 +89,7 @@ class Stepper {
     for (std::size_t j = 0; j < n_; ++j) {
       const double step = 1e-3 * rhs_.state(j).info->scale;
       yp[j] = y_[j] + step;
-      rhs_(t_, yp.data(), fp.data());
+      rhs_(begin(), yp.data(), fp.data());
       for (std::size_t i = 0; i < n_; ++i) jacobian_[i * N + j] = (fp[i] - f_[i]) / step;
       yp[j] = y_[j];
     }
@@ -87,38 +111,52 @@ class Stepper {
     std::array<double, N> k1 = f_, k2{}, mid{};
     lu_.solve(k1.data());
     for (std::size_t i = 0; i < n_; ++i) mid[i] = y_[i] + h * k1[i];
-    rhs_(t_ + h, mid.data(), k2.data());
+    rhs_(end(h), mid.data(), k2.data());
     for (std::size_t i = 0; i < n_; ++i) k2[i] -= 2.0 * k1[i];
     lu_.solve(k2.data());
+    if (rhs_.open_loop()) return std::numeric_limits<double>::infinity();
     double worst = 0;
     for (std::size_t i = 0; i < n_; ++i) {
       y1_[i] = y_[i] + 1.5 * h * k1[i] + 0.5 * h * k2[i];
       worst = std::max(worst, std::abs(0.5 * h * (k1[i] + k2[i])) / (control_.tolerance * rhs_.state(i).info->scale));
+      if (!std::isfinite(y1_[i])) return std::numeric_limits<double>::infinity();
     }
     return worst;
   }
 
-  double advance(double h) {
-    h = std::min({h, control_.longest_step, course_.step_limit(t_), course_.duration - t_});
+  double give_up(double h) {
+    if (!fail_open_loop())
+      fail(Outcome::not_converged, "steps of " + in_words(h) + " s would be needed at " + in_words(t_) +
+                                       " s: a figure is far outside what the laws cover");
+    return h;
+  }
+
+  double advance(double wanted) {
+    if (wanted < shortest_step || trace_.summary.steps >= most_steps) return give_up(wanted);
+    double h = std::min({wanted, control_.longest_step, course_.step_limit(t_), course_.duration - t_});
     if (age_ >= jacobian_life) refresh_jacobian();
     double error = attempt(h);
-    while (!(error <= 1.0)) {
-      if (h < shortest_step) {
-        fail(Outcome::not_converged, "the step fell below " + std::to_string(shortest_step) + " s at " + std::to_string(t_) +
-                                         " s: a figure is far outside what the laws cover");
-        return h;
-      }
-      if (age_ > 0) refresh_jacobian();
+    bool refused = false;
+    for (; !(error <= 1.0); refused = true) {
+      if (h < shortest_step) return give_up(h);
+      // A step refused once was too long, most likely; refused again, the Jacobian may be to blame.
+      if (refused && age_ > 0) refresh_jacobian();
       h *= std::isfinite(error) ? std::clamp(0.9 / std::sqrt(error), 0.1, 0.7) : 0.1;
       error = attempt(h);
     }
-    rhs_(t_ + h, y1_.data(), f1_.data());
+    rhs_(end(h), y1_.data(), f1_.data());
     std::size_t which = 0;
-    const bool event = rhs_.guard(&which) > 0;
+    const double guard = rhs_.guard(&which);
+    bool event = guard > 0;
     if (event) h = locate(h, which);
+    else guard_ = guard;
     accept(h);
+    if (fail_open_loop()) return h;
+    if (course_.corner_at(t_)) event = turn_corner(which);
     if (event && !settle(which)) return h;
-    return event ? control_.first_step : next_step(h, error);
+    if (event) return control_.first_step;
+    // What was cut short at a corner says nothing of the step after it.
+    return refused ? h : std::max(next_step(h, error), std::min(wanted, control_.first_step));
   }
 
   double next_step(double h, double error) const {
@@ -127,18 +165,26 @@ class Stepper {
     return factor > 1.0 && factor < 1.4 ? h : h * std::clamp(factor, 0.3, 3.0);
   }
 
+  double guard_after(double h, std::size_t& which) {
+    attempt(h);
+    rhs_(end(h), y1_.data(), f1_.data());
+    return rhs_.guard(&which);
+  }
+
   /// The shortest step at whose end a switch wants to move, to within guard_width; y1_, f1_ belong to it on return.
+  /// False position, aimed just beyond the root on the side of the farther end, so that both ends close in; every
+  /// third step halves, for guards that jump.
   double locate(double h, std::size_t& which) {
-    double low = 0, high = h;
-    while (high - low > guard_width) {
-      const double mid = 0.5 * (low + high);
-      attempt(mid);
-      rhs_(t_ + mid, y1_.data(), f1_.data());
-      (rhs_.guard(&which) > 0 ? high : low) = mid;
+    double low = 0, at_low = guard_, high = h, at_high = rhs_.guard(), last = h;
+    for (int i = 1; high - low > guard_width; ++i) {
+      const double root = low + (high - low) * std::clamp(at_low / (at_low - at_high), 0.0, 1.0);
+      const double aim = root + (high - root > root - low ? 0.4 : -0.4) * guard_width;
+      last = i % 3 == 0 || !(aim > low && aim < high) ? 0.5 * (low + high) : aim;
+      const double guard = guard_after(last, which);
+      (guard > 0 ? high : low) = last;
+      (guard > 0 ? at_high : at_low) = guard;
     }
-    attempt(high);
-    rhs_(t_ + high, y1_.data(), f1_.data());
-    rhs_.guard(&which);
+    if (last != high) guard_after(high, which);
     return high;
   }
 
@@ -151,23 +197,30 @@ class Stepper {
     record();
   }
 
+  /// Puts f_ on the far side of a corner; true where a switch wants to move there.
+  bool turn_corner(std::size_t& which) {
+    rhs_(begin(), y_.data(), f_.data());
+    record();
+    guard_ = rhs_.guard(&which);
+    return guard_ > 0;
+  }
+
   bool settle(std::size_t which) {
     ++trace_.summary.events;
-    if (which == last_switch_ && t_ - chatter_from_ < chatter_span) {
-      if (++moves_ > chatter_count) {
-        fail(Outcome::chatter, "a switch moves to and fro without end at " + std::to_string(t_) + " s: widen its hysteresis");
-        return false;
-      }
-    } else {
-      last_switch_ = which;
-      chatter_from_ = t_;
-      moves_ = 0;
+    auto& [from, count] = moves_[which];
+    if (t_ - from > chatter_span) from = t_, count = 0;
+    if (++count > chatter_count) {
+      fail(Outcome::chatter, std::string(rhs_.switch_port(which).name) + " moves to and fro without end at " + in_words(t_) +
+                                 " s: widen its hysteresis");
+      return false;
     }
-    if (rhs_.settle(t_, y_.data(), f_.data()) < 0) {
-      fail(Outcome::chatter, "switches drive each other to and fro at " + std::to_string(t_) + " s");
+    if (rhs_.settle(begin(), y_.data(), f_.data()) < 0) {
+      fail(Outcome::chatter, std::string(rhs_.switch_port(which).name) + " and what it acts on drive each other to and fro at " +
+                                 in_words(t_) + " s");
       return false;
     }
     age_ = jacobian_life;
+    guard_ = rhs_.guard();
     record();
     return true;
   }
@@ -177,14 +230,13 @@ class Stepper {
   StepControl control_;
   std::size_t n_;
   Trace trace_;
-  double t_ = 0, factored_for_ = 0;
+  double t_ = 0, factored_for_ = 0, guard_ = 0;  ///< guard_: at the start of the step
   int age_ = jacobian_life;
   std::array<double, N> y_{}, y1_{}, f_{}, f1_{};
   std::array<double, N * N> jacobian_{};
   SmallLu<N> lu_;
-  std::size_t last_switch_ = ~std::size_t{0};
-  double chatter_from_ = 0;
-  int moves_ = 0;
+  struct Moves { double from = 0; int count = 0; };
+  std::vector<Moves> moves_;  ///< of each switch since `from`
 };
 
 }  // namespace

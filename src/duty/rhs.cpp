@@ -1,6 +1,7 @@
 #include "duty/rhs.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 #include "model/outside.hpp"
@@ -9,6 +10,7 @@ namespace sw {
 namespace {
 
 constexpr double tear_tolerance = 1e-7;  ///< of the torn port's own bracket
+constexpr double tear_accepted = 1e-4;   ///< of the bracket: what may be left over where the search ends; more is an open loop
 constexpr int most_tear_steps = 60;
 constexpr int most_passes = 8;           ///< of the status pass
 
@@ -26,8 +28,9 @@ unsigned alive_bit(const Duty& duty) {
 
 Rhs::Rhs(const Graph& graph, const Course& course) : graph_(&graph), course_(&course), values_(graph.width, 0.0) {
   const unsigned bit = alive_bit(*course.duty);
-  for (std::size_t i = 0; i < graph.states.size() && alive_.size() < most_states; ++i)
+  for (std::size_t i = 0; i < graph.states.size(); ++i)
     if (graph.states[i].info->alive & bit) alive_.push_back(i);
+  assert(alive_.size() <= most_states);
   for (auto& step : graph.steps) scratch_.push_back(step.block->scratch ? step.block->scratch(step.model) : nullptr);
   for (auto& port : outside::all) outside_.push_back(graph.slots.at(std::string(port.name)));
 }
@@ -40,6 +43,7 @@ void Rhs::start() {
   for (auto& s : graph_->states) values_[s.value] = s.info->start(s.model, *course_->duty);
   for (auto& s : graph_->switches) values_[s.value] = s.info->start(graph_->steps[s.step].model, *course_->duty);
   for (auto& t : graph_->tears) values_[t.guess] = t.low;
+  tear_residual_ = 0;
 }
 
 void Rhs::start_from(const double* values) { std::copy(values, values + values_.size(), values_.begin()); }
@@ -74,26 +78,25 @@ void Rhs::close(const Graph::Tear& tear) {
     return values_[tear.result] - guess;
   };
   const double tolerance = tear_tolerance * (tear.high - tear.low);
-  double r = residual(values_[tear.guess]);
-  if (std::abs(r) <= tolerance) return;
+  if (std::abs(residual(values_[tear.guess])) <= tolerance) return;
   double a = tear.low, ra = residual(a);
   if (std::abs(ra) <= tolerance) return;
-  double b = tear.high, rb = residual(b);
-  for (int i = 0; i < most_tear_steps && ra * rb < 0; ++i) {
-    double c = (a * rb - b * ra) / (rb - ra);
-    if (i % 3 == 2) c = 0.5 * (a + b);
-    r = residual(c);
-    if (std::abs(r) <= tolerance || b - a < tolerance) break;
-    if (r * rb < 0) { a = b; ra = rb; } else { ra *= 0.5; }
+  double b = tear.high, rb = residual(b), left = rb;
+  for (int i = 0; i < most_tear_steps && std::abs(left) > tolerance && std::abs(b - a) > tolerance && ra * rb < 0; ++i) {
+    const double c = i % 3 == 2 ? 0.5 * (a + b) : (a * rb - b * ra) / (rb - ra);
+    left = residual(c);
+    if (left * rb < 0) a = b, ra = rb;
+    else ra *= 0.5;
     b = c;
-    rb = r;
-    if (a > b) { std::swap(a, b); std::swap(ra, rb); }
+    rb = left;
   }
-  tear_residual_ = std::max(tear_residual_, std::abs(values_[tear.result] - values_[tear.guess]));
+  if (!(std::abs(left) <= tear_residual_)) tear_residual_ = std::abs(left);
+  if (!(std::abs(left) <= tear_accepted * (tear.high - tear.low))) open_loop_ = &graph_->ports[tear.guess];
 }
 
 void Rhs::operator()(double t, const double* y, double* rates) {
   ++evaluations_;
+  open_loop_ = nullptr;
   for (std::size_t i = 0; i < alive_.size(); ++i) values_[graph_->states[alive_[i]].value] = y[i];
   const auto motion = course_->motion(t);
   auto& d = *course_->duty;

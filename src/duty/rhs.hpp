@@ -18,6 +18,8 @@ class Rhs {
   /// Number of states alive in this duty.
   std::size_t size() const { return alive_.size(); }
   const Graph::StateSlot& state(std::size_t i) const { return graph_->states[alive_[i]]; }
+  std::size_t switches() const { return graph_->switches.size(); }
+  const Port& switch_port(std::size_t i) const { return graph_->switches[i].info->port; }
   /// Puts all states and switches to their start for the course's duty.
   void start();
   /// Starts from the slots another run of the same graph ended with.
@@ -37,6 +39,8 @@ class Rhs {
   long evaluations() const { return evaluations_; }
   /// Worst mismatch left in a torn loop since start(), in the unit of its port.
   double tear_residual() const { return tear_residual_; }
+  /// The torn port whose loop the last evaluation could not close, or null: then its values are no figures.
+  const Port* open_loop() const { return open_loop_; }
 
  private:
   View view(const Graph::Step& step, std::size_t index);
@@ -54,6 +58,7 @@ class Rhs {
   std::size_t holder_ = ~std::size_t{0};  ///< the step that writes the held port
   long evaluations_ = 0;
   double tear_residual_ = 0;
+  const Port* open_loop_ = nullptr;
 };
 
 }  // namespace sw

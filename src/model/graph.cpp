@@ -8,7 +8,8 @@ namespace {
 struct Item {
   const Block* block;
   std::size_t system;
-  bool usable;
+  std::set<std::string> blame = {};  ///< missing figures that keep it from running; empty: usable
+  bool usable() const { return blame.empty(); }
 };
 
 /// Who writes each port: block index, or -1 for the driver. States and switches are written by nobody during an
@@ -55,33 +56,36 @@ void check_reads(const std::vector<Item>& items, const Writers& w, std::vector<s
     }
 }
 
+void check_tears(const std::vector<Item>& items, std::vector<std::string>& faults) {
+  for (auto& item : items) {
+    auto& b = *item.block;
+    if (b.tear.empty()) continue;
+    if (std::none_of(b.writes.begin(), b.writes.end(), [&](auto& p) { return p.name == b.tear; }))
+      faults.push_back(std::string(b.name) + " tears a loop at " + std::string(b.tear) + ", which it does not write");
+    if (!(b.tear_low < b.tear_high))
+      faults.push_back(std::string(b.name) + " gives no bracket for " + std::string(b.tear));
+  }
+}
+
 /// Blocks of systems that lack figures cannot run, nor those that read from them. Names the figures for each port.
 void mark_unavailable(std::vector<Item>& items, const std::vector<SystemOf>& systems, Graph& g) {
+  /// Adds to an item's blame and to that of its ports; true where something was new.
   auto blame = [&](Item& item, const std::set<std::string>& what) {
-    item.usable = false;
+    const std::size_t before = item.blame.size();
+    item.blame.insert(what.begin(), what.end());
+    if (item.blame.size() == before) return false;
     auto add = [&](const Port& p) { g.unavailable[std::string(p.name)].insert(what.begin(), what.end()); };
     for (auto& p : item.block->writes) add(p);
     for (auto& s : item.block->states) add(s.port);
     for (auto& s : item.block->switches) add(s.port);
+    return true;
   };
-  for (auto& item : items)
-    if (auto& m = systems[item.system].missing; !m.empty()) blame(item, {m.begin(), m.end()});
+  for (auto& item : items) blame(item, {systems[item.system].missing.begin(), systems[item.system].missing.end()});
   for (bool changed = true; changed;) {
     changed = false;
     for (auto& item : items)
-      for (auto& p : item.block->reads) {
-        auto bad = g.unavailable.find(p.name);
-        if (bad == g.unavailable.end()) continue;
-        std::set<std::string> what = bad->second, before;
-        if (!item.block->writes.empty())
-          if (auto own = g.unavailable.find(item.block->writes[0].name); own != g.unavailable.end()) before = own->second;
-        what.insert(before.begin(), before.end());
-        if (!item.usable && what == before) continue;
-        if (item.usable || what != before) {
-          blame(item, what);
-          changed = true;
-        }
-      }
+      for (auto& p : item.block->reads)
+        if (auto bad = g.unavailable.find(p.name); bad != g.unavailable.end()) changed |= blame(item, std::set(bad->second));
   }
 }
 
@@ -97,22 +101,22 @@ std::vector<std::size_t> order(const std::vector<Item>& items, const Writers& w,
       if (w.known.contains(p.name) || torn.contains(p.name)) continue;
       auto by = w.of.find(p.name);
       if (by == w.of.end() || by->second < 0) continue;
-      if (!done[static_cast<std::size_t>(by->second)] && items[static_cast<std::size_t>(by->second)].usable) return false;
+      if (!done[static_cast<std::size_t>(by->second)] && items[static_cast<std::size_t>(by->second)].usable()) return false;
     }
     return true;
   };
-  std::size_t wanted = static_cast<std::size_t>(std::count_if(items.begin(), items.end(), [](auto& i) { return i.usable; }));
+  std::size_t wanted = static_cast<std::size_t>(std::count_if(items.begin(), items.end(), [](auto& i) { return i.usable(); }));
   while (sequence.size() < wanted) {
     bool moved = false;
     for (std::size_t i = 0; i < items.size() && !moved; ++i)
-      if (items[i].usable && !done[i] && ready(i)) {
+      if (items[i].usable() && !done[i] && ready(i)) {
         sequence.push_back(i);
         done[i] = moved = true;
       }
     if (moved) continue;
     std::string chain;
     for (std::size_t i = 0; i < items.size(); ++i)
-      if (items[i].usable && !done[i]) chain += (chain.empty() ? "" : ", ") + std::string(items[i].block->name);
+      if (items[i].usable() && !done[i]) chain += (chain.empty() ? "" : ", ") + std::string(items[i].block->name);
     faults.push_back("a loop that no block tears runs through " + chain);
     break;
   }
@@ -163,6 +167,9 @@ class Builder {
       for (std::size_t i = 0; i < last; ++i)
         if (std::find(g_.steps[i].reads.begin(), g_.steps[i].reads.end(), guess) != g_.steps[i].reads.end())
           first = std::min(first, i);
+      if (!g_.tears.empty() && first <= g_.tears.back().last)
+        g_.faults.push_back("the loops torn at " + std::string(g_.ports[g_.tears.back().guess].name) + " and " +
+                            std::string(step.block->tear) + " run through one another");
       std::replace(step.writes.begin(), step.writes.end(), guess, result);
       g_.tears.push_back({first, last, guess, result, step.block->tear_low, step.block->tear_high});
     }
@@ -183,9 +190,10 @@ Graph join(const std::vector<SystemOf>& systems, std::span<const Port> outside) 
   Graph g;
   std::vector<Item> items;
   for (std::size_t s = 0; s < systems.size(); ++s)
-    for (auto& b : systems[s].blocks) items.push_back({&b, s, true});
+    for (auto& b : systems[s].blocks) items.push_back({&b, s});
   const Writers w = find_writers(items, outside, g.faults);
   check_reads(items, w, g.faults);
+  check_tears(items, g.faults);
   if (!g.faults.empty()) return g;
   mark_unavailable(items, systems, g);
   Builder build(g);

@@ -23,10 +23,10 @@ double Trace::late_mean(std::size_t slot, double share) const {
   const double from = time.back() - share * (time.back() - time.front());
   double sum = 0, span = 0;
   for (std::size_t r = 1; r < rows(); ++r) {
-    if (time[r] <= from) continue;
-    // A row holds from the step before it: switches jump there, so the mean takes the row's own value.
-    const double dt = time[r] - std::max(time[r - 1], from);
-    sum += at(r, slot) * dt;
+    if (time[r] <= from || time[r] == time[r - 1]) continue;
+    // A straight line from row to row; where a switch or corner makes it jump there are two rows of one time.
+    const double dt = time[r] - std::max(time[r - 1], from), slope = (at(r, slot) - at(r - 1, slot)) / (time[r] - time[r - 1]);
+    sum += (at(r, slot) - 0.5 * dt * slope) * dt;
     span += dt;
   }
   return span > 0 ? sum / span : at(rows() - 1, slot);

@@ -5,8 +5,10 @@
 // with free-turning fans the face speed is the stated share of road speed. All are squares, so the balance is closed:
 //   v = sqrt((sum dp0 s^2 + ram) / (k + sum dp0 / v0^2)),
 // with dp0 from the installed point: dp0 (1 - (v_i / v0)^2) = k v_i^2. Fans side by side add flow: their installed
-// speeds add up to that of one fan. Range: both fans of one design; outside it (different fans fighting each other)
-// the sum is still taken.
+// speeds add up to that of one fan. Beyond its free flow a fan with the travel gives no pressure more and windmills, as
+// it does switched off; what that costs is in the stated ram share, so the road alone is the least there is. One that
+// blows against the travel has no such ease. Range: both fans of one design; outside it (different fans fighting each
+// other) the sum is still taken.
 #include <algorithm>
 #include <cmath>
 
@@ -32,9 +34,8 @@ AirFlow air_through_core(const Model& m, const AirAsk& ask) {
   const double resist = forward + backward > 0 ? k * inner / (1 - inner) : 0.0;
   const double ram = k * std::pow(m.ram_share * ask.road_m_s, 2);
   const double drive = head(forward) - head(backward) + ram;
-  double v = std::copysign(std::sqrt(std::abs(drive) / (k + resist)), drive);
-  // Road air faster than the blades carries them along, and then they are as good as free: never less than ram alone.
-  if (backward == 0) v = std::max(v, m.ram_share * ask.road_m_s);
+  const double balance = std::copysign(std::sqrt(std::abs(drive) / (k + resist)), drive);
+  const double v = backward > 0 ? balance : std::max(balance, m.ram_share * ask.road_m_s);
   const double by_ram = ram > 0 ? ram / (ram + head(forward) + 1e-9) : 0.0;
   return {v, m.cover + (1 - m.cover) * by_ram};
 }

@@ -48,7 +48,7 @@ template <auto W> consteval FieldInfo bundle() {
 }
 
 constexpr FieldInfo run_table[] = {
-    text<&Run::from>("from", "from").says("Node it starts at: battery, ground, alternator, block, bus, body, starter, or one of your own."),
+    text<&Run::from>("from", "from").says("Node it starts at: battery, ground, alternator, block, bus, body, starter, case (the alternator's, where its bracket is no sure way to the block), or one of your own."),
     text<&Run::to>("to", "to").says("Node it ends at."),
     gauge<&Run::wire>(), length<&Run::wire>(), joints<&Run::wire>(cable_joints_mohm), fuse<&Run::wire>(), insulation<&Run::wire>(), zone<&Run::wire>(), bundle<&Run::wire>(),
     quantity<&Run::resistance>("resistance", "measured resistance", kind::resistance).may_change().in("mohm").from(0, 1000).says("End to end, where it was measured; takes the place of gauge, length and joints."),

@@ -122,10 +122,10 @@ void check_names(const Input& in, Resolver& r) {
 
 void add_sources(const Input& in, Model& m, Builder& b) {
   m.battery = b.add({.from = dc::ground, .to = m.n_battery, .law = dc::Battery{12.6, 0.01}});
-  dc::Branch machine{.from = m.n_block, .to = m.n_alternator, .law = dc::RegulatedSource{14.0, 0.0}};
+  dc::Branch machine{.from = m.n_case, .to = m.n_alternator, .law = dc::RegulatedSource{14.0, 0.0}};
   const Sense sense = in.sense.value_or(Sense::own);
   machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
-  machine.sense_minus = sense == Sense::own ? m.n_block : dc::ground;
+  machine.sense_minus = sense == Sense::own ? m.n_case : dc::ground;
   m.alternator = b.add(machine);
   m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 0.4 * m.nominal_v}});
 }
@@ -168,6 +168,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.n_bus = b.node("bus");
   m.n_body = b.node("body");
   m.n_starter = b.node("starter");
+  m.n_case = b.joined("case") ? b.node("case") : m.n_block;
   add_sources(in, m, b);
   // No electric fans, no feed needed: the wire is judged only where something is given or asked of it.
   auto& f = in.fans;

@@ -1,7 +1,8 @@
 #pragma once
 // The DC network of the car: runs between named nodes, loads with their own feeds, fuses, and the feed of the fans.
 // Nodes are named by the user; these have a meaning: `battery` (the post that feeds), `ground` (the earthed post, always
-// the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud), `block` (its case), `bus` (what loads are fed from), `body` (what they are
+// the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud), `block`,
+// `case` (the machine's own; the block where no run reaches it), `bus` (what loads are fed from), `body` (what they are
 // grounded to), `starter`.
 #include "model/system.hpp"
 #include "physics/dc_network.hpp"
@@ -85,7 +86,7 @@ struct Model {
   Conductor fan_feed;
   std::vector<std::size_t> charge_path;///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
-  dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_bus = 0, n_body = 0, n_starter = 0;
+  dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_body = 0, n_starter = 0;
   double nominal_v = 12;
 };
 

@@ -1,0 +1,88 @@
+// check: a build proved, or one finding of it opened.
+#include <chrono>
+#include <cstdio>
+
+#include "cli/load.hpp"
+#include "cli/page.hpp"
+#include "cli/proof_json.hpp"
+#include "cli/report.hpp"
+#include "cli/run.hpp"
+
+namespace sw::cli {
+namespace {
+
+/// Says how far the proof is where it takes longer than a second and somebody looks.
+class Progress {
+ public:
+  explicit Progress(const Console& console) : console_(console) {}
+  Progress(const Progress&) = delete;
+  ~Progress() {
+    if (shown_) console_.progress({});
+  }
+  void operator()(double share, const std::string& what) {
+    const auto now = std::chrono::steady_clock::now();
+    if (!console_.progress || now - started_ < std::chrono::seconds(1) || now - last_ < std::chrono::milliseconds(100))
+      return;
+    last_ = now;
+    shown_ = true;
+    char percent[16];
+    std::snprintf(percent, sizeof percent, "%3.0f %%  ", 100 * share);
+    std::string line = percent + clean(what);
+    console_.progress(line.substr(0, static_cast<std::size_t>(console_.err_look.width - 1)));
+  }
+
+ private:
+  const Console& console_;
+  const std::chrono::steady_clock::time_point started_ = std::chrono::steady_clock::now();
+  std::chrono::steady_clock::time_point last_{};
+  bool shown_ = false;
+};
+
+int exit_of(State s) {
+  return s == State::fails ? exit_code::fails : s == State::unproven ? exit_code::unproven : exit_code::good;
+}
+
+/// The duty an id names, where the set has it: the proof is then made for that one alone.
+std::string duty_in(const std::string& id, const DutySet& set) {
+  const auto at = id.find('@');
+  if (at == std::string::npos) return {};
+  const std::string duty = id.substr(at + 1);
+  return set.duty.find(duty) ? duty : std::string();
+}
+
+int open_finding(const Proof& proof, const std::string& id, const Args& args, Console& console) {
+  std::string hint;
+  const Finding* found = find_finding(proof, id, hint);
+  if (!found) return complain(console, "there is no one finding \"" + id + "\"", hint);
+  console.out += args.has("--json") ? finding_json(*found) : because_page(*found, console.look);
+  return exit_of(found->state);
+}
+
+}  // namespace
+
+int run_check(const Args& args, Console& console) {
+  Loaded loaded = load(args.operands.front(), from_disk());
+  const bool json = args.has("--json");
+  if (const int code = tell_faults(loaded, json, console); code != exit_code::good) return code;
+  Build& build = loaded.opened.build;
+  const Car car(build);
+  if (!car.graph().faults.empty()) return own_fault(console, car.graph().faults.front());
+
+  ProofOptions options{.duty = args.value("--duty").value_or(""), .doubt = true, .threads = 0, .progress = {}};
+  if (!options.duty.empty() && !find_duty(*loaded.duties, options.duty, console)) return exit_code::bad_input;
+  const auto because = args.value("--because");
+  if (because && options.duty.empty()) options.duty = duty_in(*because, *loaded.duties);
+  Proof proof;
+  {
+    Progress progress(console);
+    options.progress = [&](double share, const std::string& what) { progress(share, what); };
+    proof = prove(build, *loaded.duties, options);
+  }
+  if (because) return open_finding(proof, *because, args, console);
+  console.out +=
+      json ? proof_json(proof, build.name)
+           : report(proof, console.look, {.all = args.has("--all"), .title = car_title(build), .build = build.name});
+  return proof.exit_code();
+}
+
+}  // namespace sw::cli

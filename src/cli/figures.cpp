@@ -1,0 +1,90 @@
+#include "cli/figures.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "cli/page.hpp"
+#include "field/evidence.hpp"
+#include "field/measure.hpp"
+#include "quantity/print.hpp"
+
+namespace sw::cli {
+namespace {
+
+struct Letter {
+  std::string_view evidence;
+  char letter;
+};
+constexpr Letter letters[] = {{name_of(Source::stated), 's'},     {name_of(Source::measured), 'm'},
+                              {name_of(Source::data_sheet), 'd'}, {name_of(Source::typical), 't'},
+                              {name_of(Source::chosen), 'c'},     {name_of(Source::solved), 'v'},
+                              {name_of(Source::road_test), 'r'}};
+static_assert(std::size(letters) == source_names.size());
+
+/// `data sheet` of `data sheet of high-idle-140`, `typical` of `typical, nobody gave it`; null for a computed figure.
+const Letter* letter_of(std::string_view evidence) {
+  for (auto& l : letters) {
+    if (!evidence.starts_with(l.evidence)) continue;
+    const std::string_view rest = evidence.substr(l.evidence.size());
+    if (rest.empty() || rest[0] == ' ' || rest[0] == ',') return &l;
+  }
+  return nullptr;
+}
+
+std::string limit_value(double si, const Finding& f) { return together(print(si, *f.quantity, f.unit, 5)); }
+
+}  // namespace
+
+std::string with_doubt(double si, double half_width, const Kind& kind, std::string_view unit) {
+  const std::string value = together(print_with_doubt(si, half_width, kind, unit));
+  // A doubt far below the last digit shown says nothing.
+  if (!(half_width > 0) || !std::isfinite(half_width) || half_width < 1e-6 * std::abs(si)) return value;
+  return value + together(" ± " + print(half_width, step_kind(kind), unit, 2));
+}
+
+std::string limit_words(const Finding& f) {
+  if (f.low_limit && f.high_limit) return limit_value(*f.low_limit, f) + " to " + limit_value(*f.high_limit, f);
+  if (f.high_limit) return limit_value(*f.high_limit, f) + " at most";
+  if (f.low_limit) return limit_value(*f.low_limit, f) + " at least";
+  return {};
+}
+
+std::string measure_words(const Finding& f) {
+  if (!f.predicted) return {};
+  std::string text = with_doubt(*f.predicted, f.half_width, *f.quantity, f.unit);
+  if (f.low_limit && f.high_limit) return text + " where " + limit_words(f) + " is wanted";
+  if (f.high_limit) return text + " where " + limit_value(*f.high_limit, f) + " is the most";
+  if (f.low_limit) return text + " where " + limit_value(*f.low_limit, f) + " is the least";
+  return text;
+}
+
+std::string because_value(const Because& b) {
+  return b.text.empty() ? together(print(b.value, *b.kind, b.unit)) : clean(b.text);
+}
+
+bool is_input(const Because& b) { return letter_of(b.evidence) != nullptr; }
+
+std::string EvidenceMarks::mark(std::string_view evidence) {
+  const Letter* found = letter_of(evidence);
+  if (!found) return {};
+  if (std::find(used_.begin(), used_.end(), found->evidence) == used_.end()) used_.emplace_back(found->evidence);
+  return together(" (") + found->letter + ")";
+}
+
+std::string EvidenceMarks::legend() const {
+  std::string text;
+  for (auto& l : letters)
+    if (std::find(used_.begin(), used_.end(), l.evidence) != used_.end())
+      text += (text.empty() ? "(" : "   (") + std::string(1, l.letter) + ") " + std::string(l.evidence);
+  return text;
+}
+
+std::string_view without_duty(std::string_view id) { return id.substr(0, id.find('@')); }
+
+std::string where(const Finding& f) {
+  const bool in_duty = f.id.find('@') != std::string::npos;
+  if (!in_duty || f.duty.empty()) return f.place;
+  return f.place.empty() ? f.duty : f.place + ", " + f.duty;
+}
+
+}  // namespace sw::cli

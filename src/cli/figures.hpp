@@ -1,0 +1,39 @@
+#pragma once
+// Figures of a finding in words, each in the finding's own unit and with no more digits than its doubt carries.
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "model/finding.hpp"
+
+namespace sw::cli {
+
+/// `23 A ± 4 A`; without a doubt the value alone.
+std::string with_doubt(double si, double half_width, const Kind& kind, std::string_view unit);
+/// `112 degC ± 4 K where 105 degC is the most`; empty for a bare rule or where there is no number.
+std::string measure_words(const Finding& f);
+/// `105 degC at most`; empty for a bare rule.
+std::string limit_words(const Finding& f);
+/// The figure of a because-line: its words where it has some, else value and unit.
+std::string because_value(const Because& b);
+/// Whether the line is an input of the build, not a figure computed on the way.
+bool is_input(const Because& b);
+
+/// Letters that stand after a figure for where it came from. Those used are explained once a page.
+class EvidenceMarks {
+ public:
+  /// ` (m)`, or empty for a computed figure.
+  std::string mark(std::string_view evidence);
+  /// `(m) measured  (t) typical`: of the marks used so far; empty where none was.
+  std::string legend() const;
+
+ private:
+  std::vector<std::string> used_;
+};
+
+/// Id without its duty: findings of one requirement at one place stand together.
+std::string_view without_duty(std::string_view id);
+/// `fan left, hot-idle`; of a rule that looks at no duty only the place.
+std::string where(const Finding& f);
+
+}  // namespace sw::cli

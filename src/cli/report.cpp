@@ -1,0 +1,272 @@
+#include "cli/report.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+#include "cli/figures.hpp"
+#include "cli/page.hpp"
+#include "cli/ruler.hpp"
+#include "field/tree.hpp"
+
+namespace sw::cli {
+namespace {
+
+constexpr int margin = 2, gap = 2;
+constexpr std::size_t most_next = 5, most_parts = 3, longest_cause = 4;
+
+constexpr std::string_view certificate =
+    "A proof is an aid to judgement and not a certificate: it is as good as the figures it was given. The makers' "
+    "instructions, local code and licensed practice come before it.";
+
+/// Findings of one requirement at one place, the worst first.
+using Group = std::vector<const Finding*>;
+
+/// Groups of one state, in the order of their first finding.
+std::vector<Group> groups_of(const Proof& proof, State state) {
+  std::vector<Group> groups;
+  std::map<std::string_view, std::size_t> index;
+  for (auto& f : proof.findings) {
+    if (f.state != state) continue;
+    const auto [at, fresh] = index.emplace(without_duty(f.id), groups.size());
+    if (fresh) groups.emplace_back();
+    groups[at->second].push_back(&f);
+  }
+  for (auto& g : groups) std::stable_sort(g.begin(), g.end(), [](auto* a, auto* b) { return a->share() < b->share(); });
+  return groups;
+}
+
+/// The group of a build an input stands in: what can be changed as one thing.
+std::string_view part_of(std::string_view path) {
+  const auto dot = path.rfind('.');
+  return dot == std::string_view::npos ? path : path.substr(0, dot);
+}
+
+class Report {
+ public:
+  Report(const Proof& proof, const Look& look, const ReportOptions& options)
+      : proof_(proof), options_(options), page_(look), reach_(ruler_reach(look.width)) {}
+
+  std::string write() {
+    head();
+    section("FAILS", State::fails);
+    section("TIGHT", State::tight);
+    section("UNPROVEN", State::unproven);
+    if (options_.all)
+      section("HOLDS", State::holds);
+    else
+      held();
+    cautions();
+    next();
+    legend();
+    page_.space();
+    page_.text(strong(count_line(proof_)));
+    return page_.take();
+  }
+
+ private:
+  int column() const { return margin + 2 * reach_ + 1 + gap; }
+  std::string ruler(const Finding& f) const {
+    const std::string drawn = draw_ruler(ruler_mark(f), reach_, page_.look().unicode);
+    return std::string(margin, ' ') + (f.state == State::fails ? harm(drawn) : drawn);
+  }
+
+  void head() {
+    const std::string title = clean(options_.title), build = clean(options_.build);
+    page_.text(strong(title.empty() ? build : title) + (title.empty() || build.empty() ? "" : "   " + faint(build)));
+    first_look();
+  }
+
+  /// The parts whose figures weigh most on what fails, counted over all that fails.
+  void first_look() {
+    struct Part {
+      std::string_view path;
+      double weight = 0;
+      std::vector<std::string_view> keys;
+    };
+    std::vector<Part> parts;
+    for (auto& g : groups_of(proof_, State::fails))
+      for (auto& b : g.front()->because) {
+        if (!is_input(b) || b.path.empty() || !(b.weight != 0)) continue;
+        const std::string_view path = part_of(b.path), key = std::string_view(b.path).substr(b.path.rfind('.') + 1);
+        auto at = std::find_if(parts.begin(), parts.end(), [&](auto& p) { return p.path == path; });
+        if (at == parts.end()) at = parts.insert(parts.end(), {path, 0.0, {}});
+        at->weight += std::abs(b.weight);
+        if (std::find(at->keys.begin(), at->keys.end(), key) == at->keys.end()) at->keys.push_back(key);
+      }
+    if (parts.empty()) return;
+    std::stable_sort(parts.begin(), parts.end(), [](auto& a, auto& b) { return a.weight > b.weight; });
+    std::string text = "What fails turns most on ";
+    for (std::size_t i = 0; i < std::min(parts.size(), most_parts); ++i) {
+      std::string keys;
+      for (auto key : parts[i].keys) keys += (keys.empty() ? "" : ", ") + clean(key);
+      text += (i == 0 ? "" : "; then ") + touch(clean(parts[i].path)) + " (" + keys + ")";
+    }
+    page_.text(text, 0, 2);
+  }
+
+  void section(std::string_view name, State state) {
+    auto groups = groups_of(proof_, state);
+    if (groups.empty()) return;
+    // Harm before damage before nuisance; within one, cause before effect as the systems stand.
+    std::stable_sort(groups.begin(), groups.end(),
+                     [](auto& a, auto& b) { return a.front()->hazard < b.front()->hazard; });
+    page_.space();
+    page_.line(strong(name));
+    for (auto& g : groups) {
+      if (state != State::holds) page_.space();
+      group(g);
+    }
+  }
+
+  void group(const Group& g) {
+    const Finding& f = *g.front();
+    page_.beside(ruler(f), column(), title(f), 2);
+    if (f.state == State::holds) {
+      page_.text(faint(holding(f)), column(), 2);
+    } else {
+      figures(f);
+      if (f.state == State::fails) cause(f);
+      if (f.state != State::unproven && !f.fix_hint.empty()) label("change", touch(clean(f.fix_hint)));
+      if (f.caution != Caution::none) label("care", harm(caution_name(f.caution)));
+      label("id", faint(clean(f.id)));
+    }
+    rest(g);
+    if (f.caution != Caution::none) cautions_.insert(f.caution);
+  }
+
+  std::string title(const Finding& f) const {
+    const std::string state(state_names[static_cast<std::size_t>(f.state)]);
+    const std::string at = clean(where(f));
+    return (f.state == State::fails ? harm(state) : strong(state)) + "  " + strong(clean(f.title)) +
+           (at.empty() ? "" : " · " + at);
+  }
+
+  /// Later lines of a finding: a short word, then the text it names.
+  void label(std::string_view word, const std::string& text) {
+    static constexpr int word_columns = 8, roomy = 44;
+    page_.text(pad(word, word_columns) + text, column(), page_.look().width - column() < roomy ? margin : word_columns);
+  }
+
+  static std::string holding(const Finding& f) { return f.predicted ? measure_words(f) : clean(f.reason); }
+
+  void figures(const Finding& f) {
+    for (auto& path : f.missing) label("needs", touch(clean(path)));
+    if (const auto words = measure_words(f); !words.empty()) page_.text(strong(words), column(), 2);
+    if (!f.reason.empty() && f.missing.empty()) page_.text(clean(f.reason), column(), 2);
+  }
+
+  /// The because-list in short: the end of its chain, and the input that weighs most.
+  void cause(const Finding& f) {
+    std::vector<const Because*> chain;
+    const Because* most = nullptr;
+    for (auto& b : f.because) {
+      if (!is_input(b))
+        chain.push_back(&b);
+      else if (!most || std::abs(b.weight) > std::abs(most->weight))
+        most = &b;
+    }
+    std::string text;
+    const std::size_t from = chain.size() > longest_cause ? chain.size() - longest_cause : 0;
+    for (std::size_t i = from; i < chain.size(); ++i)
+      text += (i == from ? "" : " → ") + clean(chain[i]->what) + " " + because_value(*chain[i]);
+    if (most) {
+      text += (text.empty() ? "" : "; ") + std::string("most by ") +
+              strong(clean(most->path) + (most->text.empty() ? " " + because_value(*most) : ""));
+      text += marks_.mark(most->evidence);
+    }
+    if (!text.empty()) label("because", text);
+  }
+
+  /// The same requirement in other duties: a ruler and a line each; where there are no numbers, their names.
+  void rest(const Group& g) {
+    std::string others;
+    for (std::size_t i = 1; i < g.size(); ++i) {
+      const Finding& f = *g[i];
+      if (f.predicted)
+        page_.beside(ruler(f), column(), "also " + clean(where(f)) + ": " + holding(f), 2);
+      else
+        others += (others.empty() ? "also in " : ", ") + clean(where(f));
+    }
+    if (!others.empty()) page_.text(others, column(), 2);
+  }
+
+  void held() {
+    std::vector<std::pair<std::string_view, int>> systems;
+    for (auto& f : proof_.findings) {
+      if (f.state != State::holds) continue;
+      auto at = std::find_if(systems.begin(), systems.end(), [&](auto& s) { return s.first == f.system; });
+      if (at == systems.end()) at = systems.insert(systems.end(), {f.system, 0});
+      ++at->second;
+    }
+    if (systems.empty()) return;
+    std::string text;
+    for (auto& [name, count] : systems) text += (text.empty() ? "" : " · ") + clean(name) + " " + std::to_string(count);
+    page_.space();
+    page_.line(strong("HOLDS") + "  " + faint("(--all draws them)"));
+    page_.text(text, margin);
+  }
+
+  void cautions() {
+    page_.space();
+    if (!cautions_.empty()) page_.line(strong("CARE"));
+    for (Caution c : cautions_) page_.text(harm(caution_name(c)) + ": " + std::string(caution_text(c)), margin, 2);
+    page_.text(certificate, cautions_.empty() ? 0 : margin);
+  }
+
+  void next() {
+    if (proof_.next.empty()) return;
+    page_.space();
+    for (std::size_t i = 0; i < std::min(proof_.next.size(), most_next); ++i) {
+      const NextMeasure& n = proof_.next[i];
+      std::string text = "Measure next: " + touch(clean(n.path)) + marks_.mark(n.evidence);
+      const auto* f = finding(n.finding);
+      const bool missing =
+          n.evidence.empty() || (f && std::find(f->missing.begin(), f->missing.end(), n.path) != f->missing.end());
+      if (missing)
+        text += ", missing for ";
+      else
+        text += ", " + std::to_string(std::lround(100 * std::clamp(n.share, 0.0, 1.0))) + " % of the doubt of ";
+      page_.text(text + clean(n.finding), 0, 2);
+    }
+  }
+  const Finding* finding(std::string_view id) const {
+    for (auto& f : proof_.findings)
+      if (f.id == id) return &f;
+    return nullptr;
+  }
+
+  void legend() {
+    const std::string text = marks_.legend();
+    if (text.empty()) return;
+    page_.space();
+    page_.text(faint("Where a figure came from: " + text), 0, 2);
+  }
+
+  const Proof& proof_;
+  const ReportOptions& options_;
+  Page page_;
+  int reach_;
+  EvidenceMarks marks_;
+  std::set<Caution> cautions_;
+};
+
+}  // namespace
+
+std::string count_line(const Proof& proof) {
+  std::string text;
+  for (auto [state, word] : {std::pair{State::fails, "fail"}, std::pair{State::tight, "tight"},
+                             std::pair{State::unproven, "unproven"}, std::pair{State::holds, "hold"}}) {
+    std::size_t n = 0;
+    for (auto& f : proof.findings) n += f.state == state;
+    text += (text.empty() ? "" : " · ") + std::to_string(n) + " " + word;
+  }
+  return text;
+}
+
+std::string report(const Proof& proof, const Look& look, const ReportOptions& options) {
+  return Report(proof, look, options).write();
+}
+
+}  // namespace sw::cli
