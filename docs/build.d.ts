@@ -376,7 +376,7 @@ export interface Build {
     recirculation?: Given<string>;
     /** highest coolant temperature: Highest coolant temperature wanted. */
     highest_coolant?: Given<string>;
-    /** engine bay at hot idle: Air at the alternator after a long hot idle, where it was measured; takes the place of the computed one. */
+    /** engine bay at hot idle: Air at the alternator after a long idle on a 40 degC day, where it was measured (on another day: its rise over that day's air, put on 40 degC); takes the place of the computed one while the car stands. */
     bay_temperature?: Given<string>;
     note?: string;
   };

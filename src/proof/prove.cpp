@@ -144,6 +144,7 @@ class Prover {
     for (auto& other : judge(car_, set_, traces, one)) {
       if (!other.same_as(j) || !other.verdict.predicted || !other.margin()) continue;
       const bool turns = *other.margin() >= 0 && *j.margin() < 0;
+      if (turns && !r.alone_fix.empty()) f.fix_hint = std::string(r.alone_fix) + "; else " + f.fix_hint;
       Because b{.what = std::string(r.alone_says) + (turns ? " it would hold" : *other.margin() < 0 ? " it would fail too" : ""),
                 .value = *other.verdict.predicted, .kind = r.quantity, .unit = r.unit, .evidence = "computed", .path = std::string(r.alone_port)};
       f.because.insert(f.because.begin() + static_cast<std::ptrdiff_t>(chain_of(car_, j, trace_of(j)).size()), std::move(b));
