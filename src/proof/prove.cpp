@@ -185,7 +185,10 @@ std::size_t Proof::count(State s) const {
   return static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), [s](auto& f) { return f.state == s; }));
 }
 
-int Proof::exit_code() const { return count(State::fails) ? 1 : count(State::unproven) ? 3 : 0; }
+int Proof::exit_code() const {
+  // Where nothing was looked at nothing is proved.
+  return count(State::fails) ? 1 : count(State::unproven) || findings.empty() ? 3 : 0;
+}
 
 Proof prove(const Build& build, const DutySet& set, const ProofOptions& options) { return Prover(build, set, options).run(); }
 

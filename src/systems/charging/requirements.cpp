@@ -23,9 +23,16 @@ constexpr std::string_view chain[] = {"engine.speed", "belts.alternator_speed", 
 
 /// Engine speed at which the machine, as hot as it is now, gives `load`; 0 where it never does.
 double break_even(const Model& m, double load, double hot, double ratio) {
-  for (double w = m.output->first(); w <= m.output->last(); w += 1.0)
-    if (m.output->at(w).value * hot >= load) return w / ratio;
-  return 0;
+  const auto gives = [&](double w) { return m.output->at(w).value * hot; };
+  double high = m.output->first();
+  while (high < m.output->last() && gives(high) < load) high += 1.0;
+  if (gives(high) < load) return 0;
+  double low = std::max(high - 1.0, m.output->first());
+  for (int i = 0; i < 20; ++i) {
+    const double mid = 0.5 * (low + high);
+    (gives(mid) < load ? low : high) = mid;
+  }
+  return high / ratio;
 }
 
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
@@ -127,13 +134,22 @@ namespace standing {
 constexpr double least_charge = 0.5;  ///< share at which it still starts (common practice)
 constexpr Port needs[] = {{"load.current", &kind::current}, {"battery.charge", &kind::number}};
 constexpr std::string_view chain[] = {"load.current", "battery.charge"};
+
+/// Time to the least charge: where the run passes it, else on the straight line through what the run lost, which tells
+/// draw and self-discharge together.
+double time_left(const Evidenced& run, std::size_t row, double longest) {
+  const double from = run.at(0, 1), now = run.at(row, 1), time = run.trace->time[row];
+  if (from <= least_charge) return 0;
+  if (now >= from) return longest;
+  if (now >= least_charge) return std::min(longest, time * (from - least_charge) / (from - now));
+  const double before = run.at(row - 1, 1), earlier = run.trace->time[row - 1];
+  return earlier + (time - earlier) * (before - least_charge) / (before - now);
+}
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  // What the run lost tells draw and self-discharge together; the straight line to the least charge gives the days.
-  const double lost = (run.at(0, 1) - run.at(run.last(), 1)) / run.trace->time.back();
-  const double longest = 10 * m.days_s;
-  const double days = lost > 0 ? std::min(longest, (run.at(0, 1) - least_charge) / lost) : longest;
-  out.push_back({.predicted = days, .low = m.days_s, .scale = m.days_s, .row = run.last(), .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
+  std::size_t row = 0;
+  while (row < run.last() && (row == 0 || run.at(row, 1) > least_charge)) ++row;
+  out.push_back({.predicted = time_left(run, row, 10 * m.days_s), .low = m.days_s, .scale = m.days_s, .row = row, .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
 }
 }  // namespace standing
 

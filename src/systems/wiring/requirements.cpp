@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <optional>
 
 #include "systems/wiring/network_block.hpp"
 
@@ -46,6 +47,15 @@ template <class Visit> void each_wire(const Model& m, Visit visit) {
   visit(m.fan_feed);
 }
 
+/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
+/// less; empty where neither is known.
+std::optional<double> lasting_limit(const Conductor& c) {
+  if (!c.sized) return c.limit_a > 0 ? std::optional(c.limit_a) : std::nullopt;
+  return c.limit_a > 0 ? std::min(c.limit_a, c.ampacity_a) : c.ampacity_a;
+}
+
+constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
+
 /// Current in each wire against what it carries for good.
 namespace heat {
 constexpr std::string_view chain[] = {"load.current", "bus.voltage"};
@@ -54,14 +64,17 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const std::size_t row = busiest(run);
   const auto s = solve_at(m, run, row);
   each_wire(m, [&](const Conductor& c) {
-    if (!c.sized) return;
-    const double limit = c.limit_a > 0 ? std::min(c.limit_a, c.ampacity_a) : c.ampacity_a;
-    Verdict v{.place = c.place, .scale = std::max(limit, 1.0), .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
-    if (limit > 0) {
-      v.predicted = std::abs(s.current_a[c.branch]);
-      v.high = limit;
+    const auto limit = lasting_limit(c);
+    const double current = std::abs(s.current_a[c.branch]);
+    if (!limit && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
+    Verdict v{.place = c.place, .scale = std::max(limit.value_or(0), 1.0), .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
+    if (!limit) {
+      v.missing.push_back(c.gauge_path);
+    } else if (*limit > 0) {
+      v.predicted = current;
+      v.high = *limit;
     } else {
-      v.reason = "the wire's size or insulation lies outside the ampacity table";
+      v.reason = outside_table;
     }
     out.push_back(std::move(v));
   });
@@ -79,8 +92,12 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     if (current > 0)
       out.push_back({.place = l.wire.place, .predicted = current * l.wire.resistance_ohm, .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed, or a relay close to the load"});
   }
-  if (const double current = s.current_a[m.fans]; current > 0)
-    out.push_back({.place = "fans", .predicted = current * m.fan_feed.resistance_ohm, .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed and ground for the fans"});
+  if (const double current = s.current_a[m.fans]; current > 0) {
+    Verdict v{.place = "fans", .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed and ground for the fans"};
+    if (m.fan_feed.sized) v.predicted = current * m.fan_feed.resistance_ohm;
+    else v.missing.push_back(m.fan_feed.gauge_path);
+    out.push_back(std::move(v));
+  }
 }
 }  // namespace feed
 
@@ -105,7 +122,9 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     Verdict v{.place = c.place, .fix_hint = "a smaller fuse, or a wire that carries it"};
     if (!c.sized) v.missing.push_back(c.gauge_path);
     if (!c.fused) v.missing.push_back(c.fuse_path);
-    if (v.missing.empty()) {
+    if (v.missing.empty() && c.ampacity_a <= 0) {
+      v.reason = outside_table;
+    } else if (v.missing.empty()) {
       v.rule = c.fuse_a <= c.ampacity_a;
       v.reason = "fuse " + amps(c.fuse_a) + ", wire carries " + amps(c.ampacity_a) + " in its bundle and zone";
     }
@@ -141,13 +160,14 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   for (std::size_t i : m.charge_path) {
     auto& c = m.runs[i];
     Verdict v{.place = c.place, .fix_hint = "a new charge lead straight to the battery, fused there, past ammeter and bulkhead connector"};
-    const double limit = c.limit_a > 0 ? (c.sized ? std::min(c.limit_a, c.ampacity_a) : c.limit_a) : c.ampacity_a;
-    if (!c.sized && c.limit_a <= 0) {
-      v.missing.push_back(c.gauge_path);
-    } else {
+    if (const auto limit = lasting_limit(c); limit && *limit <= 0) {
+      v.reason = outside_table;
+    } else if (limit) {
       v.predicted = run.at(0, 1);
-      v.high = limit;
-      v.scale = std::max(limit, 1.0);
+      v.high = *limit;
+      v.scale = std::max(*limit, 1.0);
+    } else {
+      v.missing.push_back(c.gauge_path);
     }
     out.push_back(std::move(v));
   }
