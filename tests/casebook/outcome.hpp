@@ -30,6 +30,13 @@ inline double si_of(const std::string& text, const Kind& kind) {
   return std::get<Parsed>(parsed).si;
 }
 
+/// For the page: three digits, so that it is stale only where something moved, in the unit of the case's figure.
+inline std::string said(double value, const Kind& kind, std::string_view unit, const std::string& theirs) {
+  auto parsed = parse_quantity(theirs, kind);
+  if (auto* p = std::get_if<Parsed>(&parsed)) unit = p->unit;
+  return print(value, kind, unit, 3);
+}
+
 inline double share_of(Band b) { return b == Band::electrical ? 0.05 : 0.15; }
 
 /// Half-width of the band about a figure of the case, SI.
@@ -111,7 +118,7 @@ class Comparison {
     Found found{.id = e.id,
                 .build = e.build,
                 .state = state,
-                .ours = f.predicted ? print(*f.predicted, *f.quantity, f.unit) : f.reason,
+                .ours = f.predicted ? said(*f.predicted, *f.quantity, f.unit, e.predicted.value) : f.reason,
                 .theirs = e.predicted.value,
                 .better = e.predicted.better};
     if (std::find(e.states.begin(), e.states.end(), state) == e.states.end()) complain(e.id + " is " + state);
@@ -155,7 +162,8 @@ class Comparison {
         continue;
       }
       agree(e.id + ", " + figure.path, figure, b->value, *b->kind, b->unit);
-      found.figures.push_back(b->what + " " + print(b->value, *b->kind, b->unit) + " against " + figure.value);
+      found.figures.push_back(b->what + " " + said(b->value, *b->kind, b->unit, figure.value) + " against " +
+                              figure.value);
       if (!figure.better.empty()) found.better += (found.better.empty() ? "" : " ") + figure.better;
     }
     if (e.alone_holds && std::none_of(f.because.begin(), f.because.end(), [](auto& b) {

@@ -28,7 +28,7 @@ inline std::string row(const Case& c, const Outcome& out) {
   if (!c.remark.empty()) remarks.push_back(c.remark);
   const std::string twin =
       c.fix + (out.false_alarms.empty() ? " Nothing fails" : " FALSE ALARM: " + joined(out.false_alarms, ", ")) +
-      (out.tight.empty() ? "." : "; tight: " + joined(out.tight, ", ") + ".");
+      (c.may_be_tight.empty() ? "." : "; may be tight: " + joined(c.may_be_tight, ", ") + ".");
   return "| " + c.name + " | " + cell(c.title + ". " + c.wrong) + " | " + joined(found, "<br>") + " | " +
          cell(joined(figures, "<br>")) + " | " + cell(twin) + " | " + cell(joined(remarks, "<br>")) + " |\n";
 }
