@@ -62,7 +62,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.crank_rad_s = r.need(s.crank_speed);
   m.starter_ohm = r.need(s.resistance);
   m.least_crank_rad_s = r.need(s.least_crank_speed);
-  m.least_crank_v = r.get(in.least_crank_voltage, 1.6 * m.cells);
+  m.least_crank_v = r.get(in.least_crank_voltage, 0);
   m.days_s = r.need(in.days_between_drives);
   return m;
 }

@@ -80,7 +80,7 @@ void evaluate(const void* model, View& v) {
 /// Metal and oil: what stands between combustion and coolant.
 namespace heat {
 constexpr double still_share = 0.15;  ///< conductance metal to coolant with the pump still, over that with it turning (common practice)
-constexpr double oil_metal_w_k = 60.0;                       ///< oil to block (common practice)
+constexpr double oil_metal_w_k = 150.0, oil_metal_still_w_k = 40.0;  ///< oil to block, pumped round and standing (common practice)
 constexpr double sump_still_w_k = 15.0, sump_wind_w_k_m_s = 2.5;  ///< sump to the air, standing and for each m/s (common practice)
 constexpr double surface_w_k = 6.0;                          ///< block and heads to the bay's air (common practice)
 
@@ -101,7 +101,7 @@ void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double conductance = m.metal_conductance_w_k * (v.in(r_running) > 0 ? 1.0 : still_share);
   const double to_coolant = conductance * (v.in(r_metal) - v.in(r_coolant));
-  const double to_oil = oil_metal_w_k * (v.in(r_metal) - v.in(r_oil));
+  const double to_oil = (v.in(r_running) > 0 ? oil_metal_w_k : oil_metal_still_w_k) * (v.in(r_metal) - v.in(r_oil));
   const double to_air = (sump_still_w_k + sump_wind_w_k_m_s * v.in(r_speed)) * (v.in(r_oil) - v.in(r_ambient));
   const double to_bay = surface_w_k * (v.in(r_metal) - v.in(r_bay));
   v.set(w_to_coolant, to_coolant);
