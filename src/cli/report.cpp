@@ -157,7 +157,8 @@ class Report {
     if (!f.reason.empty() && f.missing.empty()) page_.text(clean(f.reason), column(), 2);
   }
 
-  /// The because-list in short: the end of its chain, and the input that weighs most.
+  /// The because-list in short: where a coupling was cut, the figure it stands on and what came of it; else the end of
+  /// its chain; then the input that weighs most.
   void cause(const Finding& f) {
     std::vector<const Because*> chain;
     const Because* most = nullptr;
@@ -168,6 +169,13 @@ class Report {
         most = &b;
     }
     std::string text;
+    // The line told of a part alone carries the path of the port that was cut, which stands in the chain before it.
+    for (std::size_t k = 2; k < chain.size(); ++k) {
+      auto cut = std::find_if(chain.begin(), chain.begin() + static_cast<std::ptrdiff_t>(k) - 1, [&](auto* b) { return b->path == chain[k]->path; });
+      if (cut == chain.begin() + static_cast<std::ptrdiff_t>(k) - 1) continue;
+      chain = {*cut, *(cut + 1), chain[k - 1], chain[k]};
+      break;
+    }
     const std::size_t from = chain.size() > longest_cause ? chain.size() - longest_cause : 0;
     for (std::size_t i = from; i < chain.size(); ++i)
       text += (i == from ? "" : " → ") + clean(chain[i]->what) + " " + because_value(*chain[i]);

@@ -19,6 +19,7 @@ constexpr long most_steps = 500000;          ///< of a run: days of a recorded t
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
+constexpr long most_evaluations = 60000;     ///< of one run, some tenths of a second; an hour's drive takes about a thousand
 
 std::string in_words(double x) {
   char text[32];
@@ -43,7 +44,10 @@ class Stepper {
     guard_ = rhs_.guard();
     record();
     double h = control_.first_step;
-    while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) h = advance(h);
+    while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) {
+      h = advance(h);
+      if (rhs_.evaluations() > most_evaluations && trace_.summary.outcome == Outcome::not_run) give_up();
+    }
     if (trace_.summary.outcome == Outcome::not_run) trace_.summary.outcome = Outcome::done;
     trace_.summary.evaluations = rhs_.evaluations();
     trace_.summary.worst_residual = rhs_.tear_residual();
@@ -63,6 +67,11 @@ class Stepper {
   void fail(Outcome outcome, std::string reason) {
     trace_.summary.outcome = outcome;
     trace_.summary.reason = std::move(reason);
+  }
+
+  void give_up() {
+    fail(Outcome::not_converged, "too much work: " + std::to_string(most_evaluations) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
+                                     " s; a switch moves too often, or the duty is too long for its method (`rest` is for days of standing)");
   }
 
   /// Ends the run where the last evaluation left a torn loop open.

@@ -56,6 +56,7 @@ struct Requirement {
   std::span<const std::string_view> chain = {};
   /// The coupling to cut for comparison where it does not hold, and how that is told: what the part's maker assumes.
   std::string_view alone_port = {}, alone_as = {}, alone_says = {};
+  std::string_view alone_fix = {};  ///< what to do first where the part alone would hold
   void (*evaluate)(const void* model, const Evidenced& run, std::vector<Verdict>& out) = nullptr;
 };
 

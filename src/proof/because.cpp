@@ -24,7 +24,7 @@ std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trac
     if (slot < 0 || trace.rows() == 0) continue;
     auto& port = car.graph().ports[static_cast<std::size_t>(slot)];
     const double value = trace.at(std::min(j.verdict.row, trace.rows() - 1), static_cast<std::size_t>(slot));
-    if (!std::isfinite(value)) continue;
+    if (!std::isfinite(value) || (value == 0 && port.kind == &kind::power)) continue;  // what gives no heat here is no cause
     out.push_back({.what = std::string(port.says), .value = value, .kind = port.kind, .unit = unit_of(port), .evidence = "computed", .path = std::string(name)});
   }
   return out;

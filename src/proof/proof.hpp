@@ -22,7 +22,7 @@ struct Proof {
   std::vector<std::string> duties;    ///< keys of the duties looked at
   std::vector<NextMeasure> next;      ///< most deciding first
   std::size_t count(State s) const;
-  /// 1 something fails, 3 nothing fails but something is unproven, else 0.
+  /// 1 something fails, 3 nothing fails but something is unproven or nothing was looked at, else 0.
   int exit_code() const;
 };
 

@@ -144,6 +144,7 @@ class Prover {
     for (auto& other : judge(car_, set_, traces, one)) {
       if (!other.same_as(j) || !other.verdict.predicted || !other.margin()) continue;
       const bool turns = *other.margin() >= 0 && *j.margin() < 0;
+      if (turns && !r.alone_fix.empty()) f.fix_hint = std::string(r.alone_fix) + "; else " + f.fix_hint;
       Because b{.what = std::string(r.alone_says) + (turns ? " it would hold" : *other.margin() < 0 ? " it would fail too" : ""),
                 .value = *other.verdict.predicted, .kind = r.quantity, .unit = r.unit, .evidence = "computed", .path = std::string(r.alone_port)};
       f.because.insert(f.because.begin() + static_cast<std::ptrdiff_t>(chain_of(car_, j, trace_of(j)).size()), std::move(b));
@@ -185,7 +186,10 @@ std::size_t Proof::count(State s) const {
   return static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), [s](auto& f) { return f.state == s; }));
 }
 
-int Proof::exit_code() const { return count(State::fails) ? 1 : count(State::unproven) ? 3 : 0; }
+int Proof::exit_code() const {
+  // Where nothing was looked at nothing is proved.
+  return count(State::fails) ? 1 : count(State::unproven) || findings.empty() ? 3 : 0;
+}
 
 Proof prove(const Build& build, const DutySet& set, const ProofOptions& options) { return Prover(build, set, options).run(); }
 

@@ -9,8 +9,8 @@ namespace sw {
 namespace {
 
 struct Page {
-  files::Texts builds;             ///< by the name in their first line
-  std::vector<std::string> told;   ///< lines of the blocks that show what is said
+  files::Texts builds;            ///< by the name in their first line
+  std::vector<std::string> told;  ///< lines of the blocks that show what is said
 };
 
 Page read_page() {

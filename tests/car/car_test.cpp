@@ -98,7 +98,8 @@ TEST(OneFigureLess, IsToldByItsNameOrNotNeeded) {
     const auto missing = missing_of(car);
     if (!missing.empty()) {
       ++needed;
-      EXPECT_NE(std::find(missing.begin(), missing.end(), leaf.path), missing.end()) << leaf.path << ": " << missing.front();
+      EXPECT_NE(std::find(missing.begin(), missing.end(), leaf.path), missing.end())
+          << leaf.path << ": " << missing.front();
     }
     leaf.field->access.set(owner, value);
   }

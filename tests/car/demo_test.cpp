@@ -46,8 +46,9 @@ TEST(StarvedDemo, FailsWhereItIsMeantToAndNowhereElse) {
   EXPECT_EQ(f->state, State::fails);
   EXPECT_GT(*f->predicted - f->half_width, 105 + 273.15);
   EXPECT_EQ(told(proof, State::unproven), "");
-  const std::regex meant("(charging\\.balance|charging\\.bus-voltage|charging\\.recharge)@.*|charging\\.alternator-speed|" +
-                         std::regex_replace(std::string(hot), std::regex("\\."), "\\."));
+  const std::regex meant(
+      "(charging\\.balance|charging\\.bus-voltage|charging\\.recharge)@.*|charging\\.alternator-speed|" +
+      std::regex_replace(std::string(hot), std::regex("\\."), "\\."));
   for (auto& other : proof.findings)
     if (other.state == State::fails) {
       EXPECT_TRUE(std::regex_match(other.id, meant)) << other.id;

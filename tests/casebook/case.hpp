@@ -6,11 +6,13 @@
 //   [[finding]]                what must be found on wrong.toml; none for a control case
 //     id, state                `state` lists the states allowed; without it `fails`
 //     build                    the file it is looked for in; without it wrong.toml
-//     predicted, limit, band   the case's own figures; `band` is electrical, belt or heat. Heat's is a share of the rise over the
-//                              air: give `ambient` with a temperature, `rise` with a margin between temperatures
+//     predicted, limit, band   the case's own figures; `band` is electrical, belt or heat. Heat's is a share of the
+//     rise over the
+//                              air: give `ambient` with a temperature. A difference is good to a share of what it is
+//                              the difference of: give that as `of`
 //     regression, better       our own figure and the better model's reason, where it lies outside the band
-//     because                  ports, paths or (where there is none) words that must stand in the because-list: the right reason
-//     alone_holds              the because-list must say that the part alone would hold
+//     because                  ports, paths or (where there is none) words that must stand in the because-list: the
+//     right reason alone_holds              the because-list must say that the part alone would hold
 //     [[finding.figure]]       further figures of the because-list: `path` (or words), `value`, `band` as above
 //   [right] tight              requirements (without duty) that may be tight on right.toml; nothing else may
 #include <algorithm>
@@ -40,10 +42,10 @@ inline std::string text_of(const std::filesystem::path& file) {
 enum class Band { electrical, belt, heat };
 
 struct Figure {
-  std::string path;     ///< port or path in the because-list; empty for the finding's own
-  std::string value;    ///< with its unit
+  std::string path;   ///< port or path in the because-list; empty for the finding's own
+  std::string value;  ///< with its unit
   Band band = Band::electrical;
-  std::string ambient, rise;  ///< of heat: the share is of the rise over this, or of this
+  std::string ambient, of;  ///< the share is of the rise over this; or of this
   std::string regression, better;
 };
 
@@ -102,8 +104,13 @@ inline Band band_named(const std::string& name) {
 }
 
 inline Figure figure_of(Table& t, const char* key) {
-  return {.path = t.text("path"), .value = t.text(key), .band = band_named(t.text("band")), .ambient = t.text("ambient"), .rise = t.text("rise"),
-          .regression = t.text("regression"), .better = t.text("better")};
+  return {.path = t.text("path"),
+          .value = t.text(key),
+          .band = band_named(t.text("band")),
+          .ambient = t.text("ambient"),
+          .of = t.text("of"),
+          .regression = t.text("regression"),
+          .better = t.text("better")};
 }
 
 inline Expected expected_of(const Node& node, const std::string& where) {
@@ -131,7 +138,13 @@ inline Case read_case(const std::filesystem::path& folder) {
   const std::string where = folder.filename().string() + "/expected.toml";
   if (faults.any_fault()) throw std::runtime_error(say(faults.all().front(), {where}));
   Table t(node, where);
-  Case c{.name = folder.filename().string(), .title = t.text("title"), .wrong = t.text("wrong"), .fix = t.text("fix"), .remark = t.text("remark"), .findings = {}, .may_be_tight = {}};
+  Case c{.name = folder.filename().string(),
+         .title = t.text("title"),
+         .wrong = t.text("wrong"),
+         .fix = t.text("fix"),
+         .remark = t.text("remark"),
+         .findings = {},
+         .may_be_tight = {}};
   if (const Node* n = t.find("finding"))
     for (auto& f : n->items) c.findings.push_back(expected_of(f, where));
   if (const Node* n = t.find("right")) {

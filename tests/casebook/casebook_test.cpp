@@ -17,8 +17,10 @@ TEST_P(Casebook, IsFoundAndItsTwinIsClean) {
   const Case& c = GetParam();
   const Outcome& out = outcome_of(c);
   for (auto& f : out.found)
-    std::printf("%s %s: %s, %s against %s\n", c.name.c_str(), f.id.c_str(), f.state.c_str(), f.ours.c_str(), f.theirs.c_str());
-  std::printf("%s right twin: %zu false alarms, %zu tight\n", c.name.c_str(), out.false_alarms.size(), out.tight.size());
+    std::printf("%s %s %s: %s, %s%s\n", c.name.c_str(), f.build.c_str(), f.id.c_str(), f.state.c_str(), f.ours.c_str(),
+                f.theirs.empty() ? "" : (" against " + f.theirs).c_str());
+  std::printf("%s right twin: %zu false alarms, %zu tight\n", c.name.c_str(), out.false_alarms.size(),
+              out.tight.size());
   for (auto& complaint : out.complaints) ADD_FAILURE() << c.name << ": " << complaint;
 }
 
@@ -32,7 +34,8 @@ TEST(CasebookPage, IsAsItWouldBeWrittenNow) {
   const std::filesystem::path file = STREETWRIGHT_SOURCE_DIR "/docs/casebook.md";
   const std::string now = page(all_cases());
   if (std::getenv("STREETWRIGHT_WRITE_CASEBOOK")) std::ofstream(file, std::ios::binary) << now;
-  EXPECT_EQ(text_of(file), now) << "docs/casebook.md is stale: run the casebook's tests with STREETWRIGHT_WRITE_CASEBOOK=1";
+  EXPECT_EQ(text_of(file), now)
+      << "docs/casebook.md is stale: run the casebook's tests with STREETWRIGHT_WRITE_CASEBOOK=1";
 }
 
 }  // namespace

@@ -2,7 +2,6 @@
 // A case put to the proof, and what came of it against what was expected.
 #include <cmath>
 #include <map>
-#include <set>
 
 #include "casebook/case.hpp"
 #include "proof/proof.hpp"
@@ -13,7 +12,8 @@ namespace sw::casebook {
 
 /// What was found for one expectation, in words for the page; `complaints` is empty where all is as it should be.
 struct Found {
-  std::string id, state, ours, theirs, better;
+  std::string id, build, state, ours, theirs, better;
+  std::vector<std::string> figures;  ///< further ones of the because-list
   bool as_expected = false;
 };
 
@@ -30,11 +30,18 @@ inline double si_of(const std::string& text, const Kind& kind) {
   return std::get<Parsed>(parsed).si;
 }
 
+/// For the page: three digits, so that it is stale only where something moved, in the unit of the case's figure.
+inline std::string said(double value, const Kind& kind, std::string_view unit, const std::string& theirs) {
+  auto parsed = parse_quantity(theirs, kind);
+  if (auto* p = std::get_if<Parsed>(&parsed)) unit = p->unit;
+  return print(value, kind, unit, 3);
+}
+
 inline double share_of(Band b) { return b == Band::electrical ? 0.05 : 0.15; }
 
 /// Half-width of the band about a figure of the case, SI.
 inline double half_width(const Figure& f, double value, const Kind& kind) {
-  if (!f.rise.empty()) return share_of(f.band) * si_of(f.rise, kind::temperature_step);
+  if (!f.of.empty()) return share_of(f.band) * si_of(f.of, kind);
   if (f.band == Band::heat && kind.reference == Reference::absolute) {
     if (f.ambient.empty()) throw std::runtime_error("a temperature's band is of its rise: give ambient");
     return share_of(f.band) * std::abs(value - si_of(f.ambient, kind));
@@ -73,7 +80,12 @@ class Comparison {
       const Proof& p = twin.proof(e.duty());
       auto f = std::find_if(p.findings.begin(), p.findings.end(), [&](auto& one) { return one.id == e.id; });
       if (f == p.findings.end()) {
-        out_.found.push_back({.id = e.id, .state = "missed", .ours = "nothing", .theirs = e.predicted.value, .better = {}});
+        out_.found.push_back({.id = e.id,
+                              .build = e.build,
+                              .state = "missed",
+                              .ours = "nothing",
+                              .theirs = e.predicted.value,
+                              .better = {}});
         complain(e.id + " is not there");
         continue;
       }
@@ -83,7 +95,8 @@ class Comparison {
 
   void right(Twin& twin) {
     for (auto& f : twin.proof("").findings) {
-      const std::string said = f.id + (f.predicted ? " at " + print(*f.predicted, *f.quantity, f.unit) : "") + (f.reason.empty() ? "" : " (" + f.reason + ")");
+      const std::string said = f.id + (f.predicted ? " at " + print(*f.predicted, *f.quantity, f.unit) : "") +
+                               (f.reason.empty() ? "" : " (" + f.reason + ")");
       if (f.state == State::fails || f.state == State::unproven) {
         out_.false_alarms.push_back(said);
         complain("right twin: false alarm: " + said);
@@ -102,34 +115,60 @@ class Comparison {
   void one(const Expected& e, const Finding& f) {
     const std::string state(state_names[static_cast<std::size_t>(f.state)]);
     const std::size_t before = out_.complaints.size();
-    Found found{.id = e.id, .state = state, .ours = f.predicted ? print(*f.predicted, *f.quantity, f.unit) : f.reason, .theirs = e.predicted.value, .better = e.predicted.better};
+    Found found{.id = e.id,
+                .build = e.build,
+                .state = state,
+                .ours = f.predicted ? said(*f.predicted, *f.quantity, f.unit, e.predicted.value) : f.reason,
+                .theirs = e.predicted.value,
+                .better = e.predicted.better};
     if (std::find(e.states.begin(), e.states.end(), state) == e.states.end()) complain(e.id + " is " + state);
     if (!e.predicted.value.empty()) {
-      if (f.predicted) agree(e.id, e.predicted, *f.predicted, *f.quantity, f.unit);
-      else complain(e.id + " has no figure");
+      if (f.predicted)
+        agree(e.id, e.predicted, *f.predicted, *f.quantity, f.unit);
+      else
+        complain(e.id + " has no figure");
     }
     if (!e.limit.empty()) {
       const auto limit = f.low_limit ? f.low_limit : f.high_limit;
-      if (limit) agree(e.id + ", limit", {.path = {}, .value = e.limit, .band = e.predicted.band, .ambient = e.predicted.ambient, .rise = {}, .regression = {}, .better = {}}, *limit, *f.quantity, f.unit);
-      else complain(e.id + " has no limit");
+      if (limit)
+        agree(e.id + ", limit",
+              {.path = {},
+               .value = e.limit,
+               .band = e.predicted.band,
+               .ambient = e.predicted.ambient,
+               .of = {},
+               .regression = {},
+               .better = {}},
+              *limit, *f.quantity, f.unit);
+      else
+        complain(e.id + " has no limit");
     }
-    reasons(e, f);
+    reasons(e, f, found);
     found.as_expected = out_.complaints.size() == before;
     out_.found.push_back(std::move(found));
   }
 
-  void reasons(const Expected& e, const Finding& f) {
+  void reasons(const Expected& e, const Finding& f, Found& found) {
     auto line = [&](const std::string& path) {
-      return std::find_if(f.because.begin(), f.because.end(), [&](auto& b) { return b.path == path || b.what == path; });
+      return std::find_if(f.because.begin(), f.because.end(),
+                          [&](auto& b) { return b.path == path || b.what == path; });
     };
     for (auto& path : e.because)
       if (line(path) == f.because.end()) complain(e.id + ": \"" + path + "\" is not among its reasons");
     for (auto& figure : e.figures) {
       auto b = line(figure.path);
-      if (b == f.because.end()) complain(e.id + ": \"" + figure.path + "\" is not among its reasons");
-      else agree(e.id + ", " + figure.path, figure, b->value, *b->kind, b->unit);
+      if (b == f.because.end()) {
+        complain(e.id + ": \"" + figure.path + "\" is not among its reasons");
+        continue;
+      }
+      agree(e.id + ", " + figure.path, figure, b->value, *b->kind, b->unit);
+      found.figures.push_back(b->what + " " + said(b->value, *b->kind, b->unit, figure.value) + " against " +
+                              figure.value);
+      if (!figure.better.empty()) found.better += (found.better.empty() ? "" : " ") + figure.better;
     }
-    if (e.alone_holds && std::none_of(f.because.begin(), f.because.end(), [](auto& b) { return b.what.find("alone") != std::string::npos && b.what.ends_with("it would hold"); }))
+    if (e.alone_holds && std::none_of(f.because.begin(), f.because.end(), [](auto& b) {
+          return b.what.find("alone") != std::string::npos && b.what.ends_with("it would hold");
+        }))
       complain(e.id + ": the because-list does not say that the part alone would hold");
   }
 
@@ -142,7 +181,8 @@ class Comparison {
       return;
     }
     if (theirs.better.empty()) complain(what + ": another figure than the case's needs its reason");
-    if (inside) complain(what + ": " + print(ours, kind, unit) + " is inside the case's band by now; take the regression out");
+    if (inside)
+      complain(what + ": " + print(ours, kind, unit) + " is inside the case's band by now; take the regression out");
     const double own = si_of(theirs.regression, kind);
     if (std::abs(ours - own) > half_width(theirs, own, kind))
       complain(what + ": " + print(ours, kind, unit) + ", our own was " + theirs.regression);
@@ -155,12 +195,15 @@ class Comparison {
 inline Outcome run_case(const Case& c) {
   Outcome out;
   Comparison comparison(c, out);
-  std::set<std::string> builds;
-  for (auto& e : c.findings) builds.insert(e.build);
+  std::vector<std::string> builds;  // in the order of their first finding
+  for (auto& e : c.findings)
+    if (std::find(builds.begin(), builds.end(), e.build) == builds.end()) builds.push_back(e.build);
   auto with = [&](const std::string& build, auto look) {
     Twin twin(root() / c.name / build);
-    if (twin.faults.empty()) look(twin);
-    else out.complaints.push_back(twin.faults);
+    if (twin.faults.empty())
+      look(twin);
+    else
+      out.complaints.push_back(twin.faults);
   };
   for (auto& build : builds) with(build, [&](Twin& twin) { comparison.expected(build, twin); });
   with("right.toml", [&](Twin& twin) { comparison.right(twin); });

@@ -106,6 +106,9 @@ Model System::resolve(const Input& in, Resolver& r) {
       const double what = r.need(p.drives);
       if (std::isnan(what)) continue;
       Driven& d = m.driven[static_cast<std::size_t>(what)];
+      // Idlers drive nothing; of everything else the car has one, and its speed cannot be two.
+      if (d.there && what != static_cast<double>(Drives::idler))
+        r.lacks("belts.belt." + name + ".pulley." + pulley_name + ".drives: a second pulley for the " + std::string(drives_names[static_cast<std::size_t>(what)]));
       d.there = true;
       d.belt = name;
       d.ratio = r.need(belt.crank_diameter) / r.need(p.diameter);

@@ -66,6 +66,7 @@ constexpr double winding_lag_s = 240;         ///< thermal time constant of a wi
 constexpr double polarization_lag_s = 60;     ///< common practice
 constexpr double discharge_polarization = 1;  ///< slow resistance over the instant one (common practice)
 constexpr double charge_span_v_cell = 1.6 / 6;///< overvoltage at which a cell takes its greatest current
+constexpr double empty_share = 0.01;          ///< of the capacity: below it what can be drawn fades out
 constexpr double trickle_per_s = 1.0 / (150 * 3600.0);  ///< least acceptance: capacity over 150 h
 
 enum Read { r_speed, r_volts, r_current, r_available, r_battery, r_charge, r_polarization, r_winding, r_bay, r_ambient };
@@ -87,7 +88,8 @@ void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   v.set(w_torque, physics::alternator_load(v.in(r_volts), v.in(r_current), m.efficiency, v.in(r_speed)).torque_n_m);
   const double into = v.in(r_battery), charge = std::clamp(v.in(r_charge), 0.0, 1.0);
-  const double kept = into > 0 ? into * physics::battery_charge_share(charge) : into;
+  // An empty battery has nothing left to give, whatever is still switched on.
+  const double kept = into > 0 ? into * physics::battery_charge_share(charge) : into * std::min(1.0, charge / empty_share);
   v.rate(s_charge, kept / m.capacity_c - physics::battery_self_discharge_per_s(0.002, v.in(r_ambient)) * charge);
   double target;
   if (into > 0) {

@@ -63,7 +63,8 @@ struct Model {
   double capacity_c = 0, cold_crank_a = 0, resistance_ohm = 0;   ///< resistance at 25 degC, full
   double cells = 6;
   double starter_a = 0, starter_v = 0, crank_rad_s = 0, starter_ohm = 0, least_crank_rad_s = 0;
-  double least_crank_v = 0, days_s = 0;
+  double least_crank_v = 0;          ///< 0: by temperature
+  double days_s = 0;
 };
 
 struct System {

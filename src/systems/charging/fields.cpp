@@ -39,7 +39,7 @@ constexpr FieldInfo table[] = {
     group<&Input::alternator>("alternator", "alternator").shelf("alternator").says("The machine that charges."),
     group<&Input::battery>("battery", "battery").shelf("battery").says("The battery."),
     group<&Input::starter>("starter", "starter").shelf("starter").says("The starter."),
-    quantity<&Input::least_crank_voltage>("least_crank_voltage", "least volts while cranking", kind::voltage).in("V").from(3, 11).spread({}).says("Least volts at the battery while cranking; without it 9.6 V in a 12 V car, 4.8 V in a 6 V car.").after("common practice"),
+    quantity<&Input::least_crank_voltage>("least_crank_voltage", "least volts while cranking", kind::voltage).in("V").from(3, 11).spread({}).says("Least volts at the battery while cranking; without it 9.6 V at 70 degF falling to 8.5 V at 0 degF, half of that in a 6 V car.").after("common practice"),
     quantity<&Input::days_between_drives>("days_between_drives", "days between drives", kind::time).in("day").from(1, 400).or_else(14, Source::chosen).spread({}).says("How long it must stand and still start."),
 };
 static_assert(std::size(table) == member_count<Input>());

@@ -12,7 +12,11 @@ constexpr double usual_rpm[] = {1000, 1200, 1500, 1800, 2000, 2500, 3000, 4000, 
 constexpr double usual_share[] = {0, 0.10, 0.36, 0.55, 0.62, 0.74, 0.83, 0.93, 1.00};
 
 std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r) {
-  if (in.output_curve) return physics::Interpolant::make(*in.output_curve);
+  if (in.output_curve) {
+    auto f = physics::Interpolant::make(*in.output_curve);
+    if (!f) r.lacks(r.path_of(&in.output_curve) + ": a curve of 2 to " + std::to_string(physics::Interpolant::max_points) + " points");
+    return f;
+  }
   const double rated = r.need(in.rated_current);
   if (std::isnan(rated)) return std::nullopt;
   Curve c;
@@ -58,7 +62,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.crank_rad_s = r.need(s.crank_speed);
   m.starter_ohm = r.need(s.resistance);
   m.least_crank_rad_s = r.need(s.least_crank_speed);
-  m.least_crank_v = r.get(in.least_crank_voltage, 1.6 * m.cells);
+  m.least_crank_v = r.get(in.least_crank_voltage, 0);
   m.days_s = r.need(in.days_between_drives);
   return m;
 }

@@ -23,9 +23,16 @@ constexpr std::string_view chain[] = {"engine.speed", "belts.alternator_speed", 
 
 /// Engine speed at which the machine, as hot as it is now, gives `load`; 0 where it never does.
 double break_even(const Model& m, double load, double hot, double ratio) {
-  for (double w = m.output->first(); w <= m.output->last(); w += 1.0)
-    if (m.output->at(w).value * hot >= load) return w / ratio;
-  return 0;
+  const auto gives = [&](double w) { return m.output->at(w).value * hot; };
+  double high = m.output->first();
+  while (high < m.output->last() && gives(high) < load) high += 1.0;
+  if (gives(high) < load) return 0;
+  double low = std::max(high - 1.0, m.output->first());
+  for (int i = 0; i < 20; ++i) {
+    const double mid = 0.5 * (low + high);
+    (gives(mid) < load ? low : high) = mid;
+  }
+  return high / ratio;
 }
 
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
@@ -99,11 +106,17 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 namespace cranking {
 constexpr std::string_view chain[] = {"engine.oil_temperature", "battery.emf", "battery.resistance", "starter.current", "battery.voltage", "starter.voltage"};
-constexpr Port volts_needs[] = {{"battery.voltage", &kind::voltage}};
+constexpr Port volts_needs[] = {{"battery.voltage", &kind::voltage}, outside::ambient};
+/// The usual load test allows 9.6 V at 70 degF and 8.5 V at 0 degF, a straight line between (common practice, from memory).
+double least_v(const Model& m, double air_k) {
+  if (m.least_crank_v > 0) return m.least_crank_v;
+  const double at = std::clamp((air_k - 255.37) / (294.26 - 255.37), 0.0, 1.0);
+  return (8.5 + 1.1 * at) * m.cells / 6;
+}
 void volts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(0));
-  out.push_back({.predicted = run.at(row, 0), .low = m.least_crank_v, .scale = m.cells / 3, .row = row, .fix_hint = "a battery with more cold cranking current, or a lighter oil"});
+  out.push_back({.predicted = run.at(row, 0), .low = least_v(m, run.at(row, 1)), .scale = m.cells / 3, .row = row, .fix_hint = "a battery with more cold cranking current, or a lighter oil"});
 }
 enum Need { n_starter_v, n_starter_a };
 constexpr Port speed_needs[] = {{"starter.voltage", &kind::voltage}, {"starter.current", &kind::current}};
@@ -127,13 +140,22 @@ namespace standing {
 constexpr double least_charge = 0.5;  ///< share at which it still starts (common practice)
 constexpr Port needs[] = {{"load.current", &kind::current}, {"battery.charge", &kind::number}};
 constexpr std::string_view chain[] = {"load.current", "battery.charge"};
+
+/// Time to the least charge: where the run passes it, else on the straight line through what the run lost, which tells
+/// draw and self-discharge together.
+double time_left(const Evidenced& run, std::size_t row, double longest) {
+  const double from = run.at(0, 1), now = run.at(row, 1), time = run.trace->time[row];
+  if (from <= least_charge) return 0;
+  if (now >= from) return longest;
+  if (now >= least_charge) return std::min(longest, time * (from - least_charge) / (from - now));
+  const double before = run.at(row - 1, 1), earlier = run.trace->time[row - 1];
+  return earlier + (time - earlier) * (before - least_charge) / (before - now);
+}
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  // What the run lost tells draw and self-discharge together; the straight line to the least charge gives the days.
-  const double lost = (run.at(0, 1) - run.at(run.last(), 1)) / run.trace->time.back();
-  const double longest = 10 * m.days_s;
-  const double days = lost > 0 ? std::min(longest, (run.at(0, 1) - least_charge) / lost) : longest;
-  out.push_back({.predicted = days, .low = m.days_s, .scale = m.days_s, .row = run.last(), .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
+  std::size_t row = 0;
+  while (row < run.last() && (row == 0 || run.at(row, 1) > least_charge)) ++row;
+  out.push_back({.predicted = time_left(run, row, 10 * m.days_s), .low = m.days_s, .scale = m.days_s, .row = row, .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
 }
 }  // namespace standing
 
@@ -177,7 +199,7 @@ constexpr Requirement all[] = {
     {.id = "charging.recharge", .title = "the drive leaves the battery fuller", .kind = RequirementKind::least, .hazard = Hazard::nuisance, .quantity = &kind::charge, .unit = "A h",
      .source = "common practice", .formula = "charge at the end less charge at the start", .duties = recharge::duties, .needs = recharge::needs, .chain = recharge::chain, .evaluate = recharge::evaluate},
     {.id = "charging.crank-voltage", .title = "volts while cranking", .kind = RequirementKind::least, .hazard = Hazard::nuisance, .caution = Caution::battery_gas,
-     .quantity = &kind::voltage, .unit = "V", .source = "common practice: 9.6 V in a 12 V car", .formula = "battery's own voltage less its resistance times all current, cold",
+     .quantity = &kind::voltage, .unit = "V", .source = "common practice: load test, 9.6 V at 70 degF to 8.5 V at 0 degF in a 12 V car (from memory)", .formula = "battery's own voltage less its resistance times all current, cold",
      .duties = every_cranking, .needs = cranking::volts_needs, .chain = cranking::chain, .evaluate = cranking::volts},
     {.id = "charging.crank-speed", .title = "cranking speed", .kind = RequirementKind::least, .hazard = Hazard::nuisance, .quantity = &kind::shaft_speed, .unit = "rpm",
      .source = "common practice", .formula = "warm cranking speed times back-e.m.f. now over warm; current by oil viscosity", .duties = every_cranking,

@@ -165,13 +165,15 @@ constexpr double bay_still_w_k = 25, bay_wind_w_k_m_s = 8;  ///< ventilation bes
 constexpr double through_share = 0.6;        ///< share of the core's air that passes through the bay (common practice)
 constexpr double sun_m2 = 1.0;               ///< bonnet that takes sun, with its absorptance (common practice)
 constexpr double pinned_s = 120;             ///< lag towards a measured bay temperature
+constexpr double measured_in_k = 313.15;     ///< air of the day the measured bay temperature is asked for (40 degC)
+constexpr double pin_fades_m_s = 6.0;        ///< road speed from which the computed one holds again
 constexpr double still_radiator_w_k = 8;     ///< radiator to the air with everything still (common practice)
 
-enum Read { r_engine, r_radiator, r_wax, r_bay, r_rate, r_into, r_heat, r_cooler, r_air_out, r_air_rate, r_face, r_bay_heat, r_metal, r_ambient, r_road, r_sun, r_running };
+enum Read { r_engine, r_radiator, r_wax, r_bay, r_rate, r_into, r_heat, r_cooler, r_air_out, r_air_rate, r_face, r_bay_heat, r_surface, r_ambient, r_road, r_sun, r_running };
 constexpr Port reads[] = {engine_port, radiator_port, wax_port, bay_port, {"cooling.capacity_rate", &kind::thermal_conductance},
                           {"engine.heat_to_coolant", &kind::power}, {"radiator.heat", &kind::power}, {"driveline.cooler_heat", &kind::power},
                           {"radiator.air_out", &kind::temperature}, {"air.capacity_rate", &kind::thermal_conductance}, {"air.face_speed", &kind::speed},
-                          {"engine.bay_heat", &kind::power}, {"engine.metal_temperature", &kind::temperature}, outside::ambient,
+                          {"engine.bay_heat", &kind::power}, {"engine.surface_heat", &kind::power}, outside::ambient,
                           {"road.speed", &kind::speed}, outside::sun, outside::running};
 
 double start_engine(const void* model, const Duty& d) { return cold_or(d, of(model).opens_k + 3); }
@@ -182,11 +184,14 @@ enum StateIndex { s_engine, s_radiator, s_wax, s_bay };
 constexpr StateInfo states[] = {{engine_port, start_engine, 1.0}, {radiator_port, start_radiator, 2.0}, {wax_port, start_wax, 1.0}, {bay_port, start_bay, 2.0}};
 
 double bay_rate(const Model& m, const View& v) {
-  if (m.bay_k && v.in(r_running) > 0) return (*m.bay_k - v.in(r_bay)) / pinned_s;
   const double out = (bay_still_w_k + bay_wind_w_k_m_s * v.in(r_road)) * (v.in(r_ambient) - v.in(r_bay));
   const double through = v.in(r_face) > 0 ? through_share * v.in(r_air_rate) * (v.in(r_air_out) - v.in(r_bay)) : 0.0;
-  const double metal = 6.0 * (v.in(r_metal) - v.in(r_bay));  // W/K, engine surfaces (common practice)
-  return (out + through + metal + v.in(r_bay_heat) + sun_m2 * v.in(r_sun)) / bay_j_k;
+  const double computed = (out + through + v.in(r_surface) + v.in(r_bay_heat) + sun_m2 * v.in(r_sun)) / bay_j_k;
+  if (!m.bay_k || v.in(r_running) <= 0) return computed;
+  // Measured standing on a hot day: its rise over that day's air holds on any day, and fades as the car moves.
+  const double standing = std::max(0.0, 1 - v.in(r_road) / pin_fades_m_s);
+  const double pinned = (v.in(r_ambient) + *m.bay_k - measured_in_k - v.in(r_bay)) / pinned_s;
+  return standing * pinned + (1 - standing) * computed;
 }
 
 void evaluate(const void* model, View& v) {

@@ -67,7 +67,7 @@ constexpr FieldInfo table[] = {
     number<&Input::ram_share>("ram_share", "ram air").from(0.02, 0.6).or_else(0.18).spread(Source::typical, {.absolute = 0.04}).says("Face air speed over road speed, fans turning freely.").after("common practice: 0.12 to 0.25"),
     quantity<&Input::recirculation>("recirculation", "hot-air return", kind::temperature_step).may_change().in("K").from(0, 25).or_else(4).spread(Source::typical, {.absolute = 2}).says("Rise of the air before the core by hot air coming round, standing.").after("common practice: 3 to 6 K"),
     quantity<&Input::highest_coolant>("highest_coolant", "highest coolant temperature", kind::temperature).in("degC").from(80, 125).or_else(105, Source::chosen).spread({}).says("Highest coolant temperature wanted.").after("common practice"),
-    quantity<&Input::bay_temperature>("bay_temperature", "engine bay at hot idle", kind::temperature).in("degC").from(20, 130).says("Air at the alternator after a long hot idle, where it was measured; takes the place of the computed one."),
+    quantity<&Input::bay_temperature>("bay_temperature", "engine bay at hot idle", kind::temperature).in("degC").from(20, 130).says("Air at the alternator after a long idle on a 40 degC day, where it was measured (on another day: its rise over that day's air, put on 40 degC); takes the place of the computed one while the car stands."),
 };
 static_assert(std::size(table) == member_count<Input>());
 

@@ -22,8 +22,8 @@ std::string words(const char* format, double a, double b) {
 }
 
 namespace temperature {
-enum Need { n_coolant, n_ambient };
-constexpr Port needs[] = {coolant_port, outside::ambient};
+enum Need { n_coolant, n_ambient, n_pressure };
+constexpr Port needs[] = {coolant_port, outside::ambient, outside::pressure};
 constexpr std::string_view chain[] = {"alternator.available", "load.current", "bus.voltage", "fans.voltage", "air.flow", "air_conditioning.condenser_heat",
                                       "radiator.air_in", "cooling.flow", "driveline.cooler_heat", "engine.heat_to_coolant", "cooling.engine_temperature"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
@@ -33,8 +33,13 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     out.push_back({.reason = "the coolant starts below its freezing point: see cooling.freezing"});
     return;
   }
-  out.push_back({.predicted = run.at(row, n_coolant), .high = limit, .scale = limit - run.at(row, n_ambient), .row = row,
-                 .fix_hint = "more air at the volts there really are, a larger core, or less heat put in before it"});
+  Verdict v{.predicted = run.at(row, n_coolant), .high = limit, .scale = limit - run.at(row, n_ambient), .row = row,
+            .fix_hint = "more air at the volts there really are, a larger core, or less heat put in before it"};
+  // The run knows no steam: beyond this the figure says how much too small the core is, not what a gauge would show.
+  const double boils = boiling_k(of(model), run.at(row, n_pressure));
+  if (of(model).cap_pa && *v.predicted > boils)
+    v.because.push_back({.what = "long before that it boils under its cap, at", .value = boils, .kind = &kind::temperature, .unit = "degC", .evidence = "computed"});
+  out.push_back(std::move(v));
 }
 }  // namespace temperature
 
@@ -197,7 +202,8 @@ constexpr Requirement all[] = {
      .quantity = &kind::temperature, .unit = "degC", .source = "common practice: 105 degC under a sound cap",
      .formula = "heat into the coolant against heat from the core by effectiveness and transfer units (Kays and London), air by fans at their own volts and by road speed",
      .duties = every_running, .needs = temperature::needs, .chain = temperature::chain,
-     .alone_port = "fans.voltage", .alone_as = "fans.rated_voltage", .alone_says = "alone, with the fans at their rated volts", .evaluate = temperature::evaluate},
+     .alone_port = "fans.voltage", .alone_as = "fans.rated_voltage", .alone_says = "alone, with the fans at their rated volts",
+     .alone_fix = "first see that the fans get their volts: charging.balance and charging.bus-voltage of the same duty", .evaluate = temperature::evaluate},
     {.id = "cooling.boil-margin", .title = "margin to boiling", .kind = RequirementKind::least, .hazard = Hazard::harm, .caution = Caution::hot_coolant,
      .quantity = &kind::temperature_step, .unit = "degF", .source = "common practice: 10 degF",
      .formula = "boiling temperature of the mixture at air pressure plus cap, less the hottest coolant (running) or coolant-side metal (standing)",

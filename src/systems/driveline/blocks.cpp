@@ -25,9 +25,9 @@ Wish wish(const Model& m, const View& v, std::size_t gear) {
   const double band = m.lugging_rad_s + grade_band_rad_s * std::max(0.0, v.in(r_grade));
   const bool pull = v.in(r_pull) > 0;
   Wish w{-1, -1};
-  if (gear + 1 < m.gears) w.up = pull ? v.in(r_speed) * m.turns(gear) / (shift_at * v.in(r_red)) - 1
-                                      : v.in(r_speed) * m.turns(gear + 1) / band - 1;
-  if (gear > 0 && !pull) w.down = 1 - v.in(r_speed) * m.turns(gear) / (hysteresis * band);
+  if (gear + 1 < m.gears) w.up = pull ? v.in(r_speed) * m.engine_turns(gear) / (shift_at * v.in(r_red)) - 1
+                                      : v.in(r_speed) * m.engine_turns(gear + 1) / band - 1;
+  if (gear > 0 && !pull) w.down = 1 - v.in(r_speed) * m.engine_turns(gear) / (hysteresis * band);
   return w;
 }
 
@@ -36,7 +36,7 @@ double start(const void* model, const Duty& d) {
   const double speed = d.speed ? d.speed->si : 0.0;
   if (d.method == Method::pull) return 0;
   std::size_t g = 0;
-  while (g + 1 < m.gears && speed * m.turns(g + 1) > m.lugging_rad_s + grade_band_rad_s * std::max(0.0, *d.grade)) ++g;
+  while (g + 1 < m.gears && speed * m.engine_turns(g + 1) > m.lugging_rad_s + grade_band_rad_s * std::max(0.0, *d.grade)) ++g;
   return static_cast<double>(g);
 }
 double next(const void* model, const View& v, double now) {
@@ -64,9 +64,8 @@ constexpr Port writes[] = {{"driveline.input_speed", &kind::shaft_speed, "rpm", 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const auto gear = static_cast<std::size_t>(v.in(r_gear));
-  const bool locked = !m.automatic || (m.locks_in_top && gear + 1 == m.gears);
-  const double slip = locked ? 0.0 : m.slip;
-  v.set(w_input, v.in(r_speed) * m.turns(gear) * (1 + slip));
+  const double slip = m.slip_in(gear);
+  v.set(w_input, v.in(r_speed) * m.engine_turns(gear));
   // Driving power goes through the losses; on the overrun the engine takes nothing from the fuel.
   const double into = std::max(0.0, v.in(r_power)) / m.efficiency * (1 + slip);
   v.set(w_power, into);

@@ -35,6 +35,10 @@ struct Model {
 
   /// Engine speed over road speed in a gear, rad/m, converter locked.
   double turns(std::size_t gear) const { return ratio[gear] * axle / wheel_radius_m; }
+  /// Converter slip in a gear, as a share of its output's turns.
+  double slip_in(std::size_t gear) const { return !automatic || (locks_in_top && gear + 1 == gears) ? 0.0 : slip; }
+  /// The same with the converter as it is: what the engine turns.
+  double engine_turns(std::size_t gear) const { return turns(gear) * (1 + slip_in(gear)); }
 };
 
 struct System {

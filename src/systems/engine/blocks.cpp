@@ -80,15 +80,17 @@ void evaluate(const void* model, View& v) {
 /// Metal and oil: what stands between combustion and coolant.
 namespace heat {
 constexpr double still_share = 0.15;  ///< conductance metal to coolant with the pump still, over that with it turning (common practice)
-constexpr double oil_metal_w_k = 60.0;                       ///< oil to block (common practice)
+constexpr double oil_metal_w_k = 150.0, oil_metal_still_w_k = 40.0;  ///< oil to block, pumped round and standing (common practice)
 constexpr double sump_still_w_k = 15.0, sump_wind_w_k_m_s = 2.5;  ///< sump to the air, standing and for each m/s (common practice)
+constexpr double surface_w_k = 6.0;                          ///< block and heads to the bay's air (common practice)
 
-enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed };
+enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed, r_bay };
 constexpr Port reads[] = {outside::running, {"engine.coolant_heat", &kind::power}, {"engine.oil_heat", &kind::power},
                           {"cooling.engine_temperature", &kind::temperature}, metal_port, oil_port,
-                          outside::ambient, {"road.speed", &kind::speed}};
-enum Write { w_to_coolant };
-constexpr Port writes[] = {{"engine.heat_to_coolant", &kind::power, "kW", "heat into the coolant"}};
+                          outside::ambient, {"road.speed", &kind::speed}, {"bay.temperature", &kind::temperature}};
+enum Write { w_to_coolant, w_surface };
+constexpr Port writes[] = {{"engine.heat_to_coolant", &kind::power, "kW", "heat into the coolant"},
+                           {"engine.surface_heat", &kind::power, "kW", "heat from the engine's surface to the bay"}};
 
 double start_metal(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 368.15; }
 double start_oil(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 363.15; }
@@ -99,10 +101,12 @@ void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double conductance = m.metal_conductance_w_k * (v.in(r_running) > 0 ? 1.0 : still_share);
   const double to_coolant = conductance * (v.in(r_metal) - v.in(r_coolant));
-  const double to_oil = oil_metal_w_k * (v.in(r_metal) - v.in(r_oil));
+  const double to_oil = (v.in(r_running) > 0 ? oil_metal_w_k : oil_metal_still_w_k) * (v.in(r_metal) - v.in(r_oil));
   const double to_air = (sump_still_w_k + sump_wind_w_k_m_s * v.in(r_speed)) * (v.in(r_oil) - v.in(r_ambient));
+  const double to_bay = surface_w_k * (v.in(r_metal) - v.in(r_bay));
   v.set(w_to_coolant, to_coolant);
-  v.rate(s_metal, (v.in(r_coolant_heat) - to_coolant - to_oil) / m.metal_j_k);
+  v.set(w_surface, to_bay);
+  v.rate(s_metal, (v.in(r_coolant_heat) - to_coolant - to_oil - to_bay) / m.metal_j_k);
   v.rate(s_oil, (v.in(r_oil_heat) + to_oil - to_air) / m.oil_j_k);
 }
 }  // namespace heat

@@ -16,7 +16,7 @@ constexpr FieldInfo table[] = {
     number<&Input::oil_share>("oil_share", "share of heat to oil").from(0, 0.15).or_else(0.03).says("Share of the fuel's heat that friction puts into the oil.").after("common practice"),
     number<&Input::bay_share>("bay_share", "share of heat to the engine bay").from(0, 0.2).or_else(0.04).says("Share of the fuel's heat that manifolds and block give to the air under the bonnet.").after("common practice"),
     quantity<&Input::metal_mass>("metal_mass", "engine mass that warms", kind::mass).in("lb").from(50, 1200).says("Mass of block and heads; about two thirds of the dressed engine."),
-    quantity<&Input::oil_volume>("oil_volume", "oil", kind::volume).in("L").from(1, 20).or_else(5).spread({}).says("Oil in the sump."),
+    quantity<&Input::oil_volume>("oil_volume", "oil", kind::volume).in("L").from(1, 20).or_else(5).spread({}).says("Oil in the sump.").after("common practice"),
     quantity<&Input::metal_rise>("metal_rise", "hottest metal above coolant", kind::temperature_step).in("K").from(2, 80).or_else(18).spread(Source::typical, {.absolute = 6}).says("How far the hottest coolant-side metal lies above the coolant at a third of full power.").after("common practice"),
     quantity<&Input::highest_oil>("highest_oil", "highest oil temperature", kind::temperature).in("degC").from(90, 180).or_else(135, Source::chosen).says("Highest sump temperature wanted.").after("common practice, mineral oil"),
 };

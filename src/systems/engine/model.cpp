@@ -29,6 +29,20 @@ double coolant_heat_at(const Model& m, double power_w) {
   return coolant_heat_w(m, power_w, fuel_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w));
 }
 
+/// A curve's interpolant; what cannot be laid through its points is said.
+std::optional<physics::Interpolant> through(const std::optional<Curve>& member, Resolver& r) {
+  if (!member) return std::nullopt;
+  auto f = physics::Interpolant::make(*member);
+  if (!f) r.lacks(r.path_of(&member) + ": a curve of 2 to " + std::to_string(physics::Interpolant::max_points) + " points");
+  return f;
+}
+
+/// Heat and work can at most be the fuel's: looked at where work takes its greatest share, at full power.
+bool adds_up(const Model& m) {
+  const double fuel = fuel_heat_w(m, m.peak_speed_rad_s, m.peak_power_w);
+  return !(m.peak_power_w + (m.coolant_share + m.oil_share + m.bay_share) * fuel > fuel);
+}
+
 }  // namespace
 
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
@@ -46,8 +60,9 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.idle_rad_s = r.need(in.idle_speed);
   m.idle_ac_rad_s = r.get(in.idle_speed_air_conditioning, m.idle_rad_s);
   m.red_line_rad_s = r.need(in.red_line);
-  if (const Curve* c = r.need(in.torque_curve)) m.torque = physics::Interpolant::make(*c);
-  if (in.coolant_heat) m.coolant_heat = physics::Interpolant::make(*in.coolant_heat);
+  r.need(in.torque_curve);
+  m.torque = through(in.torque_curve, r);
+  m.coolant_heat = through(in.coolant_heat, r);
   find_peak(m);
   if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s) r.lacks(r.path_of(&in.torque_curve) + ": points up to the red line");
   const double displacement = r.need(in.displacement);
@@ -58,6 +73,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.coolant_share = r.need(in.coolant_share);
   m.oil_share = r.need(in.oil_share);
   m.bay_share = r.need(in.bay_share);
+  if (!adds_up(m)) r.lacks("engine: bsfc, coolant_share, oil_share and bay_share that do not make more than the fuel's heat together");
   m.metal_j_k = r.need(in.metal_mass) * iron_j_kg_k;
   m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
   m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);

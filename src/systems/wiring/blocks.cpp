@@ -17,7 +17,7 @@ constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"fans.current", &kind::current, "A", "fan current"},
                            {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
                            {"starter.current", &kind::current, "A", "starter current"},
-                           {"ground.drop", &kind::voltage, "V", "alternator case against battery negative"},
+                           {"ground.drop", &kind::voltage, "V", "alternator case against the battery's earthed post"},
                            {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
                            {"network.residual", &kind::current, "A", "imbalance left in the network"}};
 

@@ -112,6 +112,14 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
   }
 }
 
+/// Findings are told apart by the name of the run or load they stand for.
+void check_names(const Input& in, Resolver& r) {
+  for (auto& [name, load] : in.load)
+    if (in.run.find(name) || name == "fans")
+      r.lacks("wiring.load." + name + ": a name of its own, \"" + name + "\" is " + (name == "fans" ? "the fan feed" : "a run"));
+  if (in.run.find("fans")) r.lacks("wiring.run.fans: a name of its own, \"fans\" is the fan feed");
+}
+
 void add_sources(const Input& in, Model& m, Builder& b) {
   m.battery = b.add({.from = dc::ground, .to = m.n_battery, .law = dc::Battery{12.6, 0.01}});
   dc::Branch machine{.from = m.n_case, .to = m.n_alternator, .law = dc::RegulatedSource{14.0, 0.0}};
@@ -150,6 +158,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   m.nominal_v = r.nominal_v;
   Builder b(m, r);
+  check_names(in, r);
   add_runs(in, m, b, r);
   for (auto name : {"battery", "alternator", "block", "bus", "body", "starter"})
     if (!b.joined(name)) r.lacks(std::string("wiring.run: a run that reaches \"") + name + "\"");

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <optional>
 
 #include "systems/wiring/network_block.hpp"
 
@@ -10,8 +11,8 @@ namespace {
 constexpr std::string_view every_running[] = {"*running"};
 constexpr Port bus_needs[] = {{"bus.voltage", &kind::voltage}, network::reads[0], network::reads[1], network::reads[2], network::reads[3],
                               network::reads[4], network::reads[5], network::reads[6], network::reads[7], network::reads[8],
-                              {"load.current", &kind::current}};
-constexpr int n_load = 1 + network::read_count;
+                              {"fans.fitted", &kind::current}};
+constexpr int n_fitted = 1 + network::read_count;
 constexpr double feed_drop_v = 0.5;
 
 std::string amps(double a) {
@@ -20,23 +21,23 @@ std::string amps(double a) {
   return text;
 }
 
-/// The busiest instant of the duty's second half: past what a start costs, and with the fans on where they come and go.
-/// The last row would do only for a load that never changes: whether a cycling fan is then on is chance.
-std::size_t busiest(const Evidenced& run) {
-  auto& t = *run.trace;
-  std::size_t best = run.last();
-  for (std::size_t r = run.last(); r-- > 0 && t.time[r] >= 0.5 * t.time.back();)
-    if (run.at(r, n_load) > run.at(best, n_load)) best = r;
-  return best;
-}
-
 /// The network solved again at a row. The run's rows hold what the block read.
-dc::Solution solve_at(const Model& m, const Evidenced& run, std::size_t row) {
+dc::Solution solve(const Model& m, const Feed& feed) {
   dc::Network n = m.network;
-  set_feed(m, network::feed_from([&](int i) { return run.at(row, i + 1); }), n);
+  set_feed(m, feed, n);
   dc::Solution s;
   dc::solve(n, s);
   return s;
+}
+Feed feed_at(const Evidenced& run, std::size_t row) {
+  return network::feed_from([&](int i) { return run.at(row, i + 1); });
+}
+/// At the end of the duty with every electric fan on: that is what their wires and those before them must stand, whether
+/// or not a fan happens to run at that instant.
+dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
+  Feed feed = feed_at(run, run.last());
+  feed.fan_a = run.at(run.last(), n_fitted);
+  return solve(m, feed);
 }
 
 /// Every wire with what it carries.
@@ -46,22 +47,34 @@ template <class Visit> void each_wire(const Model& m, Visit visit) {
   visit(m.fan_feed);
 }
 
+/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
+/// less; empty where neither is known.
+std::optional<double> lasting_limit(const Conductor& c) {
+  if (!c.sized) return c.limit_a > 0 ? std::optional(c.limit_a) : std::nullopt;
+  return c.limit_a > 0 ? std::min(c.limit_a, c.ampacity_a) : c.ampacity_a;
+}
+
+constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
+
 /// Current in each wire against what it carries for good.
 namespace heat {
 constexpr std::string_view chain[] = {"load.current", "bus.voltage"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  const std::size_t row = busiest(run);
-  const auto s = solve_at(m, run, row);
+  const std::size_t row = run.last();
+  const auto s = solve_all_fans(m, run);
   each_wire(m, [&](const Conductor& c) {
-    if (!c.sized) return;
-    const double limit = c.limit_a > 0 ? std::min(c.limit_a, c.ampacity_a) : c.ampacity_a;
-    Verdict v{.place = c.place, .scale = std::max(limit, 1.0), .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
-    if (limit > 0) {
-      v.predicted = std::abs(s.current_a[c.branch]);
-      v.high = limit;
+    const auto limit = lasting_limit(c);
+    const double current = std::abs(s.current_a[c.branch]);
+    if (!limit && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
+    Verdict v{.place = c.place, .scale = std::max(limit.value_or(0), 1.0), .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
+    if (!limit) {
+      v.missing.push_back(c.gauge_path);
+    } else if (*limit > 0) {
+      v.predicted = current;
+      v.high = *limit;
     } else {
-      v.reason = "the wire's size or insulation lies outside the ampacity table";
+      v.reason = outside_table;
     }
     out.push_back(std::move(v));
   });
@@ -72,15 +85,19 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 namespace feed {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  const std::size_t row = busiest(run);
-  const auto s = solve_at(m, run, row);
+  const std::size_t row = run.last();
+  const auto s = solve_all_fans(m, run);
   for (auto& l : m.loads) {
     const double current = s.current_a[l.wire.branch] / l.share;
     if (current > 0)
       out.push_back({.place = l.wire.place, .predicted = current * l.wire.resistance_ohm, .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed, or a relay close to the load"});
   }
-  if (const double current = s.current_a[m.fans]; current > 0)
-    out.push_back({.place = "fans", .predicted = current * m.fan_feed.resistance_ohm, .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed and ground for the fans"});
+  if (const double current = s.current_a[m.fans]; current > 0) {
+    Verdict v{.place = "fans", .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed and ground for the fans"};
+    if (m.fan_feed.sized) v.predicted = current * m.fan_feed.resistance_ohm;
+    else v.missing.push_back(m.fan_feed.gauge_path);
+    out.push_back(std::move(v));
+  }
 }
 }  // namespace feed
 
@@ -89,7 +106,7 @@ namespace least {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(0));
-  const auto s = solve_at(m, run, row);
+  const auto s = solve(m, feed_at(run, row));
   for (auto& l : m.loads)
     if (l.least_v > 0 && s.current_a[l.wire.branch] > 0)
       out.push_back({.place = l.wire.place, .predicted = s.load_v[l.wire.branch], .low = l.least_v, .scale = 2.0, .row = row, .fix_hint = "more bus voltage, or a thicker feed"});
@@ -105,7 +122,9 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     Verdict v{.place = c.place, .fix_hint = "a smaller fuse, or a wire that carries it"};
     if (!c.sized) v.missing.push_back(c.gauge_path);
     if (!c.fused) v.missing.push_back(c.fuse_path);
-    if (v.missing.empty()) {
+    if (v.missing.empty() && c.ampacity_a <= 0) {
+      v.reason = outside_table;
+    } else if (v.missing.empty()) {
       v.rule = c.fuse_a <= c.ampacity_a;
       v.reason = "fuse " + amps(c.fuse_a) + ", wire carries " + amps(c.ampacity_a) + " in its bundle and zone";
     }
@@ -141,13 +160,14 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   for (std::size_t i : m.charge_path) {
     auto& c = m.runs[i];
     Verdict v{.place = c.place, .fix_hint = "a new charge lead straight to the battery, fused there, past ammeter and bulkhead connector"};
-    const double limit = c.limit_a > 0 ? (c.sized ? std::min(c.limit_a, c.ampacity_a) : c.limit_a) : c.ampacity_a;
-    if (!c.sized && c.limit_a <= 0) {
-      v.missing.push_back(c.gauge_path);
-    } else {
+    if (const auto limit = lasting_limit(c); limit && *limit <= 0) {
+      v.reason = outside_table;
+    } else if (limit) {
       v.predicted = run.at(0, 1);
-      v.high = limit;
-      v.scale = std::max(limit, 1.0);
+      v.high = *limit;
+      v.scale = std::max(*limit, 1.0);
+    } else {
+      v.missing.push_back(c.gauge_path);
     }
     out.push_back(std::move(v));
   }
@@ -158,7 +178,7 @@ constexpr std::string_view ampacity_source = "33 CFR 183.425 Table 5 and notes";
 
 constexpr Requirement all[] = {
     {.id = "wiring.wire-current", .title = "wire carries its current", .kind = RequirementKind::most, .hazard = Hazard::harm, .caution = Caution::electrical_fire,
-     .quantity = &kind::current, .unit = "A", .source = ampacity_source, .formula = "network current at the busiest instant of the duty's second half, against table ampacity by size, insulation, zone and bundle",
+     .quantity = &kind::current, .unit = "A", .source = ampacity_source, .formula = "network current at the end of the duty with all electric fans on, against table ampacity by size, insulation, zone and bundle",
      .duties = every_running, .needs = bus_needs, .chain = heat::chain, .evaluate = heat::evaluate},
     {.id = "wiring.feed-drop", .title = "volts lost in the feed", .kind = RequirementKind::most, .hazard = Hazard::nuisance, .quantity = &kind::voltage, .unit = "V",
      .source = "FAA AC 43.13-1B ch. 11: 0.5 V on a 14 V bus, continuous (from memory)", .formula = "current times resistance of the load's own feed, ground and joints",

@@ -1,0 +1,58 @@
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "cli/sample_proof.hpp"
+
+namespace sw::cli {
+namespace {
+
+TEST(Check, EndsWithTheCodeOfItsProof) {
+  const Ran r = ran({"check", demo("sound.toml"), "--duty", "cold-crank", "--json"});
+  ASSERT_EQ(r.err, "");
+  const auto j = nlohmann::json::parse(r.out);
+  EXPECT_EQ(j["duties"], nlohmann::json{"cold-crank"});
+  ASSERT_GT(j["findings"].size(), 0u);
+  const auto& n = j["summary"];
+  EXPECT_EQ(r.code, n["fails"] > 0 ? 1 : n["unproven"] > 0 ? 3 : 0);
+}
+
+TEST(Check, CallsAFileWithoutFiguresUnproven) {
+  const Scratch scratch;
+  const Ran r = ran({"check", scratch.file("bare.toml", ""), "--duty", "hot-idle"});
+  EXPECT_EQ(r.code, 3) << r.err;
+  EXPECT_NE(r.out.find("UNPROVEN"), std::string::npos);
+  EXPECT_NE(r.out.find("Measure next: "), std::string::npos);
+}
+
+TEST(Check, TellsFaultsInPlaceOfAProof) {
+  const Scratch scratch;
+  const std::string file = scratch.file("bad.toml", "[engine]\nidle_speed = \"fast\"\n");
+  EXPECT_EQ(ran({"check", file}).code, 2);
+  const Ran r = ran({"check", file, "--json"});
+  EXPECT_EQ(r.code, 2);
+  const auto j = nlohmann::json::parse(r.out);
+  ASSERT_EQ(j["faults"].size(), 1u);
+  EXPECT_EQ(j["faults"][0]["path"], "engine.idle_speed");
+  EXPECT_EQ(j["faults"][0]["line"], 2);
+}
+
+TEST(Check, OpensOneFinding) {
+  const Ran r = ran({"check", demo("sound.toml"), "--because", "charging.crank-voltage@cold-crank"});
+  EXPECT_TRUE(r.code == 0 || r.code == 1) << r.err;
+  EXPECT_NE(r.out.find("FROM CAUSE TO EFFECT"), std::string::npos);
+  const Ran wrong = ran({"check", demo("sound.toml"), "--because", "charging.crank-voltag@cold-crank"});
+  EXPECT_EQ(wrong.code, 2);
+  EXPECT_EQ(wrong.err,
+            "streetwright: there is no one finding \"charging.crank-voltag@cold-crank\"; did you mean "
+            "charging.crank-voltage@cold-crank?\n");
+}
+
+TEST(Check, RefusesADutyThatIsNotThere) {
+  const Ran r = ran({"check", demo("sound.toml"), "--duty", "hot-idel"});
+  EXPECT_EQ(r.code, 2);
+  EXPECT_EQ(r.out, "");
+}
+
+}  // namespace
+}  // namespace sw::cli

@@ -1,0 +1,64 @@
+#include "cli/figures.hpp"
+
+#include <gtest/gtest.h>
+
+#include "cli/page.hpp"
+#include "cli/sample_proof.hpp"
+
+namespace sw::cli {
+namespace {
+
+std::string shown(const std::string& text) {
+  Page page({.width = 200, .unicode = true, .colour = false});
+  page.text(text);
+  std::string out = page.take();
+  out.pop_back();
+  return out;
+}
+
+TEST(MeasureWords, SayValueDoubtAndLimitInTheFindingsUnit) {
+  EXPECT_EQ(shown(measure_words(short_of_current())), "-7 A ± 3 A where 0 A is the least");
+  EXPECT_EQ(shown(measure_words(hot_coolant())), "103 degC ± 4 degC where 105 degC is the most");
+  EXPECT_EQ(shown(measure_words(charge_band())), "14.2 V ± 0.1 V where 13.8 V to 14.8 V is wanted");
+  EXPECT_EQ(measure_words(backward_fan()), "");
+  EXPECT_EQ(measure_words(unknown_cap()), "");
+}
+
+TEST(LimitWords, NameTheSide) {
+  EXPECT_EQ(shown(limit_words(short_of_current())), "0 A at least");
+  EXPECT_EQ(shown(limit_words(hot_coolant())), "105 degC at most");
+  EXPECT_EQ(limit_words(backward_fan()), "");
+}
+
+TEST(WithDoubt, LeavesOutADoubtThatSaysNothing) {
+  EXPECT_EQ(shown(with_doubt(12, 0, kind::voltage, "V")), "12 V");
+  EXPECT_EQ(shown(with_doubt(12, 1e-9, kind::voltage, "V")), "12 V");
+}
+
+TEST(EvidenceMarks, ExplainOnlyWhatWasUsed) {
+  EvidenceMarks marks;
+  EXPECT_EQ(marks.legend(), "");
+  EXPECT_EQ(shown("x" + marks.mark("typical, nobody gave it")), "x (t)");
+  EXPECT_EQ(shown("x" + marks.mark("data sheet of wide-fan")), "x (d)");
+  EXPECT_EQ(marks.mark("computed"), "");
+  EXPECT_EQ(marks.mark("typically not"), "");
+  EXPECT_EQ(marks.legend(), "(d) data sheet   (t) typical");
+}
+
+TEST(Because, TellsInputsFromFiguresOnTheWay) {
+  const Finding f = short_of_current();
+  EXPECT_FALSE(is_input(f.because.front()));
+  EXPECT_TRUE(is_input(f.because.back()));
+  EXPECT_EQ(because_value({.what = "curve", .text = "a curve"}), "a curve");
+}
+
+TEST(Where, NamesPlaceAndDuty) {
+  EXPECT_EQ(where(thick_wire()), "left fan, hot-idle");
+  EXPECT_EQ(where(hot_coolant()), "grade");
+  EXPECT_EQ(where(backward_fan()), "left");
+  EXPECT_EQ(without_duty("a.b[c]@d"), "a.b[c]");
+  EXPECT_EQ(without_duty("a.b"), "a.b");
+}
+
+}  // namespace
+}  // namespace sw::cli

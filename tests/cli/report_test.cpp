@@ -1,0 +1,84 @@
+// Whole pages are a regression: our own output, looked at and kept.
+#include "cli/report.hpp"
+
+#include <gtest/gtest.h>
+
+#include "cli/page.hpp"
+#include "cli/sample_proof.hpp"
+#include "repository/files.hpp"
+
+namespace sw::cli {
+namespace {
+
+std::string golden(const std::string& name) { return repository::read_file(repository::root() / "tests/cli/golden" / name); }
+
+std::vector<std::string> lines_of(const std::string& text) { return repository::lines_of(text); }
+
+const ReportOptions usual{.all = false, .title = "Thistledown saloon (invented)", .build = "thistledown.toml"};
+
+TEST(Report, AsAWholeAt80Columns) {
+  EXPECT_EQ(report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual), golden("report_80.txt"));
+}
+TEST(Report, AsAWholeAt60ColumnsInAscii) {
+  EXPECT_EQ(report(sample_proof(), {.width = 60, .unicode = false, .colour = false}, usual), golden("report_60_ascii.txt"));
+}
+TEST(Report, AsAWholeAt120ColumnsWithAll) {
+  ReportOptions all = usual;
+  all.all = true;
+  EXPECT_EQ(report(sample_proof(), {.width = 120, .unicode = true, .colour = false}, all), golden("report_120_all.txt"));
+}
+
+TEST(Report, StaysWithinAnyWidth) {
+  ReportOptions all = usual;
+  all.all = true;
+  for (bool unicode : {true, false})
+    for (int width = 60; width <= 200; width += 7)
+      for (auto& line : lines_of(report(sample_proof(), {.width = width, .unicode = unicode, .colour = false}, all)))
+        EXPECT_LE(seen(line), width) << line;
+}
+
+TEST(Report, IsPlainAsciiWhereItMustBe) {
+  for (char c : report(sample_proof(), {.width = 80, .unicode = false, .colour = false}, usual))
+    EXPECT_TRUE(c == '\n' || (c >= ' ' && c <= '~')) << static_cast<int>(c);
+}
+
+// Colour is never the only sign: without it the same words and forms stand there.
+TEST(Report, SaysTheSameWithoutColour) {
+  std::string coloured = report(sample_proof(), {.width = 80, .unicode = true, .colour = true}, usual), bare;
+  EXPECT_NE(coloured.find('\x1b'), std::string::npos);
+  for (std::size_t i = 0; i < coloured.size(); ++i)
+    if (coloured[i] == '\x1b') i = coloured.find('m', i);
+    else bare += coloured[i];
+  EXPECT_EQ(bare, report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual));
+}
+
+TEST(Report, NamesTheHeaviestPartFirst) {
+  const auto lines = lines_of(report(sample_proof(), {.width = 120, .unicode = true, .colour = false}, usual));
+  EXPECT_EQ(lines.at(1), "What fails turns most on cooling.fan.left (current); then charging.alternator (hot_share)");
+}
+
+TEST(Report, EndsWithTheCounts) {
+  EXPECT_EQ(count_line(sample_proof()), "3 fail · 1 tight · 1 unproven · 2 hold");
+  const auto text = report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual);
+  EXPECT_TRUE(text.ends_with("3 fail · 1 tight · 1 unproven · 2 hold\n"));
+}
+
+TEST(Report, SaysOnceThatItIsNoCertificate) {
+  for (const Proof& p : {sample_proof(), Proof{}}) {
+    const auto text = report(p, {.width = 200, .unicode = true, .colour = false}, usual);
+    const auto at = text.find("aid to judgement and not a certificate");
+    EXPECT_NE(at, std::string::npos);
+    EXPECT_EQ(text.find("certificate", at + 40), std::string::npos);
+  }
+}
+
+TEST(Report, LetsNothingOfTheUsersSteerTheTerminal) {
+  Proof p = sample_proof();
+  for (auto& f : p.findings) f.title = f.place = f.fix_hint = f.reason = "a\x1b[31mb\x01\nc";
+  ReportOptions odd{.all = true, .title = "\x1b]0;x\x07", .build = "\r\x1b"};
+  for (char c : report(p, {.width = 80, .unicode = true, .colour = false}, odd))
+    EXPECT_TRUE(c == '\n' || static_cast<unsigned char>(c) >= 0x20) << static_cast<int>(c);
+}
+
+}  // namespace
+}  // namespace sw::cli

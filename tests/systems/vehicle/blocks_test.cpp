@@ -1,0 +1,73 @@
+#include "systems/rig.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+vehicle::Model hand_car() {
+  vehicle::Model m;
+  m.mass_kg = 1500;
+  m.drag_area_m2 = 0.8;
+  m.rolling = 0.013;
+  return m;
+}
+
+// Gillespie, Fundamentals of Vehicle Dynamics, ch. 4: rolling m g f, drag rho CdA v^2 / 2, grade m g sin; by hand at
+// 20 m/s in air of 1.2 kg/m3: 1500 9.80665 0.013 = 191.23 N, 0.5 1.2 0.8 400 = 192 N.
+TEST(VehicleBlocks, RoadLoadByHand) {
+  const auto m = hand_car();
+  auto b = bench<vehicle::System>(m, "vehicle.resistance");
+  b.give("road.speed", 20).give("duty.density", 1.2).run();
+  EXPECT_NEAR(b.get("road.force"), 383.23, 0.01);
+  EXPECT_NEAR(b.get("road.power"), 383.23 * 20, 0.2);
+  // 6 % of grade: angle atan(0.06), sin 0.0598922, cos 0.9982048 (adds 880.98 N, takes 0.34 N of the rolling part).
+  b.give("duty.grade", 0.06).run();
+  EXPECT_NEAR(b.get("road.force"), 192 + 191.23 * 0.9982048 + 1500 * gravity * 0.0598922, 0.05);
+}
+
+TEST(VehicleBlocks, AccelerationCountsOnARoadButNotInAPull) {
+  const auto m = hand_car();
+  auto b = bench<vehicle::System>(m, "vehicle.resistance");
+  b.give("road.speed", 20).give("duty.density", 1.2).give("duty.acceleration", 1).give("duty.payload", 100).run();
+  const double held = 192 + 1600 * gravity * 0.013;  // Newton: a further 1600 kg x 1 m/s2
+  EXPECT_NEAR(b.get("road.force"), held + 1600, 0.01);
+  EXPECT_NEAR(b.get("road.held_force"), held, 0.01);
+  b.give("duty.pull", 1).run();  // there the car's own acceleration comes out of the surplus, not of the duty
+  EXPECT_NEAR(b.get("road.force"), held, 0.01);
+}
+
+TEST(VehicleBlocks, PullGainsWhatTheRoadLeaves) {
+  const auto m = hand_car();
+  auto b = bench<vehicle::System>(m, "vehicle.travel");
+  b.give("road.speed", 12).give("road.held_force", 400).give("driveline.pull_force", 5125).run();
+  EXPECT_NEAR(b.rate("vehicle.pull_speed"), 3.0, 1e-12);  // (5125 - 400) / (1500 x 1.05)
+  EXPECT_EQ(b.rate("vehicle.distance"), 12);
+}
+
+// The same against a constant-force start from the trace itself: distance is the integral of speed.
+TEST(VehicleBlocks, DistanceIsTheIntegralOfSpeed) {
+  Drive d(demo(), "full-throttle");
+  EXPECT_NEAR(d.last("vehicle.distance"), d.integral("road.speed"), 0.002 * d.last("vehicle.distance"));
+  EXPECT_GT(d.last("road.speed"), 60 * mph);
+  d.run("commute");
+  EXPECT_NEAR(d.last("vehicle.distance"), d.integral("road.speed"), 0.002 * d.last("vehicle.distance"));
+}
+
+// Density by the gas law at 35 degC, 101 325 Pa: 101325 / (287.05 x 308.15) = 1.1455 kg/m3. 3700 lb = 1678.3 kg.
+// Rolling 0.013 x 1678.3 x 9.80665 = 213.96 N; drag 0.5 x 1.1455 x 0.95 x 29.0576^2 = 459.4 N.
+TEST(VehicleBlocks, CruiseOfTheDemoCarByHand) {
+  Drive d(demo(), "cruise");
+  EXPECT_NEAR(d.last("road.force"), 673.4, 1.0);
+  EXPECT_NEAR(d.last("road.power"), 673.4 * 65 * mph, 30);
+}
+
+TEST(VehicleBlocks, SixVoltsAndPositiveEarthReachThePorts) {
+  const auto m = resolved<vehicle::System>(demo("[vehicle]\nsystem_voltage = \"6 V\"\nearth = \"positive\"\n")).model;
+  auto b = bench<vehicle::System>(m, "vehicle.resistance");
+  b.run();
+  EXPECT_EQ(b.get("vehicle.voltage"), 6);
+  EXPECT_EQ(b.get("vehicle.positive_earth"), 1);
+}
+
+}  // namespace

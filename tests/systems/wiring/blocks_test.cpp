@@ -1,0 +1,86 @@
+#include "systems/rig.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+const char* const running_duties[] = {"hot-idle", "parade", "commute", "cruise", "grade", "night-rain", "warm-up"};
+
+// Kirchhoff's current law over the whole car: what the machine makes goes into loads and battery, at every row.
+TEST(WiringBlocks, CurrentsBalance) {
+  Drive d(demo());
+  for (auto duty : running_duties) {
+    d.run(duty);
+    for (std::size_t r = 0; r < d.trace().rows(); ++r) {
+      EXPECT_NEAR(d.at(r, "alternator.current"), d.at(r, "load.current") + d.at(r, "battery.current"), 2e-6) << duty << " row " << r;
+      EXPECT_LT(d.at(r, "network.residual"), 1e-6);
+    }
+  }
+  d.run("cold-crank");
+  for (std::size_t r = 0; r < d.trace().rows(); ++r)
+    EXPECT_NEAR(-d.at(r, "battery.current"), d.at(r, "load.current") + d.at(r, "starter.current"), 2e-6);
+}
+
+TEST(WiringBlocks, TheMachineNeverGivesMoreThanItCan) {
+  Drive d(demo());
+  for (auto duty : running_duties) {
+    d.run(duty);
+    for (std::size_t r = 0; r < d.trace().rows(); ++r) {
+      EXPECT_LE(d.at(r, "alternator.current"), d.at(r, "alternator.available") * (1 + 1e-9) + 1e-9) << duty;
+      EXPECT_GE(d.at(r, "alternator.current"), 0);
+    }
+  }
+}
+
+// The regulated point stands at the set-point, less 1 mV an ampere of regulation; the others differ by their drops.
+TEST(WiringBlocks, SenseDecidesWhichPointIsHeld) {
+  const std::pair<const char*, const char*> places[] = {{"own stud", "alternator.voltage"}, {"bus", "bus.voltage"}, {"battery", "battery.voltage"}};
+  for (auto [sense, port] : places) {
+    Drive d(demo("[wiring]\nsense = \"" + std::string(sense) + "\"\n"), "cruise");
+    const double droop = 0.001 * d.last("alternator.current");
+    EXPECT_NEAR(d.last(port), d.last("regulator.voltage") - droop, 0.02) << sense;
+    EXPECT_LT(d.last("alternator.current"), d.last("alternator.available")) << "else nothing is held";
+  }
+}
+
+// Ohm's law along the demo's charge lead and block ground, from the model's own resistances at the end of a cruise.
+TEST(WiringBlocks, DropsByOhm) {
+  Drive d(demo(), "cruise");
+  const auto& m = d.car().model<wiring::Model>();
+  double block = 0, charge = 0;
+  for (auto& c : m.runs) {
+    if (c.place == "block_ground") block = c.resistance_ohm;
+    if (c.place == "charge") charge = c.resistance_ohm;
+  }
+  const double a = d.last("alternator.current");
+  EXPECT_NEAR(d.last("ground.drop"), a * block, 1e-6);
+  EXPECT_NEAR(d.last("alternator.voltage"), a * (charge + block) + d.last("battery.voltage"), 1e-6);
+}
+
+// A load is off where none of its conditions is met, so that standing it is the clock alone that draws.
+TEST(WiringBlocks, LoadsFollowTheirConditions) {
+  Drive d(demo(), "parked");
+  EXPECT_NEAR(d.first("load.current"), 0.018, 1e-6);
+  EXPECT_NEAR(d.first("battery.current"), -0.018, 1e-6);
+  d.run("cold-crank");
+  EXPECT_NEAR(d.first("load.current"), 0.018 + 4 * d.first("bus.voltage") / 13.5, 0.15);  // memory and ignition
+}
+
+TEST(WiringBlocks, WithoutAirConditioningItsLoadsStayOff) {
+  Drive with(demo(), "hot-idle"), without(demo("[air_conditioning]\nfitted = false\n"), "hot-idle");
+  EXPECT_GT(with.first("load.current"), without.first("load.current") + 10);  // clutch and blower, 13 A and a fan
+}
+
+// The electrical energy balance: what the machine gives at its stud is what loads, wires and battery take; here that
+// no power comes from nowhere: loads take no more than machine and battery give.
+TEST(WiringBlocks, NoPowerFromNowhere) {
+  Drive d(demo(), "night-rain");
+  for (std::size_t r = 0; r < d.trace().rows(); ++r) {
+    const double made = d.at(r, "alternator.voltage") * d.at(r, "alternator.current");
+    const double taken = d.at(r, "bus.voltage") * d.at(r, "load.current") * 0.99 + d.at(r, "battery.voltage") * d.at(r, "battery.current");
+    EXPECT_GE(made, taken - 1e-6);
+  }
+}
+
+}  // namespace
