@@ -1,11 +1,8 @@
 // What one `check` of demo/sound.toml costs: reading and resolving the build, one run of every duty, and the whole
 // proof with its doubt bands; and the memory of it.
 #include <sys/resource.h>
-#include <time.h>
 
-#include <chrono>
 #include <cstdio>
-#include <thread>
 
 #include "clock.hpp"
 #include "proof/proof.hpp"
@@ -14,19 +11,6 @@ namespace sw::bench {
 namespace {
 
 constexpr int timed_runs = 7;
-
-double wall_s() { return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count(); }
-
-/// Median wall time, s: the proof runs on several threads.
-template <class Work> double median_wall(int runs, Work work) {
-  std::vector<double> all;
-  for (int i = 0; i < runs; ++i) {
-    const double from = wall_s();
-    work();
-    all.push_back(wall_s() - from);
-  }
-  return median(all);
-}
 
 double most_memory_mb() {
   rusage u{};
@@ -47,9 +31,8 @@ void run() {
   std::size_t rows = 0, width = car.graph().width;
   for (auto& t : run_duties(car, *set)) rows += t.rows();
   const double before = most_memory_mb();
-  std::printf("| proof without doubt, one thread | %.0f ms |\n", 1e3 * median_wall(timed_runs, [&] { prove(opened.build, *set, {.doubt = false, .threads = 1}); }));
-  std::printf("| proof, one thread | %.0f ms |\n", 1e3 * median_wall(timed_runs, [&] { prove(opened.build, *set, {.threads = 1}); }));
-  std::printf("| proof, %u threads | %.0f ms |\n", std::thread::hardware_concurrency(), 1e3 * median_wall(timed_runs, [&] { prove(opened.build, *set); }));
+  std::printf("| proof without doubt, one thread | %.0f ms |\n", 1e3 * median_time(timed_runs, [&] { prove(opened.build, *set, {.doubt = false, .threads = 1}); }));
+  std::printf("| proof with doubt, one thread | %.0f ms |\n", 1e3 * median_time(timed_runs, [&] { prove(opened.build, *set, {.threads = 1}); }));
   std::printf("| a car | %zu kB and what it points to |\n", sizeof(Car) / 1024);
   std::printf("| traces of all duties | %zu rows of %zu ports, %.1f MB |\n", rows, width, static_cast<double>(rows * width * sizeof(double)) / 1e6);
   std::printf("| most memory held, before the proofs and after | %.0f MB, %.0f MB |\n", before, most_memory_mb());
