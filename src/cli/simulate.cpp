@@ -25,7 +25,7 @@ int run_simulate(const Args& args, Console& console) {
     console.out += trace_csv(car.graph(), trace);
   else
     console.out += trace_page(car, trace, loaded.duties->courses[*at], console.look);
-  if (trace.summary.usable()) return exit_code::good;
+  if (trace.summary.usable()) return car.graph().unavailable.empty() ? exit_code::good : exit_code::unproven;
   complain(console, "the run of " + *duty + " ended early: " + trace.summary.reason);
   return exit_code::unproven;
 }

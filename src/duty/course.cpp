@@ -9,6 +9,8 @@
 namespace sw {
 namespace {
 
+constexpr double fastest_m_s = 89.408;  ///< 200 mph, as the field `speed` allows
+
 
 unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
   const auto own = conditions_of(duty.conditions);
@@ -64,7 +66,9 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
     }
   }
   c.duration = duty.duration ? duty.duration->si : c.time.empty() ? 0.0 : c.time.back();
-  if (!(c.duration > 0)) faults.push_back("no duration: give `duration` or a speed trace");
+  if (duty.speed && (duty.speed_trace || !duty.trace_file.empty())) faults.push_back("both a held speed and a trace: give one");
+  if (!c.speed.empty() && *std::max_element(c.speed.begin(), c.speed.end()) > fastest_m_s) faults.push_back("the trace goes faster than 200 mph");
+  if (!(c.duration > 0) && duty.trace_file.empty()) faults.push_back("no duration: give `duration` or a speed trace");
   const double altitude = duty.altitude ? duty.altitude->si : 0.0, ambient = duty.ambient ? duty.ambient->si : 298.15;
   c.pressure = physics::standard_atmosphere(altitude).pressure_pa;
   c.density = physics::air_density(c.pressure, ambient);

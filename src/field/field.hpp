@@ -79,6 +79,7 @@ struct FieldInfo {
   std::span<const std::string_view> choices;
   std::string_view part;                    ///< group: shelf category that can fill it (`alternator`), or empty
   bool harm = false;                        ///< decides a harm rule: has no typical value
+  bool grows = false;                       ///< a lever that is only offered upwards: more output, more flow
   bool lever = false;                       ///< a part or setting the shop can choose: offered as a remedy
 
   // Each returns a changed copy, so that a table reads as one sentence a field.
@@ -98,6 +99,7 @@ struct FieldInfo {
   constexpr FieldInfo says(std::string_view sentence) const { auto f = *this; f.doc = sentence; return f; }
   constexpr FieldInfo after(std::string_view s) const { auto f = *this; f.source = s; return f; }
   constexpr FieldInfo shelf(std::string_view category) const { auto f = *this; f.part = category; return f; }
+  constexpr FieldInfo may_grow() const { auto f = *this; f.lever = f.grows = true; return f; }
   constexpr FieldInfo may_change() const { auto f = *this; f.lever = true; return f; }
   constexpr FieldInfo decides_harm() const { auto f = *this; f.harm = true; return f; }
 };

@@ -21,8 +21,9 @@ double range_edge(const FieldInfo& f, bool high) {
 }
 
 bool in_range(const Lever& l) {
-  if (l.curve) return l.needed > 0;
   auto* f = find_field(build_fields(), l.path);
+  if (f && f->grows && l.needed < l.now) return false;  // nobody cures a car with a weaker part
+  if (l.curve) return l.needed > 0;
   return f && (!f->range.set || (l.needed > range_edge(*f, false) && l.needed < range_edge(*f, true)));
 }
 
@@ -61,25 +62,25 @@ std::optional<double> try_it(const Build& build, const DutySet& set, const std::
 }
 
 /// Secant steps from the first-order guess until the limit is met.
-bool settle(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target, double margin, double slope, Lever& l) {
-  double step = -beyond * margin / slope;
+bool settle(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target, double margin, double wanted, double slope, Lever& l) {
+  double step = beyond * (wanted - margin) / slope;
   for (int i = 0; i < most_tries; ++i) {
     l.needed = l.now + step;
     l.effort = effort_of(l.path, std::abs(step), l.curve ? std::nullopt : std::optional(l.now));
     if (l.effort > most_effort || !in_range(l)) return false;
     const auto got = try_it(build, set, base, target, l);
     if (!got) return false;
-    if (*got >= 0) return true;
+    if (*got >= wanted) return true;
     const double secant = (*got - margin) / step;
     if (secant * slope <= 0) return false;
-    step = -beyond * margin / secant;
+    step = beyond * (wanted - margin) / secant;
   }
   return false;
 }
 
 }  // namespace
 
-std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vector<Judged>& base, std::size_t index, const Study& study, std::size_t most) {
+std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vector<Judged>& base, std::size_t index, double half_width, const Study& study, std::size_t most) {
   const auto margin = base[index].margin();
   if (!margin || *margin >= 0 || base[index].verdict.rule) return {};
   struct Guess { double effort, slope; const Move* move; };
@@ -87,7 +88,7 @@ std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vec
   for (auto& m : study.moves) {
     const double slope = m.lever ? m.slope(index) : 0.0;
     if (slope == 0) continue;
-    guesses.push_back({effort_of(m.path, std::abs(*margin / slope), value_at(build, m.path)), slope, &m});
+    guesses.push_back({effort_of(m.path, std::abs((half_width - *margin) / slope), value_at(build, m.path)), slope, &m});
   }
   std::stable_sort(guesses.begin(), guesses.end(), [](auto& a, auto& b) { return a.effort < b.effort; });
   std::vector<Lever> out;
@@ -95,7 +96,7 @@ std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vec
     if (out.size() == most || g.effort > 2 * most_effort) break;
     const auto now = value_at(build, g.move->path);
     Lever l{.path = g.move->path, .now = now.value_or(1.0), .needed = 0, .curve = !now};
-    if (settle(build, set, base, base[index], *margin, g.slope, l)) out.push_back(l);
+    if (settle(build, set, base, base[index], *margin, half_width, g.slope, l)) out.push_back(l);
   }
   return out;
 }

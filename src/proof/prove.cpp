@@ -150,7 +150,7 @@ class Prover {
       alone(base_[i], f);
       if (f.state != State::fails) continue;
       std::string offer;
-      for (auto& l : levers(build_, set_, base_, i, study_)) offer += (offer.empty() ? "" : "; or ") + words(l);
+      for (auto& l : levers(build_, set_, base_, i, f.half_width, study_)) offer += (offer.empty() ? "" : "; or ") + words(l);
       if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + std::string("Holds with ") + offer;
     }
   }

@@ -6,8 +6,8 @@ namespace {
 constexpr FieldInfo alternator_table[] = {
     choice<&Alternator::machine>("machine", "machine", machine_names).or_else(0, Source::chosen).says("Alternator, or a generator with its regulator box."),
     choice<&Alternator::earth>("earth", "earth", earth_names).decides_harm().says("Which side of the machine is joined to its case."),
-    quantity<&Alternator::rated_current>("rated_current", "rated current", kind::current).may_change().in("A").above(5, 400).says("Current at 6000 rpm of its own, 13.5 V, cold.").after("ISO 8854"),
-    curve<&Alternator::output_curve>("output_curve", "output curve", kind::shaft_speed, kind::current).may_change().in("rpm", "A").from(0, 400).says("Current against its own speed, cold; ask the supplier for it. Without it a usual shape is scaled from the rated current."),
+    quantity<&Alternator::rated_current>("rated_current", "rated current", kind::current).may_grow().in("A").above(5, 400).says("Current at 6000 rpm of its own, 13.5 V, cold.").after("ISO 8854"),
+    curve<&Alternator::output_curve>("output_curve", "output curve", kind::shaft_speed, kind::current).may_grow().in("rpm", "A").from(0, 400).says("Current against its own speed, cold; ask the supplier for it. Without it a usual shape is scaled from the rated current."),
     number<&Alternator::usual_shape>("usual_shape", "usual output shape").from(0.5, 1.3).or_else(1).spread(Source::typical, {.share = 0.2}).says("Output over that of a usual machine of the same rating; stands in, with its doubt, for a curve nobody gave.").after("common practice"),
     number<&Alternator::hot_share>("hot_share", "hot output").from(0.4, 1).or_else(0.80).spread(Source::typical, {.absolute = 0.05}).says("Output hot over output cold.").after("common practice"),
     quantity<&Alternator::hot_air>("hot_air", "hot air", kind::temperature).in("degC").from(50, 130).or_else(95, Source::chosen).spread({}).says("Air temperature the hot output is meant at."),
@@ -21,8 +21,8 @@ constexpr FieldInfo alternator_table[] = {
 static_assert(std::size(alternator_table) == member_count<Alternator>());
 
 constexpr FieldInfo battery_table[] = {
-    quantity<&Battery::capacity>("capacity", "capacity", kind::charge).may_change().in("A h").above(5, 300).says("Charge at the 20 hour rate."),
-    quantity<&Battery::cold_crank_current>("cold_crank_current", "cold cranking current", kind::current).may_change().in("A").above(50, 2000).says("Current at -18 degC for 30 s, a cell not below 1.2 V.").after("SAE J537"),
+    quantity<&Battery::capacity>("capacity", "capacity", kind::charge).may_grow().in("A h").above(5, 300).says("Charge at the 20 hour rate."),
+    quantity<&Battery::cold_crank_current>("cold_crank_current", "cold cranking current", kind::current).may_grow().in("A").above(50, 2000).says("Current at -18 degC for 30 s, a cell not below 1.2 V.").after("SAE J537"),
     quantity<&Battery::resistance>("resistance", "internal resistance", kind::resistance).in("mohm").above(1, 60).says("Measured at about 25 degC, charged; without it, from the cold cranking current."),
 };
 static_assert(std::size(battery_table) == member_count<Battery>());

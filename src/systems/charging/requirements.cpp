@@ -73,6 +73,18 @@ constexpr std::string_view ground_chain[] = {"alternator.current", "ground.drop"
 constexpr Port lead_needs[] = {{"charge.lead_drop", &kind::voltage}};
 constexpr std::string_view lead_chain[] = {"alternator.current", "charge.lead_drop"};
 
+/// What a battery and the lamps stand for long: 2.48 V a cell.
+namespace over {
+constexpr double most_v_cell = 14.9 / 6;
+constexpr Port needs[] = {{"battery.voltage", &kind::voltage}};
+constexpr std::string_view chain[] = {"regulator.voltage", "alternator.voltage", "battery.voltage"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  const double cells = static_cast<const Model*>(model)->cells;
+  out.push_back({.predicted = run.trace->late_mean(run.slot(0), late), .high = most_v_cell * cells, .scale = cells / 4, .row = run.last(),
+                 .fix_hint = "the regulator the battery's maker asks for; machine, battery, starter and lamps all of the car's voltage"});
+}
+}  // namespace over
+
 namespace rotor {
 enum Need { n_red, n_ratio };
 constexpr Port needs[] = {{"engine.red_line", &kind::shaft_speed}, {"belts.alternator_ratio", &kind::number}};
@@ -191,6 +203,9 @@ constexpr Requirement all[] = {
      .quantity = &kind::voltage, .unit = "V", .source = "common practice: charge lead drop at most 0.3 V",
      .formula = "DC network solved for the bus, against the regulator's set-point at its temperature less 0.3 V; mean of the duty's second half",
      .duties = every_running, .needs = bus::needs, .chain = bus::chain, .evaluate = bus::evaluate},
+    {.id = "charging.overvoltage", .title = "no more volts than battery and lamps stand", .kind = RequirementKind::most, .hazard = Hazard::damage,
+     .caution = Caution::battery_gas, .quantity = &kind::voltage, .unit = "V", .source = "common practice: 14.9 V in a 12 V car, half of it in a 6 V car",
+     .formula = "volts at the battery's posts; mean of the duty's second half", .duties = every_running, .needs = over::needs, .chain = over::chain, .evaluate = over::evaluate},
     {.id = "charging.ground-drop", .title = "alternator's way back to the battery", .kind = RequirementKind::most, .hazard = Hazard::nuisance,
      .caution = Caution::electrical_fire, .quantity = &kind::voltage, .unit = "V", .source = "common practice: 0.1 V", .formula = "current times resistance from the case to the battery's negative post; mean of the duty's second half",
      .duties = every_running, .needs = ground_needs, .chain = ground_chain, .evaluate = drop<10>},

@@ -4,9 +4,9 @@ namespace sw::cooling {
 namespace {
 
 constexpr FieldInfo radiator_table[] = {
-    quantity<&Radiator::core_width>("core_width", "core width", kind::length).may_change().in("in").from(6, 48).spread(Source::measured, {.absolute = 0.06}).says("Width of the finned face."),
-    quantity<&Radiator::core_height>("core_height", "core height", kind::length).may_change().in("in").from(6, 40).spread(Source::measured, {.absolute = 0.06}).says("Height of the finned face."),
-    quantity<&Radiator::conductance>("conductance", "conductance", kind::thermal_conductance).may_change().in("kW/K").above(0.1, 8).spread(Source::data_sheet, {.share = 0.08}).spread(Source::stated, {.share = 0.08}).says("UA of the whole core at the air speed below; from the maker's rated heat and temperatures."),
+    quantity<&Radiator::core_width>("core_width", "core width", kind::length).may_grow().in("in").from(6, 48).spread(Source::measured, {.absolute = 0.06}).says("Width of the finned face."),
+    quantity<&Radiator::core_height>("core_height", "core height", kind::length).may_grow().in("in").from(6, 40).spread(Source::measured, {.absolute = 0.06}).says("Height of the finned face."),
+    quantity<&Radiator::conductance>("conductance", "conductance", kind::thermal_conductance).may_grow().in("kW/K").above(0.1, 8).spread(Source::data_sheet, {.share = 0.08}).spread(Source::stated, {.share = 0.08}).says("UA of the whole core at the air speed below; from the maker's rated heat and temperatures."),
     quantity<&Radiator::conductance_speed>("conductance_speed", "at air speed", kind::speed).in("m/s").from(0.5, 20).or_else(5, Source::chosen).spread({}).says("Face air speed the conductance is meant at."),
     number<&Radiator::conductance_exponent>("conductance_exponent", "exponent of air speed").from(0.2, 0.8).or_else(0.45).spread(Source::typical, {.absolute = 0.05}).says("Conductance goes with air speed to this power.").after("common practice: louvred fins 0.4 to 0.5"),
     number<&Radiator::blocked_share>("blocked_share", "blocked share").may_change().from(0, 0.9).or_else(0, Source::chosen).says("Share of the tubes silted up."),
@@ -17,7 +17,7 @@ constexpr FieldInfo radiator_table[] = {
 static_assert(std::size(radiator_table) == member_count<Radiator>());
 
 constexpr FieldInfo pump_table[] = {
-    quantity<&Pump::flow>("flow", "flow", kind::volume_flow).may_change().in("gal/min").above(1, 300).says("Flow through this car's circuit, thermostat open, at the pump speed below."),
+    quantity<&Pump::flow>("flow", "flow", kind::volume_flow).may_grow().in("gal/min").above(1, 300).says("Flow through this car's circuit, thermostat open, at the pump speed below."),
     quantity<&Pump::at_speed>("at_speed", "at pump speed", kind::shaft_speed).in("rpm").from(300, 10000).spread({}).says("Pump speed the flow and power are meant at."),
     quantity<&Pump::power>("power", "power", kind::power).in("hp").from(0, 10).or_else(1).says("Shaft power at that speed.").after("common practice"),
     choice<&Pump::rotation>("rotation", "rotation", rotation_names).says("Which way the impeller must turn."),
@@ -36,7 +36,7 @@ static_assert(std::size(thermostat_table) == member_count<Thermostat>());
 
 constexpr FieldInfo fan_table[] = {
     choice<&Fan::drive>("drive", "drive", drive_names).or_else(0, Source::chosen).says("Electric, or turned by the engine's belt."),
-    quantity<&Fan::flow>("flow", "installed flow", kind::volume_flow).may_change().in("cfm").above(50, 8000).spread(Source::data_sheet, {.share = 0.08}).spread(Source::stated, {.share = 0.08}).says("Air through this core and shroud, standing; not the free-air figure of the box."),
+    quantity<&Fan::flow>("flow", "installed flow", kind::volume_flow).may_grow().in("cfm").above(50, 8000).spread(Source::data_sheet, {.share = 0.08}).spread(Source::stated, {.share = 0.08}).says("Air through this core and shroud, standing; not the free-air figure of the box."),
     quantity<&Fan::at_voltage>("at_voltage", "at volts", kind::voltage).in("V").from(4, 16).spread({}).says("Volts at the motor that flow and current are meant at; without it 13.5 V in a 12 V car, 6.75 V in a 6 V car."),
     quantity<&Fan::current>("current", "current", kind::current).in("A").above(0.5, 120).says("Current of the motor at those volts."),
     quantity<&Fan::at_speed>("at_speed", "at fan speed", kind::shaft_speed).in("rpm").from(300, 6000).spread({}).says("Speed of an engine-driven fan that the flow is meant at."),
@@ -53,7 +53,7 @@ static_assert(std::size(fan_table) == member_count<Fan>());
 constexpr FieldInfo cap_table[] = {
     quantity<&Cap::pressure>("pressure", "cap", kind::gauge_pressure).may_change().in("psi").from(0, 30).spread(Source::stated, {.absolute = 0.5}).decides_harm().says("Pressure at which the cap opens."),
     quantity<&Cap::weakest_part>("weakest_part", "weakest part", kind::gauge_pressure).in("psi").above(0, 60).spread({}).decides_harm().says("Lowest pressure rating of radiator, heater core and hoses."),
-    quantity<&Cap::expansion_tank>("expansion_tank", "recovery bottle", kind::volume).may_change().in("L").from(0, 5).spread({}).says("Room in the recovery bottle or tank above the cold mark."),
+    quantity<&Cap::expansion_tank>("expansion_tank", "recovery bottle", kind::volume).may_grow().in("L").from(0, 5).spread({}).says("Room in the recovery bottle or tank above the cold mark."),
 };
 static_assert(std::size(cap_table) == member_count<Cap>());
 

@@ -33,6 +33,7 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
       fan.rated_a = r.need(f.current);
       fan.on_k = r.need(f.on);
       fan.off_k = r.need(f.off);
+      if (fan.off_k >= fan.on_k) r.fault(&f.off, "the fan is switched off no lower than it is switched on", "off belongs some 3 to 6 K below on");
     } else {
       fan.rated_rad_s = r.need(f.at_speed);
       fan.power_w = r.need(f.power);

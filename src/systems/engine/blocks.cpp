@@ -71,7 +71,7 @@ void evaluate(const void* model, View& v) {
   const double fuel = running ? fuel_heat_w(m, v.in(r_speed), power) : 0.0;
   v.set(w_power, power);
   v.set(w_fuel, fuel);
-  v.set(w_coolant, running ? coolant_heat_w(m, power, fuel) : 0.0);
+  v.set(w_coolant, running ? coolant_heat_w(m, v.in(r_speed), power) : 0.0);
   v.set(w_oil, m.oil_share * fuel);
   v.set(w_bay, m.bay_share * fuel);
 }

@@ -17,6 +17,7 @@ struct Input {
   std::optional<MassFlow> idle_fuel;
   std::optional<double> usual_idle_fuel;
   std::optional<double> coolant_share;
+  std::optional<double> idle_coolant_share;
   std::optional<Curve> coolant_heat;
   std::optional<double> oil_share;
   std::optional<double> bay_share;
@@ -34,7 +35,7 @@ struct Model {
   double peak_power_w = 0, peak_speed_rad_s = 0;
   double idle_fuel_w = 0;      ///< heat of the fuel at hot idle without load
   double fuel_per_power = 0;   ///< heat of the fuel for one unit of shaft power more (Willans line)
-  double coolant_share = 0, oil_share = 0, bay_share = 0;
+  double coolant_share = 0, idle_coolant_share = 0, oil_share = 0, bay_share = 0;
   double metal_j_k = 0, oil_j_k = 0;
   double metal_conductance_w_k = 0;  ///< metal to coolant with the pump turning
   double highest_oil_k = 0;
@@ -49,9 +50,11 @@ struct System {
   static std::span<const Requirement> requirements();
 };
 
-/// Heat to the coolant, W, of `fuel_w` at a power: the measured curve, continued beyond its ends by the share of the
-/// fuel that more power burns; else the share.
-double coolant_heat_w(const Model& m, double power_w, double fuel_w);
+/// Heat to the coolant, W, at a shaft speed and power. An idling engine gives the coolant a larger share of its heat than a
+/// working one, so the fuel without load counts with its own share, and grows with the root of speed (gas side heat
+/// transfer goes with less than speed); what power burns more counts with the share at load. A measured curve against
+/// power takes the place of both and is continued beyond its ends by the share at load.
+double coolant_heat_w(const Model& m, double speed_rad_s, double power_w);
 /// Heat of the fuel, W, at a shaft speed and power: a Willans line whose no-load part goes with speed.
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w);
 

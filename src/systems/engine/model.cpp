@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "systems/engine/engine.hpp"
 
@@ -26,7 +27,7 @@ void find_peak(Model& m) {
 
 /// Heat to the coolant at a share of full power, for the conductance that `metal_rise` stands for.
 double coolant_heat_at(const Model& m, double power_w) {
-  return coolant_heat_w(m, power_w, fuel_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w));
+  return coolant_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w);
 }
 
 /// A curve's interpolant; what cannot be laid through its points is said.
@@ -40,7 +41,7 @@ std::optional<physics::Interpolant> through(const std::optional<Curve>& member, 
 /// Heat and work can at most be the fuel's: looked at where work takes its greatest share, at full power.
 bool adds_up(const Model& m) {
   const double fuel = fuel_heat_w(m, m.peak_speed_rad_s, m.peak_power_w);
-  return !(m.peak_power_w + (m.coolant_share + m.oil_share + m.bay_share) * fuel > fuel);
+  return !(m.peak_power_w + coolant_heat_w(m, m.peak_speed_rad_s, m.peak_power_w) + (m.oil_share + m.bay_share) * fuel > fuel);
 }
 
 }  // namespace
@@ -49,10 +50,12 @@ double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
   return m.idle_fuel_w * speed_rad_s / m.idle_rad_s + m.fuel_per_power * std::max(0.0, power_w);
 }
 
-double coolant_heat_w(const Model& m, double power_w, double fuel_w) {
-  if (!m.coolant_heat) return m.coolant_share * fuel_w;
+double coolant_heat_w(const Model& m, double speed_rad_s, double power_w) {
+  const double at_load = m.coolant_share * m.fuel_per_power;
+  if (!m.coolant_heat)
+    return m.idle_coolant_share * m.idle_fuel_w * std::sqrt(speed_rad_s / m.idle_rad_s) + at_load * std::max(0.0, power_w);
   const double inside = std::clamp(power_w, m.coolant_heat->first(), m.coolant_heat->last());
-  return std::max(0.0, m.coolant_heat->at(inside).value + m.coolant_share * m.fuel_per_power * (power_w - inside));
+  return std::max(0.0, m.coolant_heat->at(inside).value + at_load * (power_w - inside));
 }
 
 Model System::resolve(const Input& in, Resolver& r) {
@@ -71,6 +74,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   const double full = r.need(in.bsfc) * m.peak_power_w * heating_value_j_kg;
   m.fuel_per_power = (full - m.idle_fuel_w * m.peak_speed_rad_s / m.idle_rad_s) / m.peak_power_w;
   m.coolant_share = r.need(in.coolant_share);
+  m.idle_coolant_share = r.need(in.idle_coolant_share);
   m.oil_share = r.need(in.oil_share);
   m.bay_share = r.need(in.bay_share);
   if (!adds_up(m)) r.fault(&in.bsfc, "shaft power and the shares to coolant, oil and engine bay come to more than the fuel's heat", "look at bsfc, idle_fuel and the shares");

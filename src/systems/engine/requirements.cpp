@@ -5,7 +5,6 @@ namespace sw::engine {
 namespace {
 
 constexpr std::string_view every_running[] = {"*running"};
-constexpr std::string_view climbing[] = {"grade", "cruise", "commute"};
 
 namespace oil {
 enum Need { n_oil, n_ambient };
@@ -25,6 +24,7 @@ enum Need { n_drive, n_accessories, n_peak, n_density };
 constexpr Port needs[] = {{"driveline.power", &kind::power}, {"accessories.power", &kind::power}, {"engine.peak_power", &kind::power}, outside::density};
 constexpr std::string_view chain[] = {"road.speed", "duty.grade", "road.power", "accessories.power", "engine.power"};
 void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
+  if (run.duty->method == Method::pull) return;  // there the engine gives all it has
   const std::size_t row = run.trace->highest(run.slot(n_drive));
   const double limit = usable * run.at(row, n_peak) * run.at(row, n_density) / 1.184;
   out.push_back({.predicted = run.at(row, n_drive) + run.at(row, n_accessories), .high = limit, .scale = limit, .row = row,
@@ -40,7 +40,7 @@ constexpr Requirement all[] = {
     {.id = "engine.power", .title = "power for the road", .kind = RequirementKind::most, .hazard = Hazard::nuisance,
      .quantity = &kind::power, .unit = "hp", .source = "common practice: nine tenths of full power held for long",
      .formula = "road load through gearbox and axle, plus accessories, against nine tenths of full power in this air",
-     .duties = climbing, .needs = reserve::needs, .chain = reserve::chain, .evaluate = reserve::evaluate},
+     .duties = every_running, .needs = reserve::needs, .chain = reserve::chain, .evaluate = reserve::evaluate},
 };
 
 }  // namespace

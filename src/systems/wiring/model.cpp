@@ -27,6 +27,17 @@ class Builder {
     return nodes_[name] = m_.network.add_node();
   }
   bool joined(const std::string& name) const { return nodes_.contains(name); }
+  /// The node a load hangs on: one that a run reaches, else a fault at `member`.
+  dc::NodeIndex known(const std::string& given, const char* usual, const void* member) {
+    const std::string name = given.empty() ? usual : given;
+    if (!joined(name) && !given.empty()) {
+      std::vector<std::string_view> all;
+      for (auto& [n, index] : nodes_) all.push_back(n);
+      const auto near = nearest(name, all);
+      r_.fault(member, "no run reaches a node \"" + name + "\"", near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?");
+    }
+    return node(name);
+  }
 
   std::size_t add(const dc::Branch& b) {
     if (m_.network.branch_count < dc::most_branches) return m_.network.add(b);
@@ -94,7 +105,7 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
     l.least_v = r.get(load.least_voltage, 0);
     l.behaviour = load.behaviour.value_or(Behaviour::resistance);
     const double a = l.rated_a * l.share, v = l.rated_v;
-    dc::Branch branch{.from = b.node(load.from.empty() ? "bus" : load.from), .to = b.node(load.to.empty() ? "body" : load.to),
+    dc::Branch branch{.from = b.known(load.from, "bus", &load.from), .to = b.known(load.to, "body", &load.to),
                       .series_ohm = l.wire.resistance_ohm};
     switch (l.behaviour) {
       case Behaviour::current: branch.law = dc::ConstantCurrent{a, 0.45 * v}; break;
@@ -176,7 +187,7 @@ Model System::resolve(const Input& in, Resolver& r) {
     m.fan_feed.fuse_path = r.path_of(&f.wire.fuse);
     m.fan_feed.resistance_ohm = r.need(f.resistance);
   }
-  m.fans = b.add({.from = b.node(f.from.empty() ? "bus" : f.from), .to = b.node(f.to.empty() ? "body" : f.to),
+  m.fans = b.add({.from = b.known(f.from, "bus", &f.from), .to = b.known(f.to, "body", &f.to),
                   .series_ohm = m.fan_feed.resistance_ohm, .law = dc::PowerLaw{1, 13.5, 1}});
   m.fan_feed.branch = m.fans;
   add_loads(in, m, b, r);

@@ -130,6 +130,13 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace least
 
+/// Every run from the battery's live post but the starter's cable needs a fuse there.
+bool leaves_battery(const Model& m, const Conductor& c) {
+  auto& b = m.network.branches[c.branch];
+  const auto other = b.from == m.n_battery ? b.to : b.to == m.n_battery ? b.from : m.n_starter;
+  return other != m.n_starter;
+}
+
 /// A fuse no larger than its wire carries. Both figures decide harm: neither has a stand-in.
 namespace protects {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
@@ -149,7 +156,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   };
   // Battery, starter and ground cables are not fused in a car; every load's feed and the charge path are.
   for (std::size_t i = 0; i < m.runs.size(); ++i)
-    judge(m.runs[i], std::find(m.charge_path.begin(), m.charge_path.end(), i) != m.charge_path.end());
+    judge(m.runs[i], leaves_battery(m, m.runs[i]) || std::find(m.charge_path.begin(), m.charge_path.end(), i) != m.charge_path.end());
   for (auto& l : m.loads) judge(l.wire, true);
   if (run.at(0, 1) > 0) judge(m.fan_feed, true);
 }
