@@ -43,6 +43,19 @@ std::string_view part_of(std::string_view path) {
   return dot == std::string_view::npos ? path : path.substr(0, dot);
 }
 
+/// The line told of a part alone carries the path of the port that was cut, which stands in the chain before it. Then
+/// only the cut figure, the one it stands before, and what came of it are kept; else the chain as it is.
+std::vector<const Because*> around_cut(const std::vector<const Because*>& chain) {
+  for (std::size_t k = 2; k < chain.size(); ++k)
+    for (std::size_t cut = 0; cut + 1 < k; ++cut) {
+      if (chain[cut]->path != chain[k]->path) continue;
+      std::vector<const Because*> kept = {chain[cut], chain[cut + 1], chain[k - 1], chain[k]};
+      kept.erase(std::unique(kept.begin(), kept.end()), kept.end());
+      return kept;
+    }
+  return chain;
+}
+
 class Report {
  public:
   Report(const Proof& proof, const Look& look, const ReportOptions& options)
@@ -169,13 +182,7 @@ class Report {
         most = &b;
     }
     std::string text;
-    // The line told of a part alone carries the path of the port that was cut, which stands in the chain before it.
-    for (std::size_t k = 2; k < chain.size(); ++k) {
-      auto cut = std::find_if(chain.begin(), chain.begin() + static_cast<std::ptrdiff_t>(k) - 1, [&](auto* b) { return b->path == chain[k]->path; });
-      if (cut == chain.begin() + static_cast<std::ptrdiff_t>(k) - 1) continue;
-      chain = {*cut, *(cut + 1), chain[k - 1], chain[k]};
-      break;
-    }
+    chain = around_cut(chain);
     const std::size_t from = chain.size() > longest_cause ? chain.size() - longest_cause : 0;
     for (std::size_t i = from; i < chain.size(); ++i)
       text += (i == from ? "" : " → ") + clean(chain[i]->what) + " " + because_value(*chain[i]);

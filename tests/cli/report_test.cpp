@@ -63,6 +63,22 @@ TEST(Report, NamesTheHeaviestPartFirst) {
   EXPECT_EQ(lines.at(1), "What fails turns most on cooling.fan.left (current); then charging.alternator (hot_share)");
 }
 
+TEST(Report, TellsTheCutFigureAndWhatCameOfIt) {
+  Proof p{.findings = {short_of_current()}, .duties = {}, .next = {}};
+  auto& lines = p.findings[0].because;
+  lines.insert(lines.begin() + 3, computed("alone it would hold", 5, kind::current, "A", "engine.speed"));
+  const Look wide{.width = 200, .unicode = true, .colour = false};
+  EXPECT_NE(report(p, wide, usual)
+                .find("because engine speed 763.9 rpm → current it can give 52 A → all loads together 59 A → alone it "
+                      "would hold 5 A;"),
+            std::string::npos);
+  lines[3].path = "alternator.available";
+  EXPECT_NE(report(p, wide, usual)
+                .find("because current it can give 52 A → all loads together 59 A → alone it would hold 5 A;"),
+            std::string::npos)
+      << "no figure stands there twice";
+}
+
 TEST(Report, EndsWithTheCounts) {
   EXPECT_EQ(count_line(sample_proof()), "3 fail · 1 tight · 1 unproven · 2 hold");
   const auto text = report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual);

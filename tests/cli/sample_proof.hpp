@@ -6,8 +6,13 @@
 
 namespace sw::cli {
 
-inline Because computed(std::string what, double si, const Kind& kind, std::string_view unit) {
-  return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit, .evidence = "computed", .path = "a.port"};
+inline Because computed(std::string what, double si, const Kind& kind, std::string_view unit, std::string port) {
+  return {.what = std::move(what),
+          .value = si,
+          .kind = &kind,
+          .unit = unit,
+          .evidence = "computed",
+          .path = std::move(port)};
 }
 inline Because input(std::string what, double si, const Kind& kind, std::string_view unit, std::string evidence,
                      std::string path, double weight) {
@@ -41,8 +46,9 @@ inline Finding short_of_current() {
   f.source = "common practice";
   f.formula = "made less used";
   f.because = {
-      computed("engine speed", 80, kind::shaft_speed, "rpm"), computed("current it can give", 52, kind::current, "A"),
-      computed("all loads together", 59, kind::current, "A"),
+      computed("engine speed", 80, kind::shaft_speed, "rpm", "engine.speed"),
+      computed("current it can give", 52, kind::current, "A", "alternator.available"),
+      computed("all loads together", 59, kind::current, "A", "load.current"),
       input("hot output", 0.8, kind::number, "", "typical, nobody gave it", "charging.alternator.hot_share", 0.05),
       input("fan current", 13, kind::current, "A", "data sheet of wide-fan", "cooling.fan.left.current", 0.11)};
   f.fix_hint = "a machine that gives more at this speed";
