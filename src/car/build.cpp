@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include "car/car.hpp"
 #include "field/stock.hpp"
 
 namespace sw {
@@ -37,6 +38,11 @@ Opened read_build(const Document& document) {
   // After a syntax error the tree is empty and adds nothing; after any other fault the rest is still looked at.
   read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
   fill_defaults(build_fields(), &out.build, "", out.build.evidence);
+  // What no single field can see: figures that cannot be together.
+  if (!out.faults.any_fault()) {
+    const Car car(out.build);
+    for (auto& d : car.faults().all()) out.faults.fault(d.place, d.path, d.problem, d.hint);
+  }
   out.faults.sort();
   return out;
 }

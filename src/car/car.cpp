@@ -16,10 +16,11 @@ template <class S> SystemOf resolve_one(const Build& build, Systems::Models& mod
   return s;
 }
 
-template <class... S> std::vector<SystemOf> resolve_all(SystemList<S...>, const Build& build, Systems::Models& models) {
+template <class... S> std::vector<SystemOf> resolve_all(SystemList<S...>, const Build& build, Systems::Models& models, Diagnostics& faults) {
   Resolver r(build_fields(), &build, build.evidence);
   std::vector<SystemOf> all;
   (all.push_back(resolve_one<S>(build, models, r)), ...);
+  faults = r.faults();
   return all;
 }
 
@@ -27,7 +28,7 @@ template <class... S> std::vector<SystemOf> describe_all(SystemList<S...>) { ret
 
 }  // namespace
 
-Car::Car(const Build& build) : systems_(resolve_all(Systems{}, build, models_)), graph_(join(systems_, outside::all)) {}
+Car::Car(const Build& build) : systems_(resolve_all(Systems{}, build, models_, faults_)), graph_(join(systems_, outside::all)) {}
 
 std::vector<SystemOf> bare_systems() { return describe_all(Systems{}); }
 

@@ -106,7 +106,7 @@ class Table {
     for (auto& c : key_columns(car, trace, course.duty->method.value_or(Method::thermal)))
       (moves(c) ? moving_ : steady_).push_back(c);
     for (auto& c : moving_) label_ = std::max(label_, seen(c.heading()) + 1);
-    label_ = std::min(label_, page.look().width / 2);
+    label_ = std::min(label_, std::max(12, page.look().width - 4 * cell));
   }
 
   void write() {
@@ -154,7 +154,7 @@ class Table {
   const Trace& trace_;
   Page& page_;
   std::vector<Column> moving_, steady_;
-  int label_ = 0;
+  int label_ = 12;  // at least what the time needs
 };
 
 }  // namespace

@@ -11,12 +11,9 @@ namespace {
 
 
 unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
-  unsigned bits = bit(Condition::always);
-  for (auto& name : duty.conditions) {
-    auto it = std::find(std::begin(condition_names), std::end(condition_names), name);
-    if (it == std::end(condition_names)) faults.push_back("unknown condition \"" + name + "\"");
-    else bits |= 1u << (it - std::begin(condition_names));
-  }
+  const auto own = conditions_of(duty.conditions);
+  for (auto& p : own.problems) faults.push_back("conditions: " + p.what + (p.hint.empty() ? "" : "; " + p.hint));
+  unsigned bits = own.bits | bit(Condition::always);
   if (duty.engine != EngineState::off) bits |= bit(Condition::key);
   if (duty.engine == EngineState::running) bits |= bit(Condition::running);
   if (duty.engine == EngineState::cranking) bits |= bit(Condition::start);
@@ -75,7 +72,6 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
   c.running = duty.engine == EngineState::running;
   c.cranking = duty.engine == EngineState::cranking;
   c.pull = duty.method == Method::pull;
-  c.in_gear = duty.in_gear.value_or(false);
   c.air_conditioning = (c.conditions & bit(Condition::air_conditioning)) != 0;
   return c;
 }

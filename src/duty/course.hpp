@@ -15,7 +15,7 @@ struct Course {
   double held_speed = 0;
   double pressure = 101325, density = 1.184;
   unsigned conditions = 0;           ///< bits by Condition
-  bool running = true, cranking = false, pull = false, in_gear = false, air_conditioning = false;
+  bool running = true, cranking = false, pull = false, air_conditioning = false;
 
   struct Motion { double speed, acceleration; };
   /// At a corner: that of the stretch that begins there.

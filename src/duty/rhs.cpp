@@ -101,7 +101,7 @@ void Rhs::operator()(double t, const double* y, double* rates) {
   const auto motion = course_->motion(t);
   auto& d = *course_->duty;
   const double outside[] = {t, motion.speed, motion.acceleration, course_->pull ? 1.0 : 0.0, *d.grade, d.ambient->si,
-                            course_->pressure, course_->density, d.sun->si, d.payload->si, course_->in_gear ? 1.0 : 0.0,
+                            course_->pressure, course_->density, d.sun->si, d.payload->si,
                             course_->running ? 1.0 : 0.0, course_->cranking ? 1.0 : 0.0,
                             course_->air_conditioning ? 1.0 : 0.0, static_cast<double>(course_->conditions)};
   static_assert(std::size(outside) == std::size(outside::all));

@@ -1,5 +1,7 @@
 #include "model/duty.hpp"
 
+#include <algorithm>
+
 namespace sw {
 namespace {
 
@@ -16,7 +18,6 @@ constexpr FieldInfo table[] = {
     text<&Duty::trace_file>("trace_file", "recorded trace").says("A recorded speed trace: CSV with a column time_s and a column speed_mph or speed_kmh."),
     number<&Duty::grade>("grade", "grade").from(-0.3, 0.3).or_else(0, Source::chosen).spread({}).says("Rise over level run."),
     quantity<&Duty::payload>("payload", "payload", kind::mass).in("lb").from(0, 10000).or_else(0, Source::chosen).spread({}).says("People and luggage beyond the driver."),
-    yes_no<&Duty::in_gear>("in_gear", "in gear at rest").or_else(0, Source::chosen).says("Selector in drive against the brake while standing."),
     yes_no<&Duty::air_conditioning>("air_conditioning", "air conditioning asked for").or_else(0, Source::chosen).says("Whether the driver has it on (where it is fitted)."),
     names<&Duty::conditions>("conditions", "conditions").says("What else is on: night, rain, heat, brake, start."),
     choice<&Duty::start>("start", "start", start_names).or_else(1, Source::chosen).says("From ambient temperature all through, or warmed through."),
@@ -26,6 +27,22 @@ constexpr FieldInfo table[] = {
 static_assert(std::size(table) == member_count<Duty>());
 
 }  // namespace
+
+ConditionBits conditions_of(const std::vector<std::string>& names) {
+  ConditionBits out;
+  for (auto& name : names) {
+    auto it = std::find(std::begin(condition_names), std::end(condition_names), name);
+    if (it != std::end(condition_names)) {
+      out.bits |= 1u << (it - std::begin(condition_names));
+      continue;
+    }
+    std::string all;
+    for (auto known : condition_names) all += (all.empty() ? "" : ", ") + std::string(known);
+    const auto near = nearest(name, {std::begin(condition_names), std::end(condition_names)});
+    out.problems.push_back({"\"" + name + "\" is none of " + all, near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?"});
+  }
+  return out;
+}
 
 std::span<const FieldInfo> Duty::fields() { return table; }
 

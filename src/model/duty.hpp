@@ -36,7 +36,6 @@ struct Duty {
   std::string trace_file;               ///< a recorded trace, CSV beside the build
   std::optional<double> grade;          ///< rise over level run
   std::optional<Mass> payload;
-  std::optional<bool> in_gear;          ///< standing: selector in drive against the brake
   std::optional<bool> air_conditioning;
   std::vector<std::string> conditions;  ///< which loads are on: night, rain, heat, brake, start
   std::optional<StartFrom> start;       ///< from ambient, or warmed through
@@ -49,6 +48,13 @@ struct Duty {
 /// turning by itself, `air-conditioning` while that is asked for; the others as the duty says.
 inline constexpr std::string_view condition_names[] = {"always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start"};
 enum class Condition : unsigned { always, key, running, air_conditioning, night, rain, heat, brake, start };
+/// Names read into bits, and what was wrong with those that are none.
+struct ConditionBits {
+  struct Problem { std::string what, hint; };
+  unsigned bits = 0;
+  std::vector<Problem> problems;
+};
+ConditionBits conditions_of(const std::vector<std::string>& names);
 constexpr unsigned bit(Condition c) { return 1u << static_cast<unsigned>(c); }
 
 }  // namespace sw

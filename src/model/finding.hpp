@@ -43,7 +43,7 @@ struct Finding {
   std::optional<double> margin;     ///< SI, positive on the good side
   double scale = 1;                 ///< SI span the margin is measured against
   double time = 0;                  ///< s into the duty at which it is decided
-  std::string confidence;           ///< `measured`, `mixed`, `typical`: the weakest evidence that weighs on it
+  std::string confidence;           ///< the weakest evidence that weighs on it: `typical`, `stated` …; `exact` where none does
   std::string source, formula;
   std::vector<Because> because;
   std::vector<std::string> missing; ///< paths

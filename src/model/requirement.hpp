@@ -52,6 +52,7 @@ struct Requirement {
   /// Empty: a static rule, looked at once, at the start of the first duty.
   std::span<const std::string_view> duties = {};
   std::span<const Port> needs = {}; ///< ports it reads
+  bool own_missing = false;         ///< names its own missing figures: looked at whatever else its system lacks
   /// Ports told in the because-list, cause first.
   std::span<const std::string_view> chain = {};
   /// The coupling to cut for comparison where it does not hold, and how that is told: what the part's maker assumes.

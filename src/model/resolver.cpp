@@ -10,6 +10,21 @@ std::string Resolver::path_of(const void* member) const {
   return found;
 }
 
+void Resolver::fault(const void* member, std::string problem, std::string hint) {
+  const auto path = path_of(member);
+  const Evidence* e = evidence_of(member);
+  missing_.push_back(path);
+  faults_.fault(e ? e->place : Place{}, path, std::move(problem), std::move(hint));
+}
+
+void Resolver::fault_at(std::string path, std::string problem, std::string hint) {
+  // The place of the first figure below it, so that the message points into the right file.
+  auto it = evidence_->lower_bound(path + ".");
+  const bool below = it != evidence_->end() && it->first.starts_with(path + ".");
+  missing_.push_back(path);
+  faults_.fault(below ? it->second.place : Place{}, std::move(path), std::move(problem), std::move(hint));
+}
+
 const Evidence* Resolver::evidence_of(const void* member) const {
   auto it = evidence_->find(path_of(member));
   return it == evidence_->end() ? nullptr : &it->second;

@@ -33,6 +33,12 @@ class Resolver {
     missing_.push_back(path_of(&member));
     return nullptr;
   }
+  /// Figures that are there and cannot be: a fault of the build at the member's own place. The system is not usable.
+  void fault(const void* member, std::string problem, std::string hint = {});
+  /// The same at a list entry or group that has no member of its own.
+  void fault_at(std::string path, std::string problem, std::string hint = {});
+  const Diagnostics& faults() const { return faults_; }
+
   /// Notes something missing that is not one member, in words: `wiring.run: a run from "alternator" to "battery"`.
   void lacks(std::string what) { missing_.push_back(std::move(what)); }
 
@@ -51,6 +57,7 @@ class Resolver {
   const void* root_;
   const EvidenceMap* evidence_;
   std::vector<std::string> missing_;
+  Diagnostics faults_;
 };
 
 }  // namespace sw

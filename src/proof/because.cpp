@@ -33,9 +33,8 @@ std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trac
 std::vector<Because> weights_of(const Build& build, const Study& study, std::size_t index, double scale, std::size_t most) {
   std::vector<Because> out;
   for (auto& m : study.moves) {
-    if (m.change.size() <= index || !std::isfinite(m.change[index])) continue;
-    const double weight = m.change[index] / scale;
-    if (std::abs(weight) < least_weight) continue;
+    const double weight = m.change(index) / scale;
+    if (!(std::abs(weight) >= least_weight)) continue;
     auto* f = find_field(build_fields(), m.path);
     Because b{.what = std::string(f->label), .kind = f->kind, .unit = unit_of(*f), .evidence = evidence_words(m.evidence), .path = m.path, .weight = weight};
     if (auto v = value_at(build, m.path)) b.value = *v;

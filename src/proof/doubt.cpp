@@ -1,7 +1,9 @@
 #include "proof/doubt.hpp"
 
+#include <algorithm>
 #include <atomic>
 #include <cmath>
+#include <exception>
 #include <limits>
 #include <mutex>
 #include <thread>
@@ -18,28 +20,30 @@ double si_of(double in_unit_value, const FieldInfo& f) {
   return std::holds_alternative<Unit>(u) ? to_si(in_unit_value, std::get<Unit>(u)) : in_unit_value;
 }
 
-/// A move that stays inside the field's range: down where up would leave it, nothing where neither fits.
-double inside(const FieldInfo& f, double value, double by) {
-  if (!f.range.set) return by;
-  const double low = si_of(f.range.low, f), high = si_of(f.range.high, f);
-  if (value + by < high) return by;
-  if (value - by > low) return -by;
-  return 0;
+/// Moves up and down by `by`, or as far as the field's range goes.
+void set_moves(const FieldInfo& f, double value, double by, Move& m) {
+  m.up = by;
+  m.down = -by;
+  if (!f.range.set) return;
+  m.up = std::clamp(by, 0.0, std::max(0.0, si_of(f.range.high, f) - value));
+  m.down = -std::clamp(by, 0.0, std::max(0.0, value - si_of(f.range.low, f)));
 }
 
 void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
   auto it = build.evidence.find(leaf.path);
   if (it == build.evidence.end() || leaf.path.starts_with("duty.")) return;
   Move m{.path = leaf.path, .evidence = it->second, .lever = leaf.field->lever};
+  const double width = it->second.half_width;
   if (leaf.field->type == FieldType::curve) {
-    m.by = it->second.half_width > 0 ? it->second.half_width : m.lever ? lever_share : 0.0;
+    m.up = width > 0 ? width : m.lever ? lever_share : 0.0;
+    m.down = -m.up;
   } else if (leaf.field->type == FieldType::quantity || leaf.field->type == FieldType::number) {
     const auto value = leaf.field->access.get(leaf.owner);
     if (!value) return;
-    const double by = it->second.half_width > 0 ? it->second.half_width : m.lever ? lever_share * std::abs(*value) : 0.0;
-    m.by = by > 0 ? inside(*leaf.field, *value, by) : 0.0;
+    if (const double by = width > 0 ? width : m.lever ? lever_share * std::abs(*value) : 0.0; by > 0) set_moves(*leaf.field, *value, by, m);
   }
-  if (m.by != 0) moves.push_back(std::move(m));
+  if (m.up != 0 && m.down != 0 && !m.has_doubt()) m.down = 0;  // a lever without doubt is only asked which way it works
+  if (m.up != 0 || m.down != 0) moves.push_back(std::move(m));
 }
 
 /// Margins of the moved car in the base's order. The moved car gives the same judgements in the same order unless a
@@ -60,6 +64,18 @@ void compare(const std::vector<Judged>& base, const std::vector<Judged>& moved, 
 }
 
 }  // namespace
+
+double Move::change(std::size_t i) const {
+  const double a = i < change_up.size() ? change_up[i] : 0.0, b = i < change_down.size() ? change_down[i] : 0.0;
+  if (!std::isfinite(a) || !std::isfinite(b)) return std::numeric_limits<double>::quiet_NaN();
+  return std::abs(a) >= std::abs(b) ? a : b;
+}
+
+double Move::slope(std::size_t i) const {
+  if (up != 0 && i < change_up.size() && std::isfinite(change_up[i]) && change_up[i] != 0) return change_up[i] / up;
+  if (down != 0 && i < change_down.size() && std::isfinite(change_down[i])) return change_down[i] / down;
+  return 0;
+}
 
 std::optional<double> value_at(const Build& build, const std::string& path) {
   Build& open = const_cast<Build&>(build);  // find_leaf hands out a changeable owner; nothing is changed here
@@ -86,25 +102,35 @@ Study study(const Build& build, const DutySet& set, const std::vector<Judged>& b
   Study s;
   each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) { add_move(build, leaf, s.moves); });
   std::atomic<std::size_t> next{0}, done{0};
-  std::mutex say;
+  std::mutex guard;
+  std::exception_ptr broken;
+  auto one = [&](const Move& m, double by, std::vector<double>& change) {
+    Build moved = build;
+    if (by == 0 || !shift(moved, m.path, by)) return;
+    const Car car(moved);
+    compare(base, judge(car, set, run_duties(car, set, options.wanted), options.wanted), change);
+  };
   auto work = [&] {
-    for (std::size_t i = next++; i < s.moves.size(); i = next++) {
-      Build moved = build;
-      if (shift(moved, s.moves[i].path, s.moves[i].by)) {
-        const Car car(moved);
-        compare(base, judge(car, set, run_duties(car, set, options.wanted), options.wanted), s.moves[i].change);
+    try {
+      for (std::size_t i = next++; i < s.moves.size(); i = next++) {
+        one(s.moves[i], s.moves[i].up, s.moves[i].change_up);
+        one(s.moves[i], s.moves[i].down, s.moves[i].change_down);
+        ++done;
+        const std::lock_guard lock(guard);
+        if (options.progress) options.progress(static_cast<double>(done) / static_cast<double>(s.moves.size()));
       }
-      ++done;
-      if (options.progress && say.try_lock()) {
-        options.progress(static_cast<double>(done) / static_cast<double>(s.moves.size()));
-        say.unlock();
-      }
+    } catch (...) {
+      const std::lock_guard lock(guard);
+      broken = std::current_exception();
+      next = s.moves.size();
     }
   };
-  std::vector<std::thread> others;
-  for (unsigned t = 1; t < options.threads; ++t) others.emplace_back(work);
-  work();
-  for (auto& t : others) t.join();
+  {
+    std::vector<std::jthread> others;
+    for (unsigned t = 1; t < options.threads; ++t) others.emplace_back(work);
+    work();
+  }
+  if (broken) std::rethrow_exception(broken);
   return s;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
-// Doubt by re-running: each uncertain input in turn is moved by its half-width and the whole car proved again. The
-// changes of a margin, taken as independent, add in squares (first-order propagation; JCGM 100:2008, 5.1.2).
+// Doubt by re-running: each uncertain input in turn is moved by its half-width, up and down, and the whole car proved
+// again. Of the two changes of a margin the larger counts, because a car is full of kinks (a belt lets go one way only);
+// inputs taken as independent add in squares (first-order propagation; JCGM 100:2008, 5.1.2).
 #include <functional>
 #include <string>
 #include <vector>
@@ -13,9 +14,17 @@ namespace sw {
 struct Move {
   std::string path;
   Evidence evidence;
-  double by = 0;                     ///< SI change of the input (of a curve: share of its values)
+  double up = 0, down = 0;           ///< SI change of the input (of a curve: share of its values); 0 where its range ends
   bool lever = false;                ///< a part or setting the shop can choose
-  std::vector<double> change;        ///< of the margin of judgement i, same index as the base; NaN where it was lost
+  /// Change of the margin of judgement i, same index as the base; NaN where the moved car gave none; empty where the
+  /// input was not moved that way.
+  std::vector<double> change_up, change_down;
+
+  bool has_doubt() const { return evidence.half_width > 0; }
+  /// The change of the larger size; NaN where either was lost.
+  double change(std::size_t i) const;
+  /// Change of the margin for one unit of the input, from the side that gave a figure; 0 where neither did.
+  double slope(std::size_t i) const;
 };
 
 struct Study {

@@ -26,8 +26,8 @@ class Judge {
       found.push_back({.missing = {missing.begin(), missing.end()}});
     } else {
       const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : first_run();
-      if (at == traces_.size()) return;
-      if (duty >= 0 && !traces_[at].summary.usable()) found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
+      if (at == traces_.size()) found.push_back({.reason = "no duty was run to look at it in"});
+      else if (duty >= 0 && !traces_[at].summary.usable()) found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
       else evaluate(r, system, at, found);
     }
     for (auto& v : found) {
@@ -40,7 +40,8 @@ class Judge {
 
  private:
   std::set<std::string> missing_for(const Requirement& r, std::size_t system) const {
-    std::set<std::string> all(car_.systems()[system].missing.begin(), car_.systems()[system].missing.end());
+    std::set<std::string> all;
+    if (!r.own_missing) all.insert(car_.systems()[system].missing.begin(), car_.systems()[system].missing.end());
     for (auto& p : r.needs)
       if (auto it = car_.graph().unavailable.find(p.name); it != car_.graph().unavailable.end()) all.insert(it->second.begin(), it->second.end());
     return all;

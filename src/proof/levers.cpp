@@ -26,26 +26,48 @@ bool in_range(const Lever& l) {
   return f && (!f->range.set || (l.needed > range_edge(*f, false) && l.needed < range_edge(*f, true)));
 }
 
-/// The judgement's margin with the lever at its value.
-std::optional<double> try_it(const Build& build, const DutySet& set, const Judged& target, const Lever& l) {
+/// How much of a change a step is: a share of the value; of a temperature or of nothing, a share of the field's range.
+double effort_of(const std::string& path, double step, std::optional<double> now) {
+  auto* f = find_field(build_fields(), path);
+  if (!now) return step;
+  if (f && f->range.set && (f->kind->reference == Reference::absolute || *now == 0)) return step / (range_edge(*f, true) - range_edge(*f, false));
+  return step / std::max(std::abs(*now), 1e-12);
+}
+
+/// Whether a change breaks what held before, or makes worse what failed: in the same duty or among the static rules.
+bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target) {
+  for (auto& c : changed) {
+    auto was = std::find_if(base.begin(), base.end(), [&](auto& b) { return b.same_as(c); });
+    if (was == base.end() || c.same_as(target) || !was->margin()) continue;
+    if (!c.margin()) return true;
+    const double slack = 0.01 * c.verdict.scale;
+    if (*c.margin() < 0 && *c.margin() < *was->margin() - slack) return true;
+  }
+  return false;
+}
+
+/// The judgement's margin with the lever at its value; empty where the change cannot be made or harms something else.
+std::optional<double> try_it(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target, const Lever& l) {
   Build changed = build;
   if (!shift(changed, l.path, l.needed - l.now)) return std::nullopt;
   const Car car(changed);
   std::vector<bool> wanted(set.courses.size(), false);
   wanted[target.duty >= 0 ? static_cast<std::size_t>(target.duty) : 0] = true;
-  for (auto& j : judge(car, set, run_duties(car, set, wanted), wanted))
+  const auto judged = judge(car, set, run_duties(car, set, wanted), wanted);
+  if (harms(base, judged, target)) return std::nullopt;
+  for (auto& j : judged)
     if (j.same_as(target)) return j.margin();
   return std::nullopt;
 }
 
 /// Secant steps from the first-order guess until the limit is met.
-bool settle(const Build& build, const DutySet& set, const Judged& target, double margin, double slope, Lever& l) {
+bool settle(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target, double margin, double slope, Lever& l) {
   double step = -beyond * margin / slope;
   for (int i = 0; i < most_tries; ++i) {
     l.needed = l.now + step;
-    l.effort = std::abs(step) / std::max(std::abs(l.now), 1e-12);
+    l.effort = effort_of(l.path, std::abs(step), l.curve ? std::nullopt : std::optional(l.now));
     if (l.effort > most_effort || !in_range(l)) return false;
-    const auto got = try_it(build, set, target, l);
+    const auto got = try_it(build, set, base, target, l);
     if (!got) return false;
     if (*got >= 0) return true;
     const double secant = (*got - margin) / step;
@@ -63,17 +85,17 @@ std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vec
   struct Guess { double effort, slope; const Move* move; };
   std::vector<Guess> guesses;
   for (auto& m : study.moves) {
-    if (!m.lever || m.change.size() <= index || !std::isfinite(m.change[index]) || m.change[index] == 0) continue;
-    const double slope = m.change[index] / m.by, now = value_at(build, m.path).value_or(1.0);
-    guesses.push_back({std::abs(*margin / slope) / std::max(std::abs(now), 1e-12), slope, &m});
+    const double slope = m.lever ? m.slope(index) : 0.0;
+    if (slope == 0) continue;
+    guesses.push_back({effort_of(m.path, std::abs(*margin / slope), value_at(build, m.path)), slope, &m});
   }
-  std::sort(guesses.begin(), guesses.end(), [](auto& a, auto& b) { return a.effort < b.effort; });
+  std::stable_sort(guesses.begin(), guesses.end(), [](auto& a, auto& b) { return a.effort < b.effort; });
   std::vector<Lever> out;
   for (auto& g : guesses) {
     if (out.size() == most || g.effort > 2 * most_effort) break;
     const auto now = value_at(build, g.move->path);
     Lever l{.path = g.move->path, .now = now.value_or(1.0), .needed = 0, .curve = !now};
-    if (settle(build, set, base[index], *margin, g.slope, l)) out.push_back(l);
+    if (settle(build, set, base, base[index], *margin, g.slope, l)) out.push_back(l);
   }
   return out;
 }

@@ -30,7 +30,7 @@ struct ProofOptions {
   std::string duty;                   ///< one duty alone (static rules are always looked at); empty: all
   bool doubt = true;                  ///< bands, weights and remedies by re-running; off for sampling and sweeps
   unsigned threads = 0;               ///< 0: as many as the machine has
-  std::function<void(double share, const std::string& what)> progress;  ///< called now and then, from one thread
+  std::function<void(double share, const std::string& what)> progress;  ///< called now and then, never from two threads at once
 };
 
 /// `set` comes from duties_of(build, …) and is free of faults.

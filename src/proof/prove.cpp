@@ -19,29 +19,46 @@ std::string id_of(const Judged& j, const DutySet& set) {
   return id;
 }
 
-State state_of(const Judged& j, double half_width) {
+/// What the moves of all uncertain inputs make of a judgement together.
+struct Doubt {
+  double half_width = 0;
+  bool flips = false;              ///< a rule that some move turns
+  std::vector<std::string> lost;   ///< inputs inside whose doubt the car gives no figure here
+};
+
+Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
+  Doubt d;
+  double sum = 0;
+  for (auto& m : study.moves) {
+    if (!m.has_doubt()) continue;
+    const double change = m.change(index);
+    if (!std::isfinite(change)) {
+      if (j.margin()) d.lost.push_back(m.path);
+    } else if (j.verdict.rule) {
+      d.flips |= change != 0;
+    } else {
+      sum += change * change;
+    }
+  }
+  d.half_width = std::sqrt(sum);
+  return d;
+}
+
+State state_of(const Judged& j, const Doubt& d) {
   const auto margin = j.margin();
   if (!margin) return State::unproven;
-  if (j.verdict.rule) return *j.verdict.rule ? State::holds : State::fails;
-  if (half_width <= 0) return *margin >= 0 ? State::holds : State::fails;
-  return std::abs(*margin) <= half_width ? State::tight : *margin > 0 ? State::holds : State::fails;
+  if (d.flips || !d.lost.empty()) return State::tight;
+  if (j.verdict.rule || d.half_width <= 0) return *margin >= 0 ? State::holds : State::fails;
+  return std::abs(*margin) <= d.half_width ? State::tight : *margin > 0 ? State::holds : State::fails;
 }
 
-double half_width_of(const Study& study, std::size_t index) {
-  double sum = 0;
-  for (auto& m : study.moves)
-    if (m.evidence.half_width > 0 && m.change.size() > index && std::isfinite(m.change[index])) sum += m.change[index] * m.change[index];
-  return std::sqrt(sum);
-}
-
-/// The weakest evidence among the inputs that make the doubt.
+/// The weakest evidence among the inputs that make the doubt; `exact` where none does.
 std::string confidence_of(const Study& study, std::size_t index, double half_width) {
-  if (half_width <= 0) return "exact";
   static constexpr Source weakest_first[] = {Source::typical, Source::stated, Source::data_sheet, Source::measured, Source::road_test};
   for (Source s : weakest_first)
     for (auto& m : study.moves) {
-      if (m.evidence.source != s || m.evidence.half_width <= 0 || m.change.size() <= index || !std::isfinite(m.change[index])) continue;
-      if (m.change[index] * m.change[index] > counts_from * half_width * half_width) return std::string(name_of(s));
+      const double change = m.has_doubt() && m.evidence.source == s ? m.change(index) : 0.0;
+      if (std::isfinite(change) && change != 0 && change * change > counts_from * half_width * half_width) return std::string(name_of(s));
     }
   return "exact";
 }
@@ -93,11 +110,14 @@ class Prover {
     f.high_limit = j.verdict.high;
     f.scale = j.verdict.scale > 0 ? j.verdict.scale : 1.0;
     if (!j.verdict.rule) f.margin = j.margin();
-    f.half_width = half_width_of(study_, i);
-    f.state = state_of(j, f.half_width);
+    const Doubt doubt = doubt_of(study_, j, i);
+    f.half_width = doubt.half_width;
+    f.state = state_of(j, doubt);
     f.confidence = f.state == State::unproven ? "" : confidence_of(study_, i, f.half_width);
     f.missing = j.verdict.missing;
     f.reason = j.verdict.reason;
+    if (doubt.flips) f.reason += "; within the doubt of its figures it may turn";
+    if (!doubt.lost.empty()) f.reason += (f.reason.empty() ? "" : "; ") + std::string("within the doubt of ") + doubt.lost.front() + " the car gives no figure here";
     if (f.state == State::unproven && f.reason.empty()) f.reason = "a needed figure is missing";
     if (f.state != State::holds) f.fix_hint = j.verdict.fix_hint;
     because(i, f);
@@ -164,8 +184,8 @@ class Prover {
       if (f.state != State::tight) continue;
       const Move* most = nullptr;
       for (auto& m : study_.moves)
-        if (m.evidence.half_width > 0 && m.change.size() > i && std::isfinite(m.change[i]) && (!most || std::abs(m.change[i]) > std::abs(most->change[i]))) most = &m;
-      if (most && f.half_width > 0) add({most->path, std::string(name_of(most->evidence.source)), f.id, most->change[i] * most->change[i] / (f.half_width * f.half_width)});
+        if (m.has_doubt() && std::isfinite(m.change(i)) && (!most || std::abs(m.change(i)) > std::abs(most->change(i)))) most = &m;
+      if (most && f.half_width > 0) add({most->path, std::string(name_of(most->evidence.source)), f.id, std::pow(most->change(i) / f.half_width, 2)});
     }
     std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) { return a.share > b.share; });
   }

@@ -11,7 +11,8 @@ namespace {
 /// What bash offers after these words, by the script this program prints.
 std::string offered(const Scratch& scratch, const std::string& words, int at) {
   const std::string script = scratch.file("complete.bash", ran({"completion", "bash"}).out);
-  const std::string test = scratch.file("test.bash", "source '" + script + "'\nCOMP_WORDS=(" + words + ")\nCOMP_CWORD=" + std::to_string(at) +
+  const std::string test = scratch.file("test.bash", "source '" + script + "'\nCOMP_WORDS=(" + words +
+                                                         ")\nCOMP_CWORD=" + std::to_string(at) +
                                                          "\n_streetwright\nprintf '%s ' \"${COMPREPLY[@]}\"\n");
   std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(("bash '" + test + "' 2>&1").c_str(), "r"), pclose);
   std::string text;

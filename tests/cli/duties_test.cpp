@@ -9,7 +9,8 @@ namespace {
 
 TEST(Duties, ListsThoseShippedAndABuildsOwn) {
   const Scratch scratch;
-  const std::string file = scratch.file("car.toml", "[duty.ferry]\ntitle = \"queue for the ferry\"\nduration = \"20 min\"\nspeed = \"0 mph\"\n");
+  const std::string file = scratch.file(
+      "car.toml", "[duty.ferry]\ntitle = \"queue for the ferry\"\nduration = \"20 min\"\nspeed = \"0 mph\"\n");
   EXPECT_TRUE(ran({"duties"}).out.starts_with("hot-idle "));
   const Ran r = ran({"duties", file});
   EXPECT_EQ(r.code, 0) << r.err;

@@ -15,8 +15,9 @@ TEST(Fields, ListsTheGroupsThenOne) {
 
 TEST(Fields, NamesTheNearestAtTheDepthThatFails) {
   EXPECT_EQ(ran({"fields", "colling"}).err, "streetwright: there is no field \"colling\"; did you mean cooling?\n");
-  EXPECT_EQ(ran({"fields", "cooling.radiator.core_widht"}).err,
-            "streetwright: there is no field \"cooling.radiator.core_widht\"; did you mean cooling.radiator.core_width?\n");
+  EXPECT_EQ(
+      ran({"fields", "cooling.radiator.core_widht"}).err,
+      "streetwright: there is no field \"cooling.radiator.core_widht\"; did you mean cooling.radiator.core_width?\n");
   EXPECT_EQ(ran({"fields", "wiring.load.any.curent"}).err,
             "streetwright: there is no field \"wiring.load.any.curent\"; did you mean wiring.load.any.current?\n");
   const Ran far = ran({"fields", "cooling.zzzzzz"});
@@ -24,7 +25,9 @@ TEST(Fields, NamesTheNearestAtTheDepthThatFails) {
   EXPECT_NE(far.err.find("there are, in cooling: "), std::string::npos) << far.err;
 }
 
-TEST(Fields, WritesTheReference) { EXPECT_NE(ran({"fields", "--markdown"}).out.find("| `core_width` |"), std::string::npos); }
+TEST(Fields, WritesTheReference) {
+  EXPECT_NE(ran({"fields", "--markdown"}).out.find("| `core_width` |"), std::string::npos);
+}
 
 }  // namespace
 }  // namespace sw::cli

@@ -34,7 +34,8 @@ TEST(Look, KnowsUtf8ByTheFirstLocaleVariableThatIsSet) {
   EXPECT_TRUE(look_for(with({{"LANG", "en_GB.UTF-8"}})).unicode);
   EXPECT_TRUE(look_for(with({{"LANG", "C"}, {"LC_CTYPE", "C.utf8"}})).unicode);
   EXPECT_FALSE(look_for(with({{"LC_ALL", "C"}, {"LANG", "en_GB.UTF-8"}})).unicode);
-  EXPECT_TRUE(look_for(with({{"LC_ALL", ""}, {"LANG", "en_GB.UTF-8"}})).unicode) << "an empty variable counts as not set";
+  EXPECT_TRUE(look_for(with({{"LC_ALL", ""}, {"LANG", "en_GB.UTF-8"}})).unicode)
+      << "an empty variable counts as not set";
   EXPECT_FALSE(look_for(with({{"LANG", "en_GB.UTF-8"}}), Colour::automatic, true).unicode);
 }
 

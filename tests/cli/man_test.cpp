@@ -25,7 +25,8 @@ TEST(Man, LetsNoTextBeTakenForARequest) {
     for (auto& line : repository::lines_of(ran({"man", std::string(c.name)}).out)) {
       if (!line.starts_with('.')) continue;
       const std::string request = line.substr(1, line.find(' ') - 1);
-      EXPECT_TRUE(request == "\\\"" || request == "TH" || request == "SH" || request == "TP" || request == "PP" || request == "nf" || request == "fi")
+      EXPECT_TRUE(request == "\\\"" || request == "TH" || request == "SH" || request == "TP" || request == "PP" ||
+                  request == "nf" || request == "fi")
           << line;
     }
 }

@@ -18,7 +18,8 @@ Args good(std::vector<std::string> words) {
 }
 
 TEST(ParseArgs, TakesOptionsAnywhereAndInBothSpellings) {
-  for (auto words : {std::vector<std::string>{"check", "car.toml", "--duty", "grade", "--json"}, {"check", "--json", "--duty=grade", "car.toml"}}) {
+  for (auto words : {std::vector<std::string>{"check", "car.toml", "--duty", "grade", "--json"},
+                     {"check", "--json", "--duty=grade", "car.toml"}}) {
     const Args a = good(words);
     EXPECT_EQ(a.command->name, "check");
     EXPECT_EQ(a.operands, std::vector<std::string>{"car.toml"});
@@ -34,7 +35,8 @@ TEST(ParseArgs, TakesNegativeNumbersAndWhatFollowsTwoDashesAsOperands) {
 }
 
 TEST(ParseArgs, CollectsAnOptionThatMayStandSeveralTimes) {
-  EXPECT_EQ(good({"sum", "lmtd", "a=1", "--unit", "x=K", "--unit=y=W"}).values("--unit"), (std::vector<std::string>{"x=K", "y=W"}));
+  EXPECT_EQ(good({"sum", "lmtd", "a=1", "--unit", "x=K", "--unit=y=W"}).values("--unit"),
+            (std::vector<std::string>{"x=K", "y=W"}));
 }
 
 TEST(ParseArgs, LeadsHelpAndVersionToTheirCommands) {
@@ -49,7 +51,8 @@ TEST(ParseArgs, LeadsHelpAndVersionToTheirCommands) {
 
 TEST(ParseArgs, NeedsNoOperandBesideAnOptionThatStandsAlone) {
   EXPECT_TRUE(good({"sum", "--list"}).has("--list"));
-  EXPECT_EQ(fault({"check", "--all"}), "check: BUILD is missing; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] [--all]");
+  EXPECT_EQ(fault({"check", "--all"}),
+            "check: BUILD is missing; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] [--all]");
 }
 
 TEST(ParseArgs, SaysWhatIsWrongAndWhatToDo) {
@@ -57,12 +60,15 @@ TEST(ParseArgs, SaysWhatIsWrongAndWhatToDo) {
   EXPECT_EQ(fault({"frobnicate"}), "there is no command \"frobnicate\"; streetwright help lists the commands");
   EXPECT_EQ(fault({"--json"}), "a command comes first, before \"--json\"; streetwright help lists the commands");
   EXPECT_EQ(fault({"check", "a", "--jsn"}), "check: there is no option \"--jsn\"; did you mean --json?");
-  EXPECT_EQ(fault({"check", "a", "--frobnicate"}), "check: there is no option \"--frobnicate\"; see streetwright help check");
+  EXPECT_EQ(fault({"check", "a", "--frobnicate"}),
+            "check: there is no option \"--frobnicate\"; see streetwright help check");
   EXPECT_EQ(fault({"check", "a", "--duty"}), "check: --duty needs a value; write --duty DUTY");
   EXPECT_EQ(fault({"check", "a", "--duty", "--json"}), "check: --duty needs a value; write --duty DUTY");
   EXPECT_EQ(fault({"check", "a", "--json=yes"}), "check: --json takes no value; leave it out");
   EXPECT_EQ(fault({"check", "a", "--json", "--json"}), "check: --json is given twice; keep one");
-  EXPECT_EQ(fault({"check", "a", "b"}), "check: \"b\" is one word too many; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] [--all]");
+  EXPECT_EQ(fault({"check", "a", "b"}),
+            "check: \"b\" is one word too many; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] "
+            "[--all]");
   EXPECT_EQ(fault({"check", "a", "--color=allways"}), "check: --color cannot be \"allways\"; did you mean always?");
   EXPECT_EQ(fault({"completion", "fish"}), "completion: SHELL cannot be \"fish\"; it is one of bash");
 }
@@ -77,8 +83,10 @@ TEST(ColourOf, ReadsItsThreeWords) {
 // Any words give a command line or a fault with words to it, never anything else.
 RC_GTEST_PROP(ParseArgs, AnswersAnything, (std::vector<std::string> words)) {
   const auto read = parse_args(words);
-  if (auto* f = std::get_if<UsageFault>(&read)) RC_ASSERT(!f->problem.empty() && !f->hint.empty());
-  else RC_ASSERT(std::get<Args>(read).command != nullptr);
+  if (auto* f = std::get_if<UsageFault>(&read))
+    RC_ASSERT(!f->problem.empty() && !f->hint.empty());
+  else
+    RC_ASSERT(std::get<Args>(read).command != nullptr);
 }
 
 }  // namespace

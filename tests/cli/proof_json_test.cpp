@@ -31,17 +31,21 @@ TEST(ProofJson, HasItsKeysInOrder) {
   EXPECT_EQ(j["summary"], (Json{{"holds", 2}, {"tight", 1}, {"fails", 3}, {"unproven", 1}}));
   EXPECT_EQ(j["findings"].size(), 7u);
   for (auto& f : j["findings"])
-    EXPECT_EQ(keys(f), (Keys{"id", "system", "duty", "place", "title", "kind", "state", "predicted", "limit", "margin", "confidence",
-                             "hazard", "source", "formula", "caution", "because", "missing", "reason", "fix_hint"}));
-  EXPECT_EQ(j["next"][1], (Json{{"path", "cooling.radiator.core_width"}, {"evidence", "measured"},
-                                {"finding", "cooling.coolant-temperature@grade"}, {"share", 0.62}}));
+    EXPECT_EQ(keys(f), (Keys{"id", "system", "duty", "place", "title", "kind", "state", "predicted", "limit", "margin",
+                             "confidence", "hazard", "source", "formula", "caution", "because", "missing", "reason",
+                             "fix_hint"}));
+  EXPECT_EQ(j["next"][1], (Json{{"path", "cooling.radiator.core_width"},
+                                {"evidence", "measured"},
+                                {"finding", "cooling.coolant-temperature@grade"},
+                                {"share", 0.62}}));
 }
 
 TEST(ProofJson, PutsValuesInTheFindingsUnit) {
   const Json f = one(hot_coolant());
   EXPECT_EQ(f["predicted"], (Json{{"value", 103.0}, {"unit", "degC"}, {"low", 99.0}, {"high", 107.0}}));
   EXPECT_EQ(f["limit"], (Json{{"value", 105.0}, {"unit", "degC"}}));
-  EXPECT_EQ(f["margin"], (Json{{"value", 2.0}, {"unit", "degC"}, {"share", 0.05}})) << "a margin is a step, without the unit's zero";
+  EXPECT_EQ(f["margin"], (Json{{"value", 2.0}, {"unit", "degC"}, {"share", 0.05}}))
+      << "a margin is a step, without the unit's zero";
   EXPECT_EQ(f["kind"], "most");
   EXPECT_EQ(f["state"], "tight");
   EXPECT_EQ(f["hazard"], "damage");
@@ -65,11 +69,16 @@ TEST(ProofJson, TellsWhatIsMissing) {
 TEST(ProofJson, KeepsEachBecauseLine) {
   const Json lines = one(short_of_current())["because"];
   ASSERT_EQ(lines.size(), 5u);
-  EXPECT_EQ(lines[4], (Json{{"what", "fan current"}, {"value", 13.0}, {"unit", "A"}, {"evidence", "data sheet of wide-fan"},
+  EXPECT_EQ(lines[4], (Json{{"what", "fan current"},
+                            {"value", 13.0},
+                            {"unit", "A"},
+                            {"evidence", "data sheet of wide-fan"},
                             {"path", "cooling.fan.left.current"}}));
   Finding f = backward_fan();
   f.because = {{.what = "output", .evidence = "data sheet", .path = "a", .text = "a curve"}};
-  EXPECT_EQ(one(f)["because"][0], (Json{{"what", "output"}, {"value", "a curve"}, {"unit", nullptr}, {"evidence", "data sheet"}, {"path", "a"}}));
+  EXPECT_EQ(
+      one(f)["because"][0],
+      (Json{{"what", "output"}, {"value", "a curve"}, {"unit", nullptr}, {"evidence", "data sheet"}, {"path", "a"}}));
 }
 
 TEST(ProofJson, HoldsNoNumberThatIsNone) {
@@ -100,8 +109,12 @@ TEST(FaultsJson, HoldsEveryFaultWithItsPlace) {
   d.warn({}, "engine", "a warning is no fault");
   const Json j = Json::parse(faults_json(d, {"car.toml"}, {"duty.mine: no duration"}));
   EXPECT_EQ(keys(j), Keys{"faults"});
-  EXPECT_EQ(j["faults"][0], (Json{{"file", "car.toml"}, {"line", 3}, {"column", 5}, {"path", "engine.idle_speed"},
-                                  {"problem", "expected a shaft speed"}, {"hint", "write 750 rpm"}}));
+  EXPECT_EQ(j["faults"][0], (Json{{"file", "car.toml"},
+                                  {"line", 3},
+                                  {"column", 5},
+                                  {"path", "engine.idle_speed"},
+                                  {"problem", "expected a shaft speed"},
+                                  {"hint", "write 750 rpm"}}));
   EXPECT_TRUE(j["faults"][1]["line"].is_null());
   EXPECT_EQ(j["faults"][2]["path"], "duty.mine");
   EXPECT_EQ(j["faults"][2]["problem"], "no duration");

@@ -10,7 +10,9 @@
 namespace sw::cli {
 namespace {
 
-std::string golden(const std::string& name) { return repository::read_file(repository::root() / "tests/cli/golden" / name); }
+std::string golden(const std::string& name) {
+  return repository::read_file(repository::root() / "tests/cli/golden" / name);
+}
 
 std::vector<std::string> lines_of(const std::string& text) { return repository::lines_of(text); }
 
@@ -20,12 +22,14 @@ TEST(Report, AsAWholeAt80Columns) {
   EXPECT_EQ(report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual), golden("report_80.txt"));
 }
 TEST(Report, AsAWholeAt60ColumnsInAscii) {
-  EXPECT_EQ(report(sample_proof(), {.width = 60, .unicode = false, .colour = false}, usual), golden("report_60_ascii.txt"));
+  EXPECT_EQ(report(sample_proof(), {.width = 60, .unicode = false, .colour = false}, usual),
+            golden("report_60_ascii.txt"));
 }
 TEST(Report, AsAWholeAt120ColumnsWithAll) {
   ReportOptions all = usual;
   all.all = true;
-  EXPECT_EQ(report(sample_proof(), {.width = 120, .unicode = true, .colour = false}, all), golden("report_120_all.txt"));
+  EXPECT_EQ(report(sample_proof(), {.width = 120, .unicode = true, .colour = false}, all),
+            golden("report_120_all.txt"));
 }
 
 TEST(Report, StaysWithinAnyWidth) {
@@ -47,8 +51,10 @@ TEST(Report, SaysTheSameWithoutColour) {
   std::string coloured = report(sample_proof(), {.width = 80, .unicode = true, .colour = true}, usual), bare;
   EXPECT_NE(coloured.find('\x1b'), std::string::npos);
   for (std::size_t i = 0; i < coloured.size(); ++i)
-    if (coloured[i] == '\x1b') i = coloured.find('m', i);
-    else bare += coloured[i];
+    if (coloured[i] == '\x1b')
+      i = coloured.find('m', i);
+    else
+      bare += coloured[i];
   EXPECT_EQ(bare, report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual));
 }
 

@@ -51,8 +51,10 @@ TEST(Ruler, GrowsWithThePage) {
 std::vector<std::string> cells(const std::string& drawn) {
   std::vector<std::string> all;
   for (char c : drawn)
-    if ((static_cast<unsigned char>(c) & 0xc0) == 0x80) all.back() += c;
-    else all.emplace_back(1, c);
+    if ((static_cast<unsigned char>(c) & 0xc0) == 0x80)
+      all.back() += c;
+    else
+      all.emplace_back(1, c);
   return all;
 }
 

@@ -9,16 +9,27 @@ namespace sw::cli {
 inline Because computed(std::string what, double si, const Kind& kind, std::string_view unit) {
   return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit, .evidence = "computed", .path = "a.port"};
 }
-inline Because input(std::string what, double si, const Kind& kind, std::string_view unit, std::string evidence, std::string path,
-                     double weight) {
-  return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit, .evidence = std::move(evidence),
-          .path = std::move(path), .weight = weight};
+inline Because input(std::string what, double si, const Kind& kind, std::string_view unit, std::string evidence,
+                     std::string path, double weight) {
+  return {.what = std::move(what),
+          .value = si,
+          .kind = &kind,
+          .unit = unit,
+          .evidence = std::move(evidence),
+          .path = std::move(path),
+          .weight = weight};
 }
 
 /// Current made less current used: 7 A short where none may be short, the scale 60 A.
 inline Finding short_of_current() {
-  Finding f{.id = "charging.balance@hot-idle", .system = "charging", .duty = "hot-idle", .title = "current made covers current used",
-            .kind = RequirementKind::least, .hazard = Hazard::damage, .caution = Caution::battery_gas, .state = State::fails};
+  Finding f{.id = "charging.balance@hot-idle",
+            .system = "charging",
+            .duty = "hot-idle",
+            .title = "current made covers current used",
+            .kind = RequirementKind::least,
+            .hazard = Hazard::damage,
+            .caution = Caution::battery_gas,
+            .state = State::fails};
   f.quantity = &kind::current;
   f.unit = "A";
   f.predicted = -7;
@@ -29,17 +40,24 @@ inline Finding short_of_current() {
   f.confidence = "typical";
   f.source = "common practice";
   f.formula = "made less used";
-  f.because = {computed("engine speed", 80, kind::shaft_speed, "rpm"), computed("current it can give", 52, kind::current, "A"),
-               computed("all loads together", 59, kind::current, "A"),
-               input("hot output", 0.8, kind::number, "", "typical, nobody gave it", "charging.alternator.hot_share", 0.05),
-               input("fan current", 13, kind::current, "A", "data sheet of wide-fan", "cooling.fan.left.current", 0.11)};
+  f.because = {
+      computed("engine speed", 80, kind::shaft_speed, "rpm"), computed("current it can give", 52, kind::current, "A"),
+      computed("all loads together", 59, kind::current, "A"),
+      input("hot output", 0.8, kind::number, "", "typical, nobody gave it", "charging.alternator.hot_share", 0.05),
+      input("fan current", 13, kind::current, "A", "data sheet of wide-fan", "cooling.fan.left.current", 0.11)};
   f.fix_hint = "a machine that gives more at this speed";
   return f;
 }
 
 inline Finding hot_coolant() {
-  Finding f{.id = "cooling.coolant-temperature@grade", .system = "cooling", .duty = "grade", .title = "coolant stays below its limit",
-            .kind = RequirementKind::most, .hazard = Hazard::damage, .caution = Caution::hot_coolant, .state = State::tight};
+  Finding f{.id = "cooling.coolant-temperature@grade",
+            .system = "cooling",
+            .duty = "grade",
+            .title = "coolant stays below its limit",
+            .kind = RequirementKind::most,
+            .hazard = Hazard::damage,
+            .caution = Caution::hot_coolant,
+            .state = State::tight};
   f.quantity = &kind::temperature;
   f.unit = "degC";
   f.predicted = 376.15;
@@ -53,8 +71,12 @@ inline Finding hot_coolant() {
 }
 
 inline Finding unknown_cap() {
-  Finding f{.id = "cooling.cap", .system = "cooling", .title = "cap no stronger than the weakest part", .hazard = Hazard::harm,
-            .caution = Caution::hot_coolant, .state = State::unproven};
+  Finding f{.id = "cooling.cap",
+            .system = "cooling",
+            .title = "cap no stronger than the weakest part",
+            .hazard = Hazard::harm,
+            .caution = Caution::hot_coolant,
+            .state = State::unproven};
   f.quantity = &kind::gauge_pressure;
   f.unit = "psi";
   f.missing = {"cooling.cap.pressure"};
@@ -63,8 +85,14 @@ inline Finding unknown_cap() {
 }
 
 inline Finding thick_wire() {
-  Finding f{.id = "wiring.carries[left fan]@hot-idle", .system = "wiring", .duty = "hot-idle", .place = "left fan",
-            .title = "wire carries its current", .hazard = Hazard::harm, .caution = Caution::electrical_fire, .state = State::holds};
+  Finding f{.id = "wiring.carries[left fan]@hot-idle",
+            .system = "wiring",
+            .duty = "hot-idle",
+            .place = "left fan",
+            .title = "wire carries its current",
+            .hazard = Hazard::harm,
+            .caution = Caution::electrical_fire,
+            .state = State::holds};
   f.quantity = &kind::current;
   f.unit = "A";
   f.predicted = 13;
@@ -77,16 +105,26 @@ inline Finding thick_wire() {
 
 /// A rule has no number.
 inline Finding backward_fan() {
-  Finding f{.id = "cooling.fan-direction[left]", .system = "cooling", .place = "left", .title = "fan blows with the travel",
-            .kind = RequirementKind::rule, .hazard = Hazard::damage, .caution = Caution::fans_start, .state = State::fails};
+  Finding f{.id = "cooling.fan-direction[left]",
+            .system = "cooling",
+            .place = "left",
+            .title = "fan blows with the travel",
+            .kind = RequirementKind::rule,
+            .hazard = Hazard::damage,
+            .caution = Caution::fans_start,
+            .state = State::fails};
   f.reason = "it blows against the travel";
   f.fix_hint = "blades turned round";
   return f;
 }
 
 inline Finding charge_band() {
-  Finding f{.id = "charging.volts@cruise", .system = "charging", .duty = "cruise", .title = "volts at the battery",
-            .kind = RequirementKind::band, .state = State::holds};
+  Finding f{.id = "charging.volts@cruise",
+            .system = "charging",
+            .duty = "cruise",
+            .title = "volts at the battery",
+            .kind = RequirementKind::band,
+            .state = State::holds};
   f.quantity = &kind::voltage;
   f.unit = "V";
   f.predicted = 14.2;
@@ -103,8 +141,10 @@ inline Proof sample_proof() {
   also.id = "charging.balance@parade";
   also.duty = "parade";
   also.predicted = also.margin = -4;
-  Proof p{.findings = {also, short_of_current(), charge_band(), thick_wire(), backward_fan(), hot_coolant(), unknown_cap()},
-          .duties = {"hot-idle", "parade", "cruise", "grade"}, .next = {}};
+  Proof p{
+      .findings = {also, short_of_current(), charge_band(), thick_wire(), backward_fan(), hot_coolant(), unknown_cap()},
+      .duties = {"hot-idle", "parade", "cruise", "grade"},
+      .next = {}};
   p.next = {{"cooling.cap.pressure", "missing", "cooling.cap", 1.0},
             {"cooling.radiator.core_width", "measured", "cooling.coolant-temperature@grade", 0.62}};
   return p;

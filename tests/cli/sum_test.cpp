@@ -7,8 +7,13 @@
 namespace sw::cli {
 namespace {
 
-const std::vector<std::string> equal_steps = {"sum", "lmtd", "arrangement=counterflow", "t_hot_in=90 degC", "t_hot_out=70 degC",
-                                              "t_cold_in=40 degC", "t_cold_out=60 degC"};
+const std::vector<std::string> equal_steps = {"sum",
+                                              "lmtd",
+                                              "arrangement=counterflow",
+                                              "t_hot_in=90 degC",
+                                              "t_hot_out=70 degC",
+                                              "t_cold_in=40 degC",
+                                              "t_cold_out=60 degC"};
 
 // With the same 30 K at both ends the mean is 30 K, by the definition of a mean.
 TEST(Sum, GivesItsOutputsInTheUnitAskedFor) {

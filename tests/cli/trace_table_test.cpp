@@ -11,8 +11,8 @@
 namespace sw::cli {
 namespace {
 
-constexpr Port temperature{"tank.temperature", &kind::temperature, "degF", "tank"}, level{"tank.level", &kind::number, "%", "level"},
-    gone{"tank.flow", &kind::volume_flow, "gph", "flow"};
+constexpr Port temperature{"tank.temperature", &kind::temperature, "degF", "tank"},
+    level{"tank.level", &kind::number, "%", "level"}, gone{"tank.flow", &kind::volume_flow, "gph", "flow"};
 
 Graph small_graph() {
   Graph g;
@@ -31,7 +31,8 @@ Trace small_trace() {
 }
 
 TEST(TraceCsv, HasAUnitInEachHeaderAndARowAStep) {
-  EXPECT_EQ(trace_csv(small_graph(), small_trace()), "time [s],tank.temperature [degF],tank.level [%]\n0,32,50\n0.25,50,\n")
+  EXPECT_EQ(trace_csv(small_graph(), small_trace()),
+            "time [s],tank.temperature [degF],tank.level [%]\n0,32,50\n0.25,50,\n")
       << "a port that cannot be computed has no column, a value that is none an empty cell";
 }
 
@@ -42,7 +43,8 @@ TEST(TracePage, StaysWithinAnyWidthAndNamesWhatIsMissing) {
   const DutySet& set = *duties;
   const auto traces = run_duties(car, set, {true});
   for (int width : {60, 80, 200}) {
-    const std::string text = trace_page(car, traces[0], set.courses[0], {.width = width, .unicode = true, .colour = false});
+    const std::string text =
+        trace_page(car, traces[0], set.courses[0], {.width = width, .unicode = true, .colour = false});
     for (auto& line : repository::lines_of(text)) EXPECT_LE(seen(line), width) << line;
     EXPECT_NE(text.find("Missing: "), std::string::npos);
   }

@@ -90,7 +90,7 @@ constexpr Requirement requirements_all[] = {
     {.id = "belts.grip", .title = "belt carries the torque without slip", .kind = RequirementKind::most, .hazard = Hazard::nuisance,
      .caution = Caution::belts_pulleys, .quantity = &kind::number, .unit = "%",
      .source = "Euler's belt equation with the groove's wedge (any machine design text)",
-     .formula = "torque asked over tension times (k - 1)/(k + 1) times radius, k = exp(friction wrap / sin(half groove)); slip added where it slips",
+     .formula = "torque asked over what the belt can pull: 2 T (k - 1)/(k + 1) times radius between fixed centres, T (k - 1) times radius with a sprung tensioner holding T, k = exp(friction wrap / sin(half groove)); what the belt's own mass takes away at speed is left out; slip added where it slips",
      .duties = every_running, .needs = holds::needs, .chain = holds::chain, .evaluate = holds::evaluate},
 };
 
@@ -108,7 +108,7 @@ Model System::resolve(const Input& in, Resolver& r) {
       Driven& d = m.driven[static_cast<std::size_t>(what)];
       // Idlers drive nothing; of everything else the car has one, and its speed cannot be two.
       if (d.there && what != static_cast<double>(Drives::idler))
-        r.lacks("belts.belt." + name + ".pulley." + pulley_name + ".drives: a second pulley for the " + std::string(drives_names[static_cast<std::size_t>(what)]));
+        r.fault(&p.drives, "a second pulley that drives the " + std::string(drives_names[static_cast<std::size_t>(what)]), "each accessory has one pulley");
       d.there = true;
       d.belt = name;
       d.ratio = r.need(belt.crank_diameter) / r.need(p.diameter);

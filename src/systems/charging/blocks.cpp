@@ -38,6 +38,8 @@ constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "curren
 double hot_factor(const Model& m, double winding_k) {
   // The data sheet's cold and hot points both stand at full output, a full winding rise above their air.
   const double cold = m.cold_air_k + m.rise_k, hot = m.hot_air_k + m.rise_k;
+  // A straight line through two points, held where it would lead nowhere: a winding at 400 degC still gives a fifth, one
+  // in frost no more than a fifth above its sheet.
   return std::clamp(1 - (1 - m.hot_share) * (winding_k - cold) / (hot - cold), 0.2, 1.2);
 }
 

@@ -17,6 +17,7 @@ struct Alternator {
   std::optional<Earth> earth;
   std::optional<Current> rated_current;
   std::optional<Curve> output_curve;
+  std::optional<double> usual_shape;
   std::optional<double> hot_share;
   std::optional<Temperature> hot_air;
   std::optional<ShaftSpeed> highest_speed;

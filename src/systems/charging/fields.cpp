@@ -8,6 +8,7 @@ constexpr FieldInfo alternator_table[] = {
     choice<&Alternator::earth>("earth", "earth", earth_names).decides_harm().says("Which side of the machine is joined to its case."),
     quantity<&Alternator::rated_current>("rated_current", "rated current", kind::current).may_change().in("A").above(5, 400).says("Current at 6000 rpm of its own, 13.5 V, cold.").after("ISO 8854"),
     curve<&Alternator::output_curve>("output_curve", "output curve", kind::shaft_speed, kind::current).may_change().in("rpm", "A").from(0, 400).says("Current against its own speed, cold; ask the supplier for it. Without it a usual shape is scaled from the rated current."),
+    number<&Alternator::usual_shape>("usual_shape", "usual output shape").from(0.5, 1.3).or_else(1).spread(Source::typical, {.share = 0.2}).says("Output over that of a usual machine of the same rating; stands in, with its doubt, for a curve nobody gave.").after("common practice"),
     number<&Alternator::hot_share>("hot_share", "hot output").from(0.4, 1).or_else(0.80).spread(Source::typical, {.absolute = 0.05}).says("Output hot over output cold.").after("common practice"),
     quantity<&Alternator::hot_air>("hot_air", "hot air", kind::temperature).in("degC").from(50, 130).or_else(95, Source::chosen).spread({}).says("Air temperature the hot output is meant at."),
     quantity<&Alternator::highest_speed>("highest_speed", "highest speed", kind::shaft_speed).in("rpm").above(3000, 25000).spread({}).says("Continuous speed limit of the rotor."),

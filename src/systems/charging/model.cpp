@@ -14,7 +14,10 @@ constexpr double usual_share[] = {0, 0.10, 0.36, 0.55, 0.62, 0.74, 0.83, 0.93, 1
 std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r) {
   if (in.output_curve) {
     auto f = physics::Interpolant::make(*in.output_curve);
-    if (!f) r.lacks(r.path_of(&in.output_curve) + ": a curve of 2 to " + std::to_string(physics::Interpolant::max_points) + " points");
+    if (!f) r.fault(&in.output_curve, "a curve of more than " + std::to_string(physics::Interpolant::max_points) + " points");
+    // Below its first point a curve says nothing, and just there a hot idle lies.
+    else if (in.output_curve->y.front() > 0.02 * in.output_curve->y.back())
+      r.fault(&in.output_curve, "the curve does not begin at 0 A", "add the speed from which the machine gives current, with 0 A");
     return f;
   }
   const double rated = r.need(in.rated_current);
@@ -22,7 +25,7 @@ std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r)
   Curve c;
   for (std::size_t i = 0; i < std::size(usual_rpm); ++i) {
     c.x.push_back(usual_rpm[i] * M_PI / 30.0);
-    c.y.push_back(usual_share[i] * rated);
+    c.y.push_back(usual_share[i] * rated * r.need(in.usual_shape));
   }
   return physics::Interpolant::make(c);
 }

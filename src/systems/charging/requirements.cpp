@@ -106,6 +106,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 namespace cranking {
 constexpr std::string_view chain[] = {"engine.oil_temperature", "battery.emf", "battery.resistance", "starter.current", "battery.voltage", "starter.voltage"};
+constexpr double coldest_k = 243.15;  ///< of physics/battery
 constexpr Port volts_needs[] = {{"battery.voltage", &kind::voltage}, outside::ambient};
 /// The usual load test allows 9.6 V at 70 degF and 8.5 V at 0 degF, a straight line between (common practice, from memory).
 double least_v(const Model& m, double air_k) {
@@ -116,6 +117,10 @@ double least_v(const Model& m, double air_k) {
 void volts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(0));
+  if (run.at(row, 1) < coldest_k) {
+    out.push_back({.reason = "colder than -30 degC: outside what the battery's laws cover"});
+    return;
+  }
   out.push_back({.predicted = run.at(row, 0), .low = least_v(m, run.at(row, 1)), .scale = m.cells / 3, .row = row, .fix_hint = "a battery with more cold cranking current, or a lighter oil"});
 }
 enum Need { n_starter_v, n_starter_a };
@@ -153,9 +158,11 @@ double time_left(const Evidenced& run, std::size_t row, double longest) {
 }
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
+  if (run.duty->method != Method::rest) return;  // minutes after a stop tell nothing of weeks
   std::size_t row = 0;
   while (row < run.last() && (row == 0 || run.at(row, 1) > least_charge)) ++row;
-  out.push_back({.predicted = time_left(run, row, 10 * m.days_s), .low = m.days_s, .scale = m.days_s, .row = row, .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
+  const double longest = 10 * m.days_s, left = time_left(run, row, longest);
+  out.push_back({.predicted = left, .low = m.days_s, .scale = m.days_s, .row = row, .reason = left >= longest ? "at least so long" : "", .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
 }
 }  // namespace standing
 
@@ -211,7 +218,7 @@ constexpr Requirement all[] = {
      .quantity = &kind::time, .unit = "day", .source = "common practice: half charge still starts", .formula = "charge above half over what draw and self-discharge take a day",
      .duties = every_off, .needs = standing::needs, .chain = standing::chain, .evaluate = standing::evaluate},
     {.id = "charging.polarity", .title = "machine and car of one polarity", .kind = RequirementKind::rule, .hazard = Hazard::harm, .caution = Caution::electrical_fire,
-     .source = "common practice", .formula = "the side joined to the machine's case must be the car's earth", .needs = polarity::needs, .evaluate = polarity::evaluate},
+     .source = "common practice", .formula = "the side joined to the machine's case must be the car's earth", .needs = polarity::needs, .own_missing = true, .evaluate = polarity::evaluate},
 };
 
 }  // namespace

@@ -21,6 +21,7 @@ struct Radiator {
   std::optional<double> conductance_exponent;
   std::optional<double> blocked_share;
   std::optional<Curve> airflow_loss;
+  std::optional<double> usual_loss;
   std::optional<Volume> volume;
   static std::span<const FieldInfo> fields();
 };
@@ -37,6 +38,7 @@ struct Pump {
 
 struct Thermostat {
   std::optional<Temperature> opens, fully_open;
+  std::optional<TemperatureStep> travel;
   std::optional<Time> lag;
   static std::span<const FieldInfo> fields();
 };

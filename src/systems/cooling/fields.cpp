@@ -11,6 +11,7 @@ constexpr FieldInfo radiator_table[] = {
     number<&Radiator::conductance_exponent>("conductance_exponent", "exponent of air speed").from(0.2, 0.8).or_else(0.45).spread(Source::typical, {.absolute = 0.05}).says("Conductance goes with air speed to this power.").after("common practice: louvred fins 0.4 to 0.5"),
     number<&Radiator::blocked_share>("blocked_share", "blocked share").may_change().from(0, 0.9).or_else(0, Source::chosen).says("Share of the tubes silted up."),
     curve<&Radiator::airflow_loss>("airflow_loss", "airflow loss", kind::speed, kind::pressure_difference).in("m/s", "Pa").from(0, 5000).says("Pressure lost in core, condenser and grille against face air speed; without it a usual core."),
+    number<&Radiator::usual_loss>("usual_loss", "usual airflow loss").from(0.2, 5).or_else(1).spread(Source::typical, {.share = 0.35}).says("Airflow loss over that of a usual core with condenser and grille; stands in, with its doubt, for a curve nobody gave.").after("common practice: 130 Pa at 4 m/s"),
     quantity<&Radiator::volume>("volume", "radiator volume", kind::volume).in("L").above(0.3, 20).or_else(4).spread(Source::typical, {.share = 0.25}).says("Coolant in the radiator."),
 };
 static_assert(std::size(radiator_table) == member_count<Radiator>());
@@ -27,7 +28,8 @@ static_assert(std::size(pump_table) == member_count<Pump>());
 
 constexpr FieldInfo thermostat_table[] = {
     quantity<&Thermostat::opens>("opens", "opens", kind::temperature).may_change().in("degC").from(60, 105).spread(Source::data_sheet, {.absolute = 1.5}).spread(Source::stated, {.absolute = 1.5}).says("Temperature at which it begins to open."),
-    quantity<&Thermostat::fully_open>("fully_open", "fully open", kind::temperature).in("degC").from(65, 120).spread(Source::data_sheet, {.absolute = 1.5}).spread(Source::stated, {.absolute = 1.5}).says("Temperature at which it is fully open; without it 12 K above opening."),
+    quantity<&Thermostat::fully_open>("fully_open", "fully open", kind::temperature).in("degC").from(65, 120).spread(Source::data_sheet, {.absolute = 1.5}).spread(Source::stated, {.absolute = 1.5}).says("Temperature at which it is fully open; without it opening plus travel."),
+    quantity<&Thermostat::travel>("travel", "travel", kind::temperature_step).in("K").from(2, 30).or_else(12).spread(Source::typical, {.absolute = 3}).says("From beginning to open to fully open; not used where that is given.").after("common practice"),
     quantity<&Thermostat::lag>("lag", "lag", kind::time).in("s").from(1, 120).or_else(15).says("Time constant of the wax.").after("common practice"),
 };
 static_assert(std::size(thermostat_table) == member_count<Thermostat>());

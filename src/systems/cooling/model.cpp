@@ -7,7 +7,6 @@ namespace sw::cooling {
 namespace {
 
 constexpr double usual_loss = 8.2;           ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
-constexpr double thermostat_travel_k = 12;   ///< from beginning to open to fully open (common practice)
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
 double fit_loss(const Curve& c) {
@@ -16,13 +15,13 @@ double fit_loss(const Curve& c) {
     top += c.y[i] * c.x[i] * c.x[i];
     bottom += std::pow(c.x[i], 4);
   }
-  return bottom > 0 && top > 0 ? top / bottom : usual_loss;
+  return top / bottom;
 }
 
 void resolve_fans(const Input& in, Model& m, Resolver& r) {
   for (auto& [name, f] : in.fan) {
     if (m.fans == Model::most_fans) {
-      r.lacks("cooling.fan: at most 4 fans; \"" + name + "\" is one too many");
+      r.fault(&f.flow, "at most " + std::to_string(Model::most_fans) + " fans can be reckoned with; \"" + name + "\" is one too many");
       break;
     }
     FanModel fan{.name = name, .electric = f.drive != Drive::engine, .with_ac = r.get(f.with_air_conditioning, 0) > 0, .reversed = f.blows == Blows::against_travel};
@@ -67,9 +66,11 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.conductance_w_k = r.need(c.conductance) * (1 - r.get(c.blocked_share, 0));
   m.conductance_m_s = r.need(c.conductance_speed);
   m.exponent = r.need(c.conductance_exponent);
-  m.loss = c.airflow_loss ? fit_loss(*c.airflow_loss) : usual_loss;
+  m.loss = c.airflow_loss ? fit_loss(*c.airflow_loss) : usual_loss * r.need(c.usual_loss);
+  if (!(m.loss > 0)) r.fault(&c.airflow_loss, "an airflow loss of nothing", "give the pressures the core loses");
   m.radiator_m3 = r.need(c.volume);
-  m.engine_m3 = std::max(r.need(in.coolant) - m.radiator_m3, 0.5 * r.get(in.coolant, 0));
+  m.engine_m3 = r.need(in.coolant) - m.radiator_m3;
+  if (m.engine_m3 < 0.2 * m.radiator_m3) r.fault(&c.volume, "the radiator holds nearly all the coolant or more than there is", "`cooling.coolant` is the whole system's");
   m.glycol_mass = physics::mass_fraction_of(physics::Glycol::ethylene, r.need(in.glycol));
   m.usual_v = r.usual_rated_v();
   m.coolant = physics::CoolantTable::make(physics::Fluid::ethylene_glycol, m.glycol_mass);
@@ -82,7 +83,8 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.reversed_share = r.need(p.reversed_share);
   m.needed_m3_s = r.get(p.needed_at_idle, 0);
   m.opens_k = r.need(in.thermostat.opens);
-  m.open_k = std::max(r.get(in.thermostat.fully_open, m.opens_k + thermostat_travel_k), m.opens_k + 1);
+  m.open_k = r.get(in.thermostat.fully_open, m.opens_k + r.need(in.thermostat.travel));
+  if (m.open_k < m.opens_k + 1) r.fault(&in.thermostat.fully_open, "fully open less than 1 K above opening");
   m.lag_s = r.need(in.thermostat.lag);
   resolve_cap(in.cap, m, r);
   resolve_fans(in, m, r);

@@ -74,7 +74,6 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace freezing
 
 namespace cap {
-constexpr Port needs[] = {coolant_port};
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
   Verdict v{.fix_hint = "a weaker cap, or the weakest part replaced; then pressure-test the whole system cold"};
@@ -106,7 +105,6 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace rotation
 
 namespace direction {
-constexpr Port needs[] = {coolant_port};
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
   for (std::size_t i = 0; i < m.fans; ++i)
@@ -150,8 +148,12 @@ void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
   while (row < run.last() && run.at(row, 0) < warm_k) ++row;
   const bool reached = run.at(row, 0) >= warm_k;
   Verdict v{.high = 900.0, .scale = 900.0, .row = row, .fix_hint = "a thermostat that closes, or one of a higher temperature"};
-  if (reached) v.predicted = run.trace->time[row];
-  else v.predicted = 2 * run.trace->time.back(), v.reason = "80 degC is not reached in the duty; twice its length stands for the time";
+  if (reached) {
+    v.predicted = run.trace->time[row];
+  } else {
+    v.reason = words("80 degC is not reached in the duty's %.0f min (limit %.0f min)", run.trace->time.back() / 60, 15);
+    if (run.trace->time.back() >= 900.0) v.rule = false;  // no time can be told, but it is over the limit
+  }
   out.push_back(std::move(v));
 }
 }  // namespace warm_up
@@ -212,11 +214,11 @@ constexpr Requirement all[] = {
      .source = "freezing points after Melinder 2010", .formula = "freezing point of the mixture against the air the car stands in", .duties = freezing::duties, .needs = freezing::needs, .evaluate = freezing::evaluate},
     {.id = "cooling.cap", .title = "cap no stronger than the weakest part", .kind = RequirementKind::most, .hazard = Hazard::harm, .caution = Caution::hot_coolant,
      .quantity = &kind::gauge_pressure, .unit = "psi", .source = "common practice: cap by the weakest part", .formula = "cap pressure against the lowest rating of radiator, heater core and hoses",
-     .needs = cap::needs, .evaluate = cap::evaluate},
+     .own_missing = true, .evaluate = cap::evaluate},
     {.id = "cooling.pump-rotation", .title = "pump turns the way its impeller is made", .kind = RequirementKind::rule, .hazard = Hazard::damage, .source = "common practice",
-     .formula = "a pulley on the belt's face turns with the crank, on its back against it", .needs = rotation::needs, .evaluate = rotation::evaluate},
+     .formula = "a pulley on the belt's face turns with the crank, on its back against it", .needs = rotation::needs, .own_missing = true, .evaluate = rotation::evaluate},
     {.id = "cooling.fan-direction", .title = "fan blows with the travel", .kind = RequirementKind::rule, .hazard = Hazard::damage, .caution = Caution::fans_start, .source = "common practice",
-     .formula = "direction of the fan's air at the core", .needs = direction::needs, .evaluate = direction::evaluate},
+     .formula = "direction of the fan's air at the core", .own_missing = true, .evaluate = direction::evaluate},
     {.id = "cooling.fan-set-points", .title = "fan set-points fit the thermostat", .kind = RequirementKind::rule, .hazard = Hazard::nuisance, .caution = Caution::fans_start, .source = "common practice",
      .formula = "off at or above the thermostat's opening, else the fan never stops; on at least 2 K above off", .needs = set_points::needs, .evaluate = set_points::evaluate},
     {.id = "cooling.coolant-rise", .title = "coolant rise through the engine", .kind = RequirementKind::most, .hazard = Hazard::damage, .quantity = &kind::temperature_step, .unit = "K",

@@ -101,7 +101,10 @@ Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   m.automatic = r.need(in.gearbox) == 1.0;
   for (auto& [name, gear] : in.gear) {
-    if (m.gears == Model::most_gears) break;
+    if (m.gears == Model::most_gears) {
+      r.fault(&gear.ratio, "at most " + std::to_string(Model::most_gears) + " gears can be reckoned with; \"" + name + "\" is one too many");
+      break;
+    }
     m.ratio[m.gears++] = r.need(gear.ratio);
   }
   if (in.gear.empty()) r.lacks("driveline.gear: at least one gear");

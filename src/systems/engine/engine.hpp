@@ -15,6 +15,7 @@ struct Input {
   std::optional<Curve> torque_curve;
   std::optional<SpecificConsumption> bsfc;
   std::optional<MassFlow> idle_fuel;
+  std::optional<double> usual_idle_fuel;
   std::optional<double> coolant_share;
   std::optional<Curve> coolant_heat;
   std::optional<double> oil_share;

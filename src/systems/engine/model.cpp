@@ -33,7 +33,7 @@ double coolant_heat_at(const Model& m, double power_w) {
 std::optional<physics::Interpolant> through(const std::optional<Curve>& member, Resolver& r) {
   if (!member) return std::nullopt;
   auto f = physics::Interpolant::make(*member);
-  if (!f) r.lacks(r.path_of(&member) + ": a curve of 2 to " + std::to_string(physics::Interpolant::max_points) + " points");
+  if (!f) r.fault(&member, "a curve of more than " + std::to_string(physics::Interpolant::max_points) + " points");
   return f;
 }
 
@@ -64,16 +64,16 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.torque = through(in.torque_curve, r);
   m.coolant_heat = through(in.coolant_heat, r);
   find_peak(m);
-  if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s) r.lacks(r.path_of(&in.torque_curve) + ": points up to the red line");
+  if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s) r.fault(&in.torque_curve, "the curve ends below the red line", "add points up to it");
   const double displacement = r.need(in.displacement);
-  m.idle_fuel_w = r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3) * heating_value_j_kg;
+  m.idle_fuel_w = r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.
   const double full = r.need(in.bsfc) * m.peak_power_w * heating_value_j_kg;
-  m.fuel_per_power = m.peak_power_w > 0 ? std::max(1.5, (full - m.idle_fuel_w * m.peak_speed_rad_s / m.idle_rad_s) / m.peak_power_w) : 3.0;
+  m.fuel_per_power = (full - m.idle_fuel_w * m.peak_speed_rad_s / m.idle_rad_s) / m.peak_power_w;
   m.coolant_share = r.need(in.coolant_share);
   m.oil_share = r.need(in.oil_share);
   m.bay_share = r.need(in.bay_share);
-  if (!adds_up(m)) r.lacks("engine: bsfc, coolant_share, oil_share and bay_share that do not make more than the fuel's heat together");
+  if (!adds_up(m)) r.fault(&in.bsfc, "shaft power and the shares to coolant, oil and engine bay come to more than the fuel's heat", "look at bsfc, idle_fuel and the shares");
   m.metal_j_k = r.need(in.metal_mass) * iron_j_kg_k;
   m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
   m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);

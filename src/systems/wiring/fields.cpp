@@ -74,6 +74,7 @@ constexpr FieldInfo fan_table[] = {
     text<&FanFeed::from>("from", "fed from").says("Node the fans are fed from; without it bus."),
     text<&FanFeed::to>("to", "grounded to").says("Node the fans are grounded to; without it body."),
     gauge<&FanFeed::wire>(), length<&FanFeed::wire>(), joints<&FanFeed::wire>(feed_joints_mohm), fuse<&FanFeed::wire>(), insulation<&FanFeed::wire>(), zone<&FanFeed::wire>(), bundle<&FanFeed::wire>(),
+    quantity<&FanFeed::resistance>("resistance", "feed and ground together", kind::resistance).in("mohm").from(0, 500).or_else(12).spread(Source::typical, {.share = 0.6}).says("Stand-in for a fan feed whose wire size is not known yet; not used where it is.").after("common practice"),
 };
 static_assert(std::size(fan_table) == member_count<FanFeed>() - 1 + member_count<Wire>());
 

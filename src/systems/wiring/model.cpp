@@ -21,7 +21,7 @@ class Builder {
     auto it = nodes_.find(name);
     if (it != nodes_.end()) return it->second;
     if (m_.network.node_count == dc::most_nodes) {
-      r_.lacks("wiring.run: at most " + std::to_string(dc::most_nodes) + " nodes can be joined; \"" + name + "\" is one too many");
+      r_.fault_at("wiring.run", "at most " + std::to_string(dc::most_nodes) + " nodes can be joined; \"" + name + "\" is one too many");
       return dc::ground;
     }
     return nodes_[name] = m_.network.add_node();
@@ -30,7 +30,7 @@ class Builder {
 
   std::size_t add(const dc::Branch& b) {
     if (m_.network.branch_count < dc::most_branches) return m_.network.add(b);
-    r_.lacks("wiring: at most " + std::to_string(dc::most_branches) + " runs and loads");
+    r_.fault_at("wiring", "at most " + std::to_string(dc::most_branches) + " runs and loads together");
     return 0;
   }
 
@@ -65,14 +65,10 @@ class Builder {
 };
 
 unsigned when_bits(const std::vector<std::string>& when, const std::string& place, Resolver& r) {
-  unsigned bits = 0;
-  for (auto& name : when) {
-    auto it = std::find(std::begin(condition_names), std::end(condition_names), name);
-    if (it == std::end(condition_names)) r.lacks("wiring.load." + place + ".when: no such condition \"" + name + "\"");
-    else bits |= 1u << (it - std::begin(condition_names));
-  }
+  const auto read = conditions_of(when);
+  for (auto& problem : read.problems) r.fault(&when, problem.what, problem.hint);
   if (when.empty()) r.lacks("wiring.load." + place + ".when");
-  return bits;
+  return read.bits;
 }
 
 void add_runs(const Input& in, Model& m, Builder& b, Resolver& r) {
@@ -116,8 +112,8 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
 void check_names(const Input& in, Resolver& r) {
   for (auto& [name, load] : in.load)
     if (in.run.find(name) || name == "fans")
-      r.lacks("wiring.load." + name + ": a name of its own, \"" + name + "\" is " + (name == "fans" ? "the fan feed" : "a run"));
-  if (in.run.find("fans")) r.lacks("wiring.run.fans: a name of its own, \"fans\" is the fan feed");
+      r.fault_at("wiring.load." + name, "\"" + name + "\" is the name of " + (name == "fans" ? "the fan feed" : "a run") + " already", "findings are told apart by it: take another");
+  if (in.run.find("fans")) r.fault_at("wiring.run.fans", "\"fans\" is the name of the fan feed already", "findings are told apart by it: take another");
 }
 
 void add_sources(const Input& in, Model& m, Builder& b) {
@@ -178,7 +174,7 @@ Model System::resolve(const Input& in, Resolver& r) {
     m.fan_feed.place = "fans";
     m.fan_feed.gauge_path = r.path_of(&f.wire.gauge);
     m.fan_feed.fuse_path = r.path_of(&f.wire.fuse);
-    m.fan_feed.resistance_ohm = 0.01;
+    m.fan_feed.resistance_ohm = r.need(f.resistance);
   }
   m.fans = b.add({.from = b.node(f.from.empty() ? "bus" : f.from), .to = b.node(f.to.empty() ? "body" : f.to),
                   .series_ohm = m.fan_feed.resistance_ohm, .law = dc::PowerLaw{1, 13.5, 1}});

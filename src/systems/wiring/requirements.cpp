@@ -40,6 +40,19 @@ dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
   return solve(m, feed);
 }
 
+/// Share of the time a load's wire carries; of a run 1.
+double share_of(const Model& m, const Conductor& c) {
+  for (auto& l : m.loads)
+    if (&l.wire == &c) return l.share;
+  return 1;
+}
+
+/// Whether the network came to a solution; where not, the finding says so and gives no number.
+bool solved(const dc::Solution& s, std::vector<Verdict>& out) {
+  if (!s.summary.usable()) out.push_back({.reason = std::string("the network has no solution here: ") + s.summary.reason});
+  return s.summary.usable();
+}
+
 /// Every wire with what it carries.
 template <class Visit> void each_wire(const Model& m, Visit visit) {
   for (auto& c : m.runs) visit(c);
@@ -63,9 +76,11 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.last();
   const auto s = solve_all_fans(m, run);
+  if (!solved(s, out)) return;
   each_wire(m, [&](const Conductor& c) {
     const auto limit = lasting_limit(c);
-    const double current = std::abs(s.current_a[c.branch]);
+    // A load that comes and goes heats its own wire with its full current while it is on.
+    const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
     if (!limit && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
     Verdict v{.place = c.place, .scale = std::max(limit.value_or(0), 1.0), .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
     if (!limit) {
@@ -87,6 +102,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.last();
   const auto s = solve_all_fans(m, run);
+  if (!solved(s, out)) return;
   for (auto& l : m.loads) {
     const double current = s.current_a[l.wire.branch] / l.share;
     if (current > 0)
@@ -107,6 +123,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(0));
   const auto s = solve(m, feed_at(run, row));
+  if (!solved(s, out)) return;
   for (auto& l : m.loads)
     if (l.least_v > 0 && s.current_a[l.wire.branch] > 0)
       out.push_back({.place = l.wire.place, .predicted = s.load_v[l.wire.branch], .low = l.least_v, .scale = 2.0, .row = row, .fix_hint = "more bus voltage, or a thicker feed"});
@@ -188,7 +205,7 @@ constexpr Requirement all[] = {
     {.id = "wiring.fuse-wire", .title = "fuse protects the wire", .kind = RequirementKind::rule, .hazard = Hazard::harm, .caution = Caution::electrical_fire, .source = ampacity_source,
      .formula = "fuse rating at most the wire's ampacity in its bundle and zone", .needs = protects::needs, .evaluate = protects::evaluate},
     {.id = "wiring.fuse-load", .title = "fuse carries the load", .kind = RequirementKind::most, .hazard = Hazard::nuisance, .caution = Caution::electrical_fire, .quantity = &kind::current, .unit = "A",
-     .source = "common practice: blade fuses carry three quarters of their rating for good", .formula = "1.25 times the load's current", .needs = protects::needs, .evaluate = carries::evaluate},
+     .source = "common practice: a blade fuse is loaded to 70 to 80 % of its rating for good", .formula = "1.25 times the load's current (80 %)", .needs = protects::needs, .evaluate = carries::evaluate},
     {.id = "wiring.charge-path", .title = "charge path carries the machine's output", .kind = RequirementKind::most, .hazard = Hazard::harm, .caution = Caution::electrical_fire,
      .quantity = &kind::current, .unit = "A", .source = ampacity_source, .formula = "greatest output of the machine against ampacity or rating of each run from its stud to the battery",
      .needs = path::needs, .evaluate = path::evaluate},

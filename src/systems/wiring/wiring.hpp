@@ -52,6 +52,7 @@ struct Load {
 struct FanFeed {
   std::string from, to;
   Wire wire;
+  std::optional<Resistance> resistance;
   static std::span<const FieldInfo> fields();
 };
 
