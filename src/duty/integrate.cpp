@@ -15,11 +15,11 @@ constexpr std::size_t N = Rhs::most_states;
 const double gamma_ = 1.0 - std::sqrt(0.5);  ///< L-stable choice of the scheme
 constexpr int jacobian_life = 16;            ///< steps a Jacobian is kept
 constexpr double shortest_step = 1e-4;       ///< s; where a shorter one is needed the run is given up
-constexpr long most_steps = 500000;          ///< of a run: days of a recorded trace
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
-constexpr long most_evaluations = 60000;     ///< of one run, some tenths of a second; an hour's drive takes about a thousand
+constexpr long most_evaluations = 60000;     ///< of one run, some tenths of a second; an hour's drive takes about a thousand …
+constexpr long corner_evaluations = 10;      ///< … and more by this for each corner of a trace: recorded ones have many
 
 std::string in_words(double x) {
   char text[32];
@@ -30,7 +30,8 @@ std::string in_words(double x) {
 class Stepper {
  public:
   Stepper(Rhs& rhs, const Course& course, const StepControl& control)
-      : rhs_(rhs), course_(course), control_(control), n_(rhs.size()), moves_(rhs.switches()) {}
+      : rhs_(rhs), course_(course), control_(control), n_(rhs.size()), moves_(rhs.switches()),
+        most_(most_evaluations + corner_evaluations * static_cast<long>(course.time.size())) {}
 
   Trace run() {
     trace_.width = rhs_.values().size();
@@ -46,7 +47,7 @@ class Stepper {
     double h = control_.first_step;
     while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) {
       h = advance(h);
-      if (rhs_.evaluations() > most_evaluations && trace_.summary.outcome == Outcome::not_run) give_up();
+      if (rhs_.evaluations() > most_ && trace_.summary.outcome == Outcome::not_run) give_up();
     }
     if (trace_.summary.outcome == Outcome::not_run) trace_.summary.outcome = Outcome::done;
     trace_.summary.evaluations = rhs_.evaluations();
@@ -70,7 +71,7 @@ class Stepper {
   }
 
   void give_up() {
-    fail(Outcome::not_converged, "too much work: " + std::to_string(most_evaluations) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
+    fail(Outcome::not_converged, "too much work: " + std::to_string(most_) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
                                      " s; a switch moves too often, or the duty is too long for its method (`rest` is for days of standing)");
   }
 
@@ -124,7 +125,7 @@ class Stepper {
     return worst;
   }
 
-  double give_up(double h) {
+  double too_short(double h) {
     if (!fail_open_loop())
       fail(Outcome::not_converged, "steps of " + in_words(h) + " s would be needed at " + in_words(t_) +
                                        " s: a figure is far outside what the laws cover");
@@ -132,13 +133,13 @@ class Stepper {
   }
 
   double advance(double wanted) {
-    if (wanted < shortest_step || trace_.summary.steps >= most_steps) return give_up(wanted);
+    if (wanted < shortest_step) return too_short(wanted);
     double h = std::min({wanted, control_.longest_step, course_.step_limit(t_), course_.duration - t_});
     if (age_ >= jacobian_life) refresh_jacobian();
     double error = attempt(h);
     bool refused = false;
     for (; !(error <= 1.0); refused = true) {
-      if (h < shortest_step) return give_up(h);
+      if (h < shortest_step) return too_short(h);
       // A step refused once was too long, most likely; refused again, the Jacobian may be to blame.
       if (refused && age_ > 0) refresh_jacobian();
       h *= std::isfinite(error) ? std::clamp(0.9 / std::sqrt(error), 0.1, 0.7) : 0.1;
@@ -237,6 +238,7 @@ class Stepper {
   SmallLu<N> lu_;
   struct Moves { double from = 0; int count = 0; };
   std::vector<Moves> moves_;  ///< of each switch since `from`
+  long most_;                 ///< evaluations
 };
 
 }  // namespace
