@@ -15,6 +15,7 @@ namespace {
 
 constexpr int margin = 2, gap = 2;
 constexpr std::size_t most_next = 5, most_parts = 3, longest_cause = 4;
+constexpr long most_waiting = 6;  ///< findings drawn one by one though a figure of theirs is missing
 
 constexpr std::string_view certificate =
     "A proof is an aid to judgement and not a certificate: it is as good as the figures it was given. The makers' "
@@ -122,6 +123,8 @@ class Report {
   void section(std::string_view name, State state) {
     auto groups = groups_of(proof_, state);
     if (groups.empty()) return;
+    if (state == State::unproven && !options_.all) groups = without_missing(std::move(groups));
+    if (groups.empty()) return;
     // Harm before damage before nuisance; within one, cause before effect as the systems stand.
     std::stable_sort(groups.begin(), groups.end(),
                      [](auto& a, auto& b) { return a.front()->hazard < b.front()->hazard; });
@@ -131,6 +134,29 @@ class Report {
       if (state != State::holds) page_.space();
       group(g);
     }
+  }
+
+  /// A build not filled in yet: where many findings wait for figures, the figures are listed once, those that most waits
+  /// for first, in place of every finding by itself. Returns the groups still to be drawn.
+  std::vector<Group> without_missing(std::vector<Group> groups) {
+    const auto waits = [](const Group& g) { return !g.front()->missing.empty(); };
+    if (std::count_if(groups.begin(), groups.end(), waits) <= most_waiting) return groups;
+    std::vector<std::pair<std::string_view, int>> figures;
+    for (auto& f : proof_.findings)
+      for (auto& path : f.missing) {
+        auto at = std::find_if(figures.begin(), figures.end(), [&](auto& x) { return x.first == path; });
+        if (at == figures.end()) at = figures.insert(figures.end(), {path, 0});
+        ++at->second;
+      }
+    std::stable_sort(figures.begin(), figures.end(), [](auto& a, auto& b) { return a.second > b.second; });
+    page_.space();
+    page_.line(strong("MISSING") + "  (--all draws what waits for each)");
+    for (auto& [path, count] : figures)
+      page_.text(touch(clean(path)) + "  " + faint(std::to_string(count) + (count == 1 ? " finding waits" : " findings wait")), margin, margin + 2);
+    for (auto& g : groups)
+      if (waits(g) && g.front()->caution != Caution::none) cautions_.insert(g.front()->caution);
+    std::erase_if(groups, waits);
+    return groups;
   }
 
   void group(const Group& g) {
