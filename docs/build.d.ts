@@ -38,8 +38,12 @@ export interface Build {
     bsfc?: Given<string>;
     /** fuel at idle: Fuel burnt at hot idle without load. */
     idle_fuel?: Given<string>;
-    /** share of heat to coolant: Share of the fuel's heat that goes into the coolant, on the road. */
+    /** usual fuel at idle: Fuel at idle over the usual 0.6 lb/h a litre; stands in, with its doubt, for an idle fuel nobody measured. */
+    usual_idle_fuel?: Given<number | string>;
+    /** share of heat to coolant at load: Share of the heat of the fuel burnt for power that goes into the coolant. */
     coolant_share?: Given<number | string>;
+    /** share of heat to coolant at idle: Share of the heat of the fuel burnt at idle without load that goes into the coolant; measure `coolant_heat` where an idle duty is close. */
+    idle_coolant_share?: Given<number | string>;
     /** heat to coolant: Heat to the coolant against shaft power, where it is known; takes the place of the share. */
     coolant_heat?: CurveGiven;
     /** share of heat to oil: Share of the fuel's heat that friction puts into the oil. */
@@ -128,6 +132,8 @@ export interface Build {
       rated_current?: Given<string>;
       /** output curve: Current against its own speed, cold; ask the supplier for it. Without it a usual shape is scaled from the rated current. */
       output_curve?: CurveGiven;
+      /** usual output shape: Output over that of a usual machine of the same rating; stands in, with its doubt, for a curve nobody gave. */
+      usual_shape?: Given<number | string>;
       /** hot output: Output hot over output cold. */
       hot_share?: Given<number | string>;
       /** hot air: Air temperature the hot output is meant at. */
@@ -176,7 +182,7 @@ export interface Build {
       part?: string;
       note?: string;
     };
-    /** least volts while cranking: Least volts at the battery while cranking; without it 9.6 V in a 12 V car, 4.8 V in a 6 V car. */
+    /** least volts while cranking: Least volts at the battery while cranking; without it 9.6 V at 70 degF falling to 8.5 V at 0 degF, half of that in a 6 V car. */
     least_crank_voltage?: Given<string>;
     /** days between drives: How long it must stand and still start. */
     days_between_drives?: Given<string>;
@@ -266,6 +272,8 @@ export interface Build {
       zone?: Given<"cabin" | "engine bay">;
       /** conductors in the bundle: Conductors that carry current side by side. */
       bundle?: Given<number | string>;
+      /** feed and ground together: Stand-in for a fan feed whose wire size is not known yet; not used where it is. */
+      resistance?: Given<string>;
       note?: string;
     };
     note?: string;
@@ -288,6 +296,8 @@ export interface Build {
       blocked_share?: Given<number | string>;
       /** airflow loss: Pressure lost in core, condenser and grille against face air speed; without it a usual core. */
       airflow_loss?: CurveGiven;
+      /** usual airflow loss: Airflow loss over that of a usual core with condenser and grille; stands in, with its doubt, for a curve nobody gave. */
+      usual_loss?: Given<number | string>;
       /** radiator volume: Coolant in the radiator. */
       volume?: Given<string>;
       /** shelf part that gives what is not given here */
@@ -316,8 +326,10 @@ export interface Build {
     thermostat?: {
       /** opens: Temperature at which it begins to open. */
       opens?: Given<string>;
-      /** fully open: Temperature at which it is fully open; without it 12 K above opening. */
+      /** fully open: Temperature at which it is fully open; without it opening plus travel. */
       fully_open?: Given<string>;
+      /** travel: From beginning to open to fully open; not used where that is given. */
+      travel?: Given<string>;
       /** lag: Time constant of the wax. */
       lag?: Given<string>;
       /** shelf part that gives what is not given here */
@@ -420,8 +432,6 @@ export interface Build {
     grade?: Given<number | string>;
     /** payload: People and luggage beyond the driver. */
     payload?: Given<string>;
-    /** in gear at rest: Selector in drive against the brake while standing. */
-    in_gear?: Given<boolean>;
     /** air conditioning asked for: Whether the driver has it on (where it is fitted). */
     air_conditioning?: Given<boolean>;
     /** conditions: What else is on: night, rain, heat, brake, start. */
