@@ -37,10 +37,13 @@ std::optional<physics::Interpolant> through(const std::optional<Curve>& member, 
   return f;
 }
 
-/// Heat and work can at most be the fuel's: looked at where work takes its greatest share, at full power.
+/// Heat and work can at most be the fuel's: looked at at idle and at full power, where work takes its greatest share.
 bool adds_up(const Model& m) {
-  const double fuel = fuel_heat_w(m, m.peak_speed_rad_s, m.peak_power_w);
-  return !(m.peak_power_w + (m.coolant_share + m.oil_share + m.bay_share) * fuel > fuel);
+  const auto at = [&](double speed_rad_s, double power_w) {
+    const double fuel = fuel_heat_w(m, speed_rad_s, power_w);
+    return !(power_w + coolant_heat_w(m, power_w, fuel) + (m.oil_share + m.bay_share) * fuel > fuel);
+  };
+  return at(m.idle_rad_s, 0) && at(m.peak_speed_rad_s, m.peak_power_w);
 }
 
 }  // namespace
@@ -73,7 +76,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.coolant_share = r.need(in.coolant_share);
   m.oil_share = r.need(in.oil_share);
   m.bay_share = r.need(in.bay_share);
-  if (!adds_up(m)) r.lacks("engine: bsfc, coolant_share, oil_share and bay_share that do not make more than the fuel's heat together");
+  if (!adds_up(m)) r.lacks("engine: bsfc, coolant_share (or coolant_heat), oil_share and bay_share that do not make more than the fuel's heat together");
   m.metal_j_k = r.need(in.metal_mass) * iron_j_kg_k;
   m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
   m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);
