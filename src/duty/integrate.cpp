@@ -17,6 +17,8 @@ constexpr int jacobian_life = 16;            ///< steps a Jacobian is kept
 constexpr double shortest_step = 1e-4;       ///< s; where a shorter one is needed the run is given up
 constexpr long most_evaluations = 60000;     ///< of a run, some tenths of a second; an hour's drive takes about a thousand
 constexpr long more_a_corner = 12;           ///< evaluations allowed beyond that for each corner of a trace
+constexpr long more_an_event = 60;           ///< and for each event, …
+constexpr long most_events = 5000;           ///< … of which so many are allowed for: thermostats may work for days
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
@@ -125,7 +127,8 @@ class Stepper {
 
   /// No run may take much longer than a demanding one: what would has a figure, or a duty, that is not meant.
   bool too_much_work() const {
-    return rhs_.evaluations() > most_evaluations + more_a_corner * static_cast<long>(course_.time.size());
+    return rhs_.evaluations() > most_evaluations + more_a_corner * static_cast<long>(course_.time.size()) +
+                                    more_an_event * std::min(trace_.summary.events, most_events);
   }
   double give_up_for_work(double h) {
     fail(Outcome::not_converged, in_words(static_cast<double>(rhs_.evaluations())) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +

@@ -43,7 +43,8 @@ std::string faults_of(const Finding& f) {
 
 /// A run's summary, and the greatest work one may take.
 std::string faults_of(const Trace& t) {
-  constexpr long most_evaluations = 65000;  // the bound of a run, and the step in which it is passed
+  // The bound of a run, a corner's and an event's share of it, and the step in which it is passed.
+  const long most_evaluations = 65000 + 60 * std::min(t.summary.events, 5000l);
   if (t.summary.outcome == Outcome::not_run) return "not run, or without an outcome";
   if (!t.summary.usable() && t.summary.reason.empty()) return "lost without a reason";
   if (t.summary.evaluations > most_evaluations) return std::to_string(t.summary.evaluations) + " evaluations";

@@ -72,6 +72,13 @@ TEST(WiringBlocks, WithoutAirConditioningItsLoadsStayOff) {
   EXPECT_GT(with.first("load.current"), without.first("load.current") + 10);  // clutch and blower, 13 A and a fan
 }
 
+// A load whose two ends were named the other way round uses its current all the same: it must not count as a source.
+TEST(WiringBlocks, ALoadNamedBackwardsStillUsesCurrent) {
+  Drive right(hand_car(), "night-rain"), swapped(hand_car("[wiring.load.headlamps]\nfrom = \"body\"\nto = \"bus\"\n"), "night-rain");
+  EXPECT_NEAR(swapped.last("load.current"), right.last("load.current"), 1e-3);
+  EXPECT_NEAR(swapped.last("battery.current"), right.last("battery.current"), 1e-3);
+}
+
 // The electrical energy balance: what the machine gives at its stud is what loads, wires and battery take; here that
 // no power comes from nowhere: loads take no more than machine and battery give.
 TEST(WiringBlocks, NoPowerFromNowhere) {
