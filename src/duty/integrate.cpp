@@ -15,11 +15,13 @@ constexpr std::size_t N = Rhs::most_states;
 const double gamma_ = 1.0 - std::sqrt(0.5);  ///< L-stable choice of the scheme
 constexpr int jacobian_life = 16;            ///< steps a Jacobian is kept
 constexpr double shortest_step = 1e-4;       ///< s; where a shorter one is needed the run is given up
+constexpr long most_evaluations = 60000;     ///< of a run, some tenths of a second; an hour's drive takes about a thousand
+constexpr long more_a_corner = 12;           ///< evaluations allowed beyond that for each corner of a trace
+constexpr long more_an_event = 60;           ///< and for each event, …
+constexpr long most_events = 5000;           ///< … of which so many are allowed for: thermostats may work for days
 constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
 constexpr int chatter_count = 40;            ///< moves of one switch …
 constexpr double chatter_span = 60.0;        ///< … within so many seconds
-constexpr long most_evaluations = 60000;     ///< of one run, some tenths of a second; an hour's drive takes about a thousand …
-constexpr long corner_evaluations = 10;      ///< … and more by this for each corner of a trace: recorded ones have many
 
 std::string in_words(double x) {
   char text[32];
@@ -30,8 +32,7 @@ std::string in_words(double x) {
 class Stepper {
  public:
   Stepper(Rhs& rhs, const Course& course, const StepControl& control)
-      : rhs_(rhs), course_(course), control_(control), n_(rhs.size()), moves_(rhs.switches()),
-        most_(most_evaluations + corner_evaluations * static_cast<long>(course.time.size())) {}
+      : rhs_(rhs), course_(course), control_(control), n_(rhs.size()), moves_(rhs.switches()) {}
 
   Trace run() {
     trace_.width = rhs_.values().size();
@@ -45,10 +46,7 @@ class Stepper {
     guard_ = rhs_.guard();
     record();
     double h = control_.first_step;
-    while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) {
-      h = advance(h);
-      if (rhs_.evaluations() > most_ && trace_.summary.outcome == Outcome::not_run) give_up();
-    }
+    while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) h = advance(h);
     if (trace_.summary.outcome == Outcome::not_run) trace_.summary.outcome = Outcome::done;
     trace_.summary.evaluations = rhs_.evaluations();
     trace_.summary.worst_residual = rhs_.tear_residual();
@@ -68,11 +66,6 @@ class Stepper {
   void fail(Outcome outcome, std::string reason) {
     trace_.summary.outcome = outcome;
     trace_.summary.reason = std::move(reason);
-  }
-
-  void give_up() {
-    fail(Outcome::not_converged, "too much work: " + std::to_string(most_) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
-                                     " s; a switch moves too often, or the duty is too long for its method (`rest` is for days of standing)");
   }
 
   /// Ends the run where the last evaluation left a torn loop open.
@@ -132,8 +125,20 @@ class Stepper {
     return h;
   }
 
+  /// No run may take much longer than a demanding one: what would has a figure, or a duty, that is not meant.
+  bool too_much_work() const {
+    return rhs_.evaluations() > most_evaluations + more_a_corner * static_cast<long>(course_.time.size()) +
+                                    more_an_event * std::min(trace_.summary.events, most_events);
+  }
+  double give_up_for_work(double h) {
+    fail(Outcome::not_converged, in_words(static_cast<double>(rhs_.evaluations())) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
+                                     " s: a switch moves too often, or the duty is too long for its method (rest is for days of standing)");
+    return h;
+  }
+
   double advance(double wanted) {
     if (wanted < shortest_step) return too_short(wanted);
+    if (too_much_work()) return give_up_for_work(wanted);
     double h = std::min({wanted, control_.longest_step, course_.step_limit(t_), course_.duration - t_});
     if (age_ >= jacobian_life) refresh_jacobian();
     double error = attempt(h);
@@ -238,7 +243,6 @@ class Stepper {
   SmallLu<N> lu_;
   struct Moves { double from = 0; int count = 0; };
   std::vector<Moves> moves_;  ///< of each switch since `from`
-  long most_;                 ///< evaluations
 };
 
 }  // namespace

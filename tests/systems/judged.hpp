@@ -1,5 +1,5 @@
 #pragma once
-// All requirements of a changed demo car, found by their ids.
+// All requirements of a changed hand car, found by their ids.
 #include "proof/judge.hpp"
 #include "systems/rig.hpp"
 

@@ -1,5 +1,5 @@
 #pragma once
-// The demo car changed as a test wants it, runs of it with ports read by name, and single blocks fed by hand.
+// The hand car (hand_car.toml) changed as a test wants it, runs of it with ports read by name, and single blocks fed by hand.
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -12,28 +12,28 @@
 
 namespace sw::rig {
 
-inline std::filesystem::path demo_folder() { return std::filesystem::path(STREETWRIGHT_SOURCE_DIR) / "demo"; }
+inline std::filesystem::path car_folder() { return std::filesystem::path(STREETWRIGHT_SOURCE_DIR) / "tests/systems"; }
 
-/// Opens `change` laid over a file of demo/.
+/// Opens `change` laid over a file beside these tests.
 inline Opened laid_over(const std::string& base, const std::string& change) {
-  return open(demo_folder() / "change.toml", [&](const std::filesystem::path& file) -> std::optional<std::string> {
+  return open(car_folder() / "change.toml", [&](const std::filesystem::path& file) -> std::optional<std::string> {
     if (file.filename() == "change.toml") return "base = \"" + base + "\"\n" + change;
     return from_disk()(file);
   });
 }
 
-/// The sound demo car with a change; the change must be free of faults.
-inline Build demo(const std::string& change = "") {
-  Opened opened = laid_over("sound.toml", change);
+/// The hand car with a change; the change must be free of faults.
+inline Build hand_car(const std::string& change = "") {
+  Opened opened = laid_over("hand_car.toml", change);
   for (auto& d : opened.faults.all()) ADD_FAILURE() << say(d, opened.files);
   return std::move(opened.build);
 }
 
-/// The demo car with a margin to everything, whatever becomes of the demo's own figures.
+/// The hand car with a margin to everything.
 inline const char* const roomy =
     "[charging.battery]\ncold_crank_current = \"900 A\"\n[cooling.radiator]\nconductance = \"2.6 kW/K\"\n"
     "[cooling.fan.left]\nflow = \"1100 cfm\"\n[cooling.fan.right]\nflow = \"1100 cfm\"\n";
-inline Build roomy_demo() { return demo(roomy); }
+inline Build roomy_car() { return hand_car(roomy); }
 
 /// One car and the runs it was put through.
 class Drive {

@@ -98,7 +98,7 @@ void evaluate(const void* model, View& v) {
   const double full = m.pump_m3_rad * v.in(r_speed) * share;
   const double t = std::clamp((v.in(r_wax) - m.opens_k) / (m.open_k - m.opens_k), 0.0, 1.0);
   const double opening = std::max(leak, t * t * (3 - 2 * t));
-  const auto c = m.coolant->at(v.in(r_coolant));
+  const auto c = coolant_at(m, v.in(r_coolant));
   v.set(w_flow, full);
   v.set(w_open, opening);
   v.set(w_capacity, full * opening * c.density_kg_m3 * c.specific_heat_j_kg_k);
@@ -196,7 +196,7 @@ double bay_rate(const Model& m, const View& v) {
 
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
-  const auto c = m.coolant->at(v.in(r_engine));
+  const auto c = coolant_at(m, v.in(r_engine));
   const double heat_m3 = c.density_kg_m3 * c.specific_heat_j_kg_k;
   const double moved = v.in(r_rate) * (v.in(r_engine) - v.in(r_radiator));
   const double still = still_radiator_w_k * (v.in(r_radiator) - v.in(r_ambient));

@@ -129,6 +129,10 @@ struct AirAsk {
 struct AirFlow { double face_m_s, swept; };
 AirFlow air_through_core(const Model& m, const AirAsk& ask);
 
+/// The coolant's figures at a temperature, held at the ends of the table: beyond them it has boiled or frozen, which
+/// the findings tell, and a run must not be lost for it.
+physics::CoolantTable::State coolant_at(const Model& m, double temperature_k);
+
 /// Boiling temperature of the coolant under the cap at an air pressure, K.
 double boiling_k(const Model& m, double air_pressure_pa);
 

@@ -64,7 +64,7 @@ constexpr FieldInfo table[] = {
     group<&Input::cap>("cap", "cap").says("Cap and what the system stands."),
     list<&Input::fan>("fan", "fans").shelf("fan").says("Fans, by any names."),
     quantity<&Input::coolant>("coolant", "coolant", kind::volume).in("L").above(2, 40).spread(Source::stated, {.share = 0.05}).says("Coolant in the whole system."),
-    number<&Input::glycol>("glycol", "glycol").may_change().from(0, 0.6).or_else(0.5, Source::chosen).spread({.absolute = 0.03}).says("Share of ethylene glycol by volume."),
+    number<&Input::glycol>("glycol", "glycol").may_change().from(0, 0.57).or_else(0.5, Source::chosen).spread({.absolute = 0.03}).says("Share of ethylene glycol by volume; the fluid tables end at 60 % by mass."),
     number<&Input::shroud_cover>("shroud_cover", "shroud cover").may_change().from(0.2, 1).or_else(0.85).spread(Source::typical, {.absolute = 0.1}).says("Share of the core the fans draw through, standing."),
     number<&Input::ram_share>("ram_share", "ram air").from(0.02, 0.6).or_else(0.18).spread(Source::typical, {.absolute = 0.04}).says("Face air speed over road speed, fans turning freely.").after("common practice: 0.12 to 0.25"),
     quantity<&Input::recirculation>("recirculation", "hot-air return", kind::temperature_step).may_change().in("K").from(0, 25).or_else(4).spread(Source::typical, {.absolute = 2}).says("Rise of the air before the core by hot air coming round, standing.").after("common practice: 3 to 6 K"),

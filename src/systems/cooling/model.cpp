@@ -7,6 +7,7 @@ namespace sw::cooling {
 namespace {
 
 constexpr double usual_loss = 8.2;           ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
+constexpr double table_end_k = 413.15;        ///< of the coolant's figures: 140 degC
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
 double fit_loss(const Curve& c) {
@@ -56,6 +57,10 @@ void resolve_cap(const Cap& in, Model& m, Resolver& r) {
 
 }  // namespace
 
+physics::CoolantTable::State coolant_at(const Model& m, double temperature_k) {
+  return m.coolant->at(std::clamp(temperature_k, m.coolant->freezing_k(), table_end_k));
+}
+
 double boiling_k(const Model& m, double air_pressure_pa) {
   return physics::boiling_temperature(physics::Fluid::ethylene_glycol, m.glycol_mass, air_pressure_pa + m.cap_pa.value_or(0.0)).value;
 }
@@ -75,6 +80,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.glycol_mass = physics::mass_fraction_of(physics::Glycol::ethylene, r.need(in.glycol));
   m.usual_v = r.usual_rated_v();
   m.coolant = physics::CoolantTable::make(physics::Fluid::ethylene_glycol, m.glycol_mass);
+  if (!m.coolant && in.glycol) r.lacks(r.path_of(&in.glycol) + ": a share the fluid tables cover, at most 60 % by mass");
   auto& p = in.pump;
   m.pump_rad_s = r.need(p.at_speed);
   m.pump_m3_rad = r.need(p.flow) / m.pump_rad_s;

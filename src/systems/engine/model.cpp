@@ -38,10 +38,13 @@ std::optional<physics::Interpolant> through(const std::optional<Curve>& member, 
   return f;
 }
 
-/// Heat and work can at most be the fuel's: looked at where work takes its greatest share, at full power.
+/// Heat and work can at most be the fuel's: looked at at idle and at full power, where work takes its greatest share.
 bool adds_up(const Model& m) {
-  const double fuel = fuel_heat_w(m, m.peak_speed_rad_s, m.peak_power_w);
-  return !(m.peak_power_w + coolant_heat_w(m, m.peak_speed_rad_s, m.peak_power_w) + (m.oil_share + m.bay_share) * fuel > fuel);
+  const auto at = [&](double speed_rad_s, double power_w) {
+    const double fuel = fuel_heat_w(m, speed_rad_s, power_w);
+    return !(power_w + coolant_heat_w(m, speed_rad_s, power_w) + (m.oil_share + m.bay_share) * fuel > fuel);
+  };
+  return at(m.idle_rad_s, 0) && at(m.peak_speed_rad_s, m.peak_power_w);
 }
 
 }  // namespace

@@ -40,16 +40,17 @@ void evaluate(const void* model, View& v) {
   auto& s = work.solution;
   // What did not converge must not look like a figure.
   const double bad = summary.usable() ? 0.0 : std::numeric_limits<double>::quiet_NaN();
-  double load = s.current_a[m.fans];
-  for (auto& l : m.loads) load += s.current_a[l.wire.branch];
+  // What is used is used, with its two ends named the other way round too.
+  double load = std::abs(s.current_a[m.fans]);
+  for (auto& l : m.loads) load += std::abs(s.current_a[l.wire.branch]);
   v.set(w_bus, s.node_v[m.n_bus]);
   v.set(w_battery_v, s.node_v[m.n_battery]);
   v.set(w_battery_a, -s.current_a[m.battery]);
   v.set(w_stud, s.node_v[m.n_alternator] - s.node_v[m.n_case]);
   v.set(w_current, s.current_a[m.alternator]);
   v.set(w_load, load);
-  v.set(w_fan_v, s.load_v[m.fans]);
-  v.set(w_fan_a, s.current_a[m.fans]);
+  v.set(w_fan_v, std::abs(s.load_v[m.fans]));
+  v.set(w_fan_a, std::abs(s.current_a[m.fans]));
   v.set(w_starter_v, s.node_v[m.n_starter] - s.node_v[m.n_block]);
   v.set(w_starter_a, s.current_a[m.starter]);
   v.set(w_ground, std::abs(s.node_v[m.n_case]));

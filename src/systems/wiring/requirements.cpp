@@ -104,11 +104,11 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const auto s = solve_all_fans(m, run);
   if (!solved(s, out)) return;
   for (auto& l : m.loads) {
-    const double current = s.current_a[l.wire.branch] / l.share;
+    const double current = std::abs(s.current_a[l.wire.branch]) / l.share;
     if (current > 0)
       out.push_back({.place = l.wire.place, .predicted = current * l.wire.resistance_ohm, .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed, or a relay close to the load"});
   }
-  if (const double current = s.current_a[m.fans]; current > 0) {
+  if (const double current = std::abs(s.current_a[m.fans]); current > 0) {
     Verdict v{.place = "fans", .high = feed_drop_v, .scale = 1.0, .row = row, .fix_hint = "a thicker or shorter feed and ground for the fans"};
     if (m.fan_feed.sized) v.predicted = current * m.fan_feed.resistance_ohm;
     else v.missing.push_back(m.fan_feed.gauge_path);
@@ -125,8 +125,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const auto s = solve(m, feed_at(run, row));
   if (!solved(s, out)) return;
   for (auto& l : m.loads)
-    if (l.least_v > 0 && s.current_a[l.wire.branch] > 0)
-      out.push_back({.place = l.wire.place, .predicted = s.load_v[l.wire.branch], .low = l.least_v, .scale = 2.0, .row = row, .fix_hint = "more bus voltage, or a thicker feed"});
+    if (l.least_v > 0 && s.current_a[l.wire.branch] != 0)
+      out.push_back({.place = l.wire.place, .predicted = std::abs(s.load_v[l.wire.branch]), .low = l.least_v, .scale = 2.0, .row = row, .fix_hint = "more bus voltage, or a thicker feed"});
 }
 }  // namespace least
 

@@ -5,7 +5,7 @@ using namespace sw::rig;
 
 namespace {
 
-air_conditioning::Model fitted(const std::string& change = "") { return resolved<air_conditioning::System>(demo(change)).model; }
+air_conditioning::Model fitted(const std::string& change = "") { return resolved<air_conditioning::System>(hand_car(change)).model; }
 
 TEST(AirConditioningBlocks, OnOnlyWhereItIsFittedAndAskedFor) {
   const auto with = fitted(), without = fitted("[air_conditioning]\nfitted = false\n");
@@ -35,14 +35,14 @@ TEST(AirConditioningBlocks, CondenserGivesMoreThanTheCompressorTakes) {
 }
 
 TEST(AirConditioningBlocks, WithoutItNoFiguresAreAskedFor) {
-  Build b = demo("[air_conditioning]\nfitted = false\n");
+  Build b = hand_car("[air_conditioning]\nfitted = false\n");
   std::get<air_conditioning::Input>(b.inputs).condenser_heat_idle.reset();
   EXPECT_TRUE(resolved<air_conditioning::System>(b).missing.empty());
 }
 
 // What the rest of the car feels: idle speed, clutch current, heat before the radiator.
 TEST(AirConditioningBlocks, TheCarFeelsIt) {
-  Drive with(demo(), "hot-idle"), without(demo("[air_conditioning]\nfitted = false\n"), "hot-idle");
+  Drive with(hand_car(), "hot-idle"), without(hand_car("[air_conditioning]\nfitted = false\n"), "hot-idle");
   EXPECT_NEAR(with.last("engine.speed") / rpm, 800, 1e-6);
   EXPECT_NEAR(without.last("engine.speed") / rpm, 750, 1e-6);
   EXPECT_GT(with.last("radiator.air_in"), without.last("radiator.air_in") + 1);

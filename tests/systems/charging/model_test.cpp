@@ -5,11 +5,11 @@ using namespace sw::rig;
 
 namespace {
 
-charging::Model demo_charging(const std::string& change = "") { return resolved<charging::System>(demo(change)).model; }
+charging::Model hand_charging(const std::string& change = "") { return resolved<charging::System>(hand_car(change)).model; }
 
 // Common practice of the trade (BCI): 12.7 V full, 12.2 V about half, 11.8 V empty, rested at 25 degC.
 TEST(ChargingModel, OpenCircuitLadder) {
-  const auto m = demo_charging();
+  const auto m = hand_charging();
   EXPECT_NEAR(charging::open_circuit_v(m, 1.0, 298.15), 12.7, 0.05);
   EXPECT_NEAR(charging::open_circuit_v(m, 0.5, 298.15), 12.2, 0.1);
   EXPECT_NEAR(charging::open_circuit_v(m, 0.0, 298.15), 11.8, 0.1);
@@ -18,25 +18,25 @@ TEST(ChargingModel, OpenCircuitLadder) {
 // SAE J537 (from memory): the rating holds 7.2 V at -18 degC. 680 A through the resistance that the model draws from it
 // must bring the full battery to 7.2 V there.
 TEST(ChargingModel, ResistanceGivesBackTheColdCrankingTest) {
-  const auto m = demo_charging();
+  const auto m = hand_charging();
   const double cold = 255.15;
   EXPECT_NEAR(charging::open_circuit_v(m, 1, cold) - 680 * charging::resistance_ohm(m, 1, cold), 7.2, 0.01);
 }
 
 TEST(ChargingModel, AMeasuredResistanceGoesBeforeTheRating) {
-  EXPECT_NEAR(demo_charging("[charging.battery]\nresistance = \"8 mohm\"\n").resistance_ohm, 0.008, 1e-12);
+  EXPECT_NEAR(hand_charging("[charging.battery]\nresistance = \"8 mohm\"\n").resistance_ohm, 0.008, 1e-12);
 }
 
 TEST(ChargingModel, CellsFollowTheRegulator) {
-  const auto six = demo_charging("[vehicle]\nsystem_voltage = \"6 V\"\n[charging.alternator]\nregulator_voltage = \"7.2 V\"\n");
+  const auto six = hand_charging("[vehicle]\nsystem_voltage = \"6 V\"\n[charging.alternator]\nregulator_voltage = \"7.2 V\"\n");
   EXPECT_EQ(six.cells, 3);
   EXPECT_NEAR(six.least_crank_v, 4.8, 1e-9);
-  EXPECT_EQ(demo_charging().cells, 6);
+  EXPECT_EQ(hand_charging().cells, 6);
 }
 
 // Without the supplier's curve a usual one is scaled: rated at 6000 rpm (ISO 8854, from memory), nothing below cut-in.
 TEST(ChargingModel, TheUsualCurveReachesTheRating) {
-  Build b = demo();
+  Build b = hand_car();
   std::get<charging::Input>(b.inputs).alternator.output_curve.reset();
   const auto r = resolved<charging::System>(b);
   ASSERT_TRUE(r.missing.empty());
@@ -50,7 +50,7 @@ TEST(ChargingModel, TheUsualCurveReachesTheRating) {
 TEST(ChargingModel, ACurveOfTooManyPointsIsSaid) {
   std::string points;
   for (int i = 0; i < 40; ++i) points += (i ? ", " : "") + ("[\"" + std::to_string(1000 + 100 * i) + " rpm\", \"90 A\"]");
-  const auto r = resolved<charging::System>(demo("[charging.alternator]\noutput_curve = [" + points + "]\n"));
+  const auto r = resolved<charging::System>(hand_car("[charging.alternator]\noutput_curve = [" + points + "]\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("charging.alternator.output_curve"), std::string::npos);
 }

@@ -8,7 +8,7 @@ namespace {
 // 18 mA over 70 A h take 0.617 % a day; self-discharge 0.2 % x 2^(-0.5) of what is left (mean of 0.8) 0.113 % a day:
 // (0.85 - 0.5) / 0.0073 = 47.9 days.
 TEST(ChargingRequirements, DaysItMayStandByHand) {
-  Judging j(demo(), "parked");
+  Judging j(hand_car(), "parked");
   const auto& v = j.one("charging.standing", "parked").verdict;
   EXPECT_NEAR(*v.predicted / day, 47.9, 0.5);
   EXPECT_NEAR(*v.low / day, 14, 1e-9);
@@ -17,15 +17,15 @@ TEST(ChargingRequirements, DaysItMayStandByHand) {
 // 1 A empties 70 A h from 0.85 to 0.5 in 0.35 x 70 h = 24.5 h, however long the duty goes on; from below half it is none.
 TEST(ChargingRequirements, ADrawThatEmptiesTheBatteryIsToldInItsOwnTime) {
   const std::string draw = "[wiring.load.clock_and_memory]\ncurrent = \"1 A\"\n";
-  Judging j(demo(draw));
+  Judging j(hand_car(draw));
   EXPECT_NEAR(*j.one("charging.standing", "parked").verdict.predicted / hour, 24.5, 0.5);
   EXPECT_NEAR(*j.one("charging.standing", "storage").verdict.predicted / hour, 35, 0.7);  // from full
-  Judging low(demo(draw + "[duty.parked]\nmethod = \"rest\"\nengine = \"off\"\nduration = \"14 day\"\ncharge = 0.4\nstart = \"cold\"\n"), "parked");
+  Judging low(hand_car(draw + "[duty.parked]\nmethod = \"rest\"\nengine = \"off\"\nduration = \"14 day\"\ncharge = 0.4\nstart = \"cold\"\n"), "parked");
   EXPECT_EQ(*low.one("charging.standing", "parked").verdict.predicted, 0);
 }
 
 TEST(ChargingRequirements, BalanceIsOutputLessLoads) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   const auto& t = j.trace("hot-idle");
   const auto slot = [&](auto port) { return static_cast<std::size_t>(j.car().graph().slot(port)); };
   EXPECT_NEAR(*j.one("charging.balance", "hot-idle").verdict.predicted, t.late_mean(slot("alternator.available"), 0.5) - t.late_mean(slot("load.current"), 0.5), 1e-9);
@@ -33,7 +33,7 @@ TEST(ChargingRequirements, BalanceIsOutputLessLoads) {
 
 // The speed it breaks even at: there the derated curve gives just the load.
 TEST(ChargingRequirements, BreakEvenSpeedIsOnTheCurve) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   const auto& v = j.one("charging.balance", "hot-idle").verdict;
   ASSERT_EQ(v.because.size(), 1u);
   const auto& m = j.car().model<charging::Model>();
@@ -45,7 +45,7 @@ TEST(ChargingRequirements, BreakEvenSpeedIsOnTheCurve) {
 }
 
 TEST(ChargingRequirements, ASmallMachineDoesNotCover) {
-  Build b = demo("[charging.alternator]\nrated_current = \"55 A\"\n");
+  Build b = hand_car("[charging.alternator]\nrated_current = \"55 A\"\n");
   std::get<charging::Input>(b.inputs).alternator.output_curve.reset();  // else the curve would speak
   Judging j(b, "hot-idle");
   EXPECT_LT(*j.one("charging.balance", "hot-idle").margin(), 0);
@@ -54,19 +54,19 @@ TEST(ChargingRequirements, ASmallMachineDoesNotCover) {
 
 // 5500 rpm x 6.5 / 2.4 = 14 896 rpm.
 TEST(ChargingRequirements, RotorSpeedAtTheRedLine) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   EXPECT_NEAR(*j.one("charging.alternator-speed").verdict.predicted / rpm, 14896, 1);
 }
 
 TEST(ChargingRequirements, Polarity) {
   const auto verdict = [](const std::string& change) {
-    Judging j(demo(change), "hot-idle");
+    Judging j(hand_car(change), "hot-idle");
     return j.one("charging.polarity").verdict;
   };
   EXPECT_TRUE(*verdict("").rule);
   EXPECT_FALSE(*verdict("[vehicle]\nearth = \"positive\"\n").rule);
   EXPECT_TRUE(*verdict("[vehicle]\nearth = \"positive\"\n[charging.alternator]\nearth = \"isolated\"\n").rule);
-  Build b = demo();
+  Build b = hand_car();
   std::get<charging::Input>(b.inputs).alternator.earth.reset();
   Judging j(b, "hot-idle");
   const auto& v = j.one("charging.polarity").verdict;
@@ -75,7 +75,7 @@ TEST(ChargingRequirements, Polarity) {
 }
 
 TEST(ChargingRequirements, CrankLoopIsTheCablesShare) {
-  Judging j(demo(), "cold-crank");
+  Judging j(hand_car(), "cold-crank");
   const auto& t = j.trace("cold-crank");
   const auto at0 = [&](auto port) { return t.at(0, static_cast<std::size_t>(j.car().graph().slot(port))); };
   // Ohm's law round the loop: 5 ft and 3 ft of 2 AWG (0.1563 ohm/1000 ft at 20 degC: ASTM B258 table) at 60 degC
@@ -86,7 +86,7 @@ TEST(ChargingRequirements, CrankLoopIsTheCablesShare) {
 
 // A worn battery on a cold morning: the volts fall and the finding fails, the speed with them.
 TEST(ChargingRequirements, AWeakBatteryFailsBothCrankFindings) {
-  Judging sound(demo(), "cold-crank"), weak(demo("[charging.battery]\ncold_crank_current = \"220 A\"\n"), "cold-crank");
+  Judging sound(hand_car(), "cold-crank"), weak(hand_car("[charging.battery]\ncold_crank_current = \"220 A\"\n"), "cold-crank");
   EXPECT_GT(*sound.one("charging.crank-voltage", "cold-crank").margin(), *weak.one("charging.crank-voltage", "cold-crank").margin());
   EXPECT_LT(*weak.one("charging.crank-voltage", "cold-crank").margin(), 0);
   EXPECT_LT(*weak.one("charging.crank-speed", "cold-crank").verdict.predicted, *sound.one("charging.crank-speed", "cold-crank").verdict.predicted);

@@ -6,7 +6,7 @@ using namespace sw::rig;
 
 namespace {
 
-cooling::Model cooled(const std::string& change = "") { return resolved<cooling::System>(demo(change)).model; }
+cooling::Model cooled(const std::string& change = "") { return resolved<cooling::System>(hand_car(change)).model; }
 
 // Effectiveness by hand, one-term crossflow (Incropera eq. 11.32): UA 1650 W/K at 5 m/s, air 2000, coolant 8000 W/K: N =
 // 0.825, C = 0.25: 1 - exp(0.825^0.22 / 0.25 x (exp(-0.25 x 0.825^0.78) - 1)) = 0.5240; 0.5240 x 2000 x (95 - 40) =
@@ -22,7 +22,7 @@ TEST(CoolingBlocks, RadiatorHeatByNtu) {
   EXPECT_NEAR(b.get("radiator.air_out"), 40 + zero_c + 57.6e3 / 2000, 0.1);
 }
 
-// Air before the core: standing, hot air comes round (3 K in the demo), and the condenser's heat warms it.
+// Air before the core: standing, hot air comes round (3 K in the hand car), and the condenser's heat warms it.
 TEST(CoolingBlocks, AirBeforeTheCore) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.core");
@@ -126,7 +126,7 @@ TEST(CoolingBlocks, LoopKeepsTheBalance) {
 // First law over the hot idle: heat into the coolant's side leaves through core, tank walls, sump and engine surface,
 // to 1 % over the settled half.
 TEST(CoolingBlocks, HotIdleGivesOffWhatItTakesUp) {
-  Drive d(demo(), "hot-idle");
+  Drive d(hand_car(), "hot-idle");
   const auto mean = [&](auto port) { return d.trace().late_mean(d.slot(port), 0.5); };
   const double in = mean("engine.coolant_heat") + mean("engine.oil_heat") + mean("driveline.cooler_heat");
   const double out = mean("radiator.heat") + 8 * (mean("cooling.radiator_temperature") - 313.15) +
@@ -137,7 +137,7 @@ TEST(CoolingBlocks, HotIdleGivesOffWhatItTakesUp) {
 
 // First law over the warm-up: integral of heat in = heat stored in metal, oil and coolant + integral of heat out.
 TEST(CoolingBlocks, WarmUpStoresWhatDoesNotLeave) {
-  Drive d(demo(), "warm-up");
+  Drive d(hand_car(), "warm-up");
   const auto& e = d.car().model<engine::Model>();
   const auto& c = d.car().model<cooling::Model>();
   const double ambient = d.first("duty.ambient");

@@ -5,7 +5,7 @@ using namespace sw::rig;
 
 namespace {
 
-cooling::Model cooled(const std::string& change = "") { return resolved<cooling::System>(demo(change)).model; }
+cooling::Model cooled(const std::string& change = "") { return resolved<cooling::System>(hand_car(change)).model; }
 constexpr double atmosphere = 101325;
 
 // Steam tables (IAPWS-IF97): water boils at 100.0 degC at 101.325 kPa, at 120.2 degC at 200 kPa, at 94.9 degC in the
@@ -71,15 +71,35 @@ TEST(CoolingModel, FansStandInOrderOfTheirSwitchingElectricFirst) {
 
 TEST(CoolingModel, AnEngineFanNeedsNoSetPoints) {
   const auto r = resolved<cooling::System>(
-      demo("[cooling.fan]\nleft = false\nright = false\n[cooling.fan.belt]\ndrive = \"engine\"\nflow = \"1500 cfm\"\nat_speed = \"2000 rpm\"\n"));
+      hand_car("[cooling.fan]\nleft = false\nright = false\n[cooling.fan.belt]\ndrive = \"engine\"\nflow = \"1500 cfm\"\nat_speed = \"2000 rpm\"\n"));
   EXPECT_TRUE(r.missing.empty()) << r.missing[0];
+}
+
+// The fluid's figures end at 60 % by mass: the field's range must end there too, and whatever lies beyond is said.
+TEST(CoolingModel, TheStrongestMixtureOfTheRangeHasFigures) {
+  EXPECT_TRUE(resolved<cooling::System>(hand_car("[cooling]\nglycol = 0.57\n")).missing.empty());
+  Build b = hand_car();
+  std::get<cooling::Input>(b.inputs).glycol = 0.65;
+  const auto r = resolved<cooling::System>(b);
+  ASSERT_EQ(r.missing.size(), 1u);
+  EXPECT_TRUE(r.missing[0].starts_with("cooling.glycol")) << r.missing[0];
+}
+
+// Beyond the table the end's figures stand: coolant that has long boiled must not make heat from nothing.
+TEST(CoolingModel, CoolantFiguresAreHeldAtTheEnds) {
+  const auto m = cooled();
+  const auto end = cooling::coolant_at(m, 140 + zero_c), far = cooling::coolant_at(m, 600 + zero_c), cold = cooling::coolant_at(m, 100);
+  EXPECT_EQ(far.density_kg_m3, end.density_kg_m3);
+  EXPECT_EQ(far.specific_heat_j_kg_k, end.specific_heat_j_kg_k);
+  EXPECT_GT(cold.density_kg_m3, 1000);
+  EXPECT_GT(cold.specific_heat_j_kg_k, 2500);
 }
 
 TEST(CoolingModel, AFifthFanIsSaid) {
   std::string fans;
   for (int i = 0; i < 3; ++i)
     fans += "[cooling.fan.f" + std::to_string(i) + "]\nflow = \"500 cfm\"\ncurrent = \"9 A\"\non = \"99 degC\"\noff = \"95 degC\"\n";
-  const auto r = resolved<cooling::System>(demo(fans));
+  const auto r = resolved<cooling::System>(hand_car(fans));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("f2"), std::string::npos);
 }

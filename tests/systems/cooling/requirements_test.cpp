@@ -6,7 +6,7 @@ using namespace sw::rig;
 namespace {
 
 TEST(CoolingRequirements, TemperatureIsTheHighestOfTheRun) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   const auto& v = j.one("cooling.coolant-temperature", "hot-idle").verdict;
   EXPECT_EQ(*v.predicted, j.highest("cooling.engine_temperature", "hot-idle"));
   EXPECT_NEAR(*v.high, 105 + zero_c, 1e-9);
@@ -17,13 +17,23 @@ TEST(CoolingRequirements, TemperatureIsTheHighestOfTheRun) {
 TEST(CoolingRequirements, BoilMarginShrinksWithAltitude) {
   const std::string high = "[duty.hot-idle]\nduration = \"45 min\"\nambient = \"40 degC\"\naltitude = \"10000 ft\"\nspeed = \"0 mph\"\n";
   const std::string low = "[duty.hot-idle]\nduration = \"45 min\"\nambient = \"40 degC\"\naltitude = \"0 ft\"\nspeed = \"0 mph\"\n";
-  Judging top(demo(high), "hot-idle"), sea(demo(low), "hot-idle");
+  Judging top(hand_car(high), "hot-idle"), sea(hand_car(low), "hot-idle");
   const auto boils = [](const Judging& j) { return j.one("cooling.boil-margin", "hot-idle").verdict.because.at(0).value; };
   EXPECT_NEAR(boils(sea) - boils(top), 121.9 - 116.9, 0.6);
 }
 
+// A car that boils is one that fails, not one whose run is lost: a core far too small, both fans weak.
+TEST(CoolingRequirements, ACarThatBoilsFailsWithANumber) {
+  Judging j(hand_car("[cooling.radiator]\nconductance = \"0.2 kW/K\"\n[cooling.fan.left]\nflow = \"60 cfm\"\n[cooling.fan.right]\nflow = \"60 cfm\"\n"));
+  for (auto duty : {"hot-idle", "parade", "grade"}) {
+    EXPECT_TRUE(j.trace(duty).summary.usable()) << duty << ": " << j.trace(duty).summary.reason;
+    EXPECT_LT(*j.one("cooling.coolant-temperature", duty).margin(), 0) << duty;
+    EXPECT_LT(*j.one("cooling.boil-margin", duty).margin(), 0) << duty;
+  }
+}
+
 TEST(CoolingRequirements, WithoutACapNothingIsSaidOfBoiling) {
-  Build b = demo();
+  Build b = hand_car();
   std::get<cooling::Input>(b.inputs).cap.pressure.reset();
   Judging j(b, "hot-idle");
   const auto& v = j.one("cooling.boil-margin", "hot-idle").verdict;
@@ -33,32 +43,32 @@ TEST(CoolingRequirements, WithoutACapNothingIsSaidOfBoiling) {
 }
 
 TEST(CoolingRequirements, ACapStrongerThanTheWeakestPartFails) {
-  Judging sound(demo(), "hot-idle"), strong(demo("[cooling.cap]\npressure = \"22 psi\"\n"), "hot-idle");
+  Judging sound(hand_car(), "hot-idle"), strong(hand_car("[cooling.cap]\npressure = \"22 psi\"\n"), "hot-idle");
   EXPECT_GT(*sound.one("cooling.cap").margin(), 0);
   EXPECT_LT(*strong.one("cooling.cap").margin(), 0);
 }
 
 // A pump on the belt's back turns against the crank; one made for the other way fails and gives a quarter of the flow.
 TEST(CoolingRequirements, Rotation) {
-  Judging right(demo(), "hot-idle"), wrong(demo("[cooling.pump]\nrotation = \"with crank\"\n"), "hot-idle");
+  Judging right(hand_car(), "hot-idle"), wrong(hand_car("[cooling.pump]\nrotation = \"with crank\"\n"), "hot-idle");
   EXPECT_TRUE(*right.one("cooling.pump-rotation").verdict.rule);
   EXPECT_FALSE(*wrong.one("cooling.pump-rotation").verdict.rule);
   EXPECT_NEAR(wrong.highest("cooling.flow", "hot-idle"), 0.25 * right.highest("cooling.flow", "hot-idle"), 1e-9);
-  Build b = demo();
+  Build b = hand_car();
   std::get<cooling::Input>(b.inputs).pump.rotation.reset();
   Judging unknown(b, "hot-idle");
   EXPECT_EQ(unknown.one("cooling.pump-rotation").verdict.missing, std::vector<std::string>{"cooling.pump.rotation"});
 }
 
 TEST(CoolingRequirements, AFanAgainstTheTravelFailsAndHeatsTheCar) {
-  Judging j(demo("[cooling.fan.left]\nblows = \"against travel\"\n"), "hot-idle");
+  Judging j(hand_car("[cooling.fan.left]\nblows = \"against travel\"\n"), "hot-idle");
   EXPECT_FALSE(*j.one("cooling.fan-direction", "", "left").verdict.rule);
   EXPECT_TRUE(*j.one("cooling.fan-direction", "", "right").verdict.rule);
-  EXPECT_GT(j.highest("cooling.engine_temperature", "hot-idle"), Judging(demo(), "hot-idle").highest("cooling.engine_temperature", "hot-idle"));
+  EXPECT_GT(j.highest("cooling.engine_temperature", "hot-idle"), Judging(hand_car(), "hot-idle").highest("cooling.engine_temperature", "hot-idle"));
 }
 
 TEST(CoolingRequirements, SetPointsBelowTheThermostatNeverStop) {
-  Judging j(demo("[cooling.fan.left]\non = \"86 degC\"\noff = \"82 degC\"\n[cooling.fan.right]\non = \"97 degC\"\noff = \"96 degC\"\n"), "hot-idle");
+  Judging j(hand_car("[cooling.fan.left]\non = \"86 degC\"\noff = \"82 degC\"\n[cooling.fan.right]\non = \"97 degC\"\noff = \"96 degC\"\n"), "hot-idle");
   EXPECT_FALSE(*j.one("cooling.fan-set-points", "", "left").verdict.rule);
   EXPECT_FALSE(*j.one("cooling.fan-set-points", "", "right").verdict.rule);
   EXPECT_NE(j.one("cooling.fan-set-points", "", "right").verdict.reason.find("less than 2 K"), std::string::npos);
@@ -66,7 +76,7 @@ TEST(CoolingRequirements, SetPointsBelowTheThermostatNeverStop) {
 
 // Rise = heat / (flow x density x specific heat), at the end of the hot idle from the ports.
 TEST(CoolingRequirements, RiseByHand) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   const auto& t = j.trace("hot-idle");
   const auto end = [&](auto port) { return t.at(t.rows() - 1, static_cast<std::size_t>(j.car().graph().slot(port))); };
   // 50 % glycol at 95 degC: 1023 kg/m3 x 3.57 kJ/(kg K) = 3.65 MJ/(m3 K) (ASHRAE, from memory), to 2 %.
@@ -75,14 +85,14 @@ TEST(CoolingRequirements, RiseByHand) {
 }
 
 TEST(CoolingRequirements, FlowIsJudgedOnlyWhereAFigureIsAsked) {
-  EXPECT_TRUE(Judging(demo(), "hot-idle").of("cooling.pump-flow").empty());
-  Judging j(demo("[cooling.pump]\nneeded_at_idle = \"15 gal/min\"\n"), "hot-idle");
+  EXPECT_TRUE(Judging(hand_car(), "hot-idle").of("cooling.pump-flow").empty());
+  Judging j(hand_car("[cooling.pump]\nneeded_at_idle = \"15 gal/min\"\n"), "hot-idle");
   // 800 rpm x 6.5 / 5.5 = 945 rpm of the pump; 60 gal/min x 945 / 2600 = 21.8.
   EXPECT_NEAR(*j.one("cooling.pump-flow", "hot-idle").verdict.predicted / gallon_min, 21.82, 0.02);
 }
 
 TEST(CoolingRequirements, AThermostatThatHangsOpenNeverWarmsUp) {
-  Judging sound(demo(), "warm-up"), open(demo("[cooling.thermostat]\nopens = \"61 degC\"\nfully_open = \"65 degC\"\n"), "warm-up");
+  Judging sound(hand_car(), "warm-up"), open(hand_car("[cooling.thermostat]\nopens = \"61 degC\"\nfully_open = \"65 degC\"\n"), "warm-up");
   EXPECT_GT(*sound.one("cooling.warm-up", "warm-up").margin(), 0);
   const auto& v = open.one("cooling.warm-up", "warm-up").verdict;
   EXPECT_LT(*v.high - *v.predicted, 0);
@@ -91,12 +101,12 @@ TEST(CoolingRequirements, AThermostatThatHangsOpenNeverWarmsUp) {
 
 // 14 L from 10 degC (1078 kg/m3) to 105 degC (1017): 14 x 6 % = 0.84 L (densities of half glycol, ASHRAE, from memory).
 TEST(CoolingRequirements, SwellingByDensities) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   EXPECT_NEAR(*j.one("cooling.expansion").verdict.predicted * 1e3, 0.84, 0.1);
 }
 
 TEST(CoolingRequirements, StartsAreCountedAndSharesAreShares) {
-  Judging j(demo("[cooling.fan.left]\nwith_air_conditioning = false\n"));
+  Judging j(hand_car("[cooling.fan.left]\nwith_air_conditioning = false\n"));
   for (auto duty : {"hot-idle", "parade"}) {
     const auto& v = j.one("cooling.fan-cycling", duty).verdict;
     ASSERT_EQ(v.because.size(), 1u);

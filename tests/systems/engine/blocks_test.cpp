@@ -5,10 +5,10 @@ using namespace sw::rig;
 
 namespace {
 
-engine::Model demo_engine() { return resolved<engine::System>(demo()).model; }
+engine::Model hand_engine() { return resolved<engine::System>(hand_car()).model; }
 
 TEST(EngineBlocks, NeverBelowIdleWhileItRunsAndStillWhenOff) {
-  const auto m = demo_engine();
+  const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.turning");
   b.give("duty.running", 1).give("driveline.input_speed", 300 * rpm);
   EXPECT_NEAR(b.run().get("engine.speed") / rpm, 750, 1e-9);
@@ -19,7 +19,7 @@ TEST(EngineBlocks, NeverBelowIdleWhileItRunsAndStillWhenOff) {
 
 // Thin air takes torque in proportion to its density: at 5000 ft and 25 degC (84.3 kPa) 84.3/101.325 = 0.832 of it.
 TEST(EngineBlocks, FullTorqueFollowsAirDensity) {
-  const auto m = demo_engine();
+  const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.full");
   b.give("engine.speed", 2500 * rpm).give("duty.density", 1.184).run();
   EXPECT_NEAR(b.get("engine.full_torque") / lb_ft, 285, 0.01);
@@ -28,7 +28,7 @@ TEST(EngineBlocks, FullTorqueFollowsAirDensity) {
 }
 
 TEST(EngineBlocks, PowerIsRoadPlusAccessoriesAndFullInAPull) {
-  const auto m = demo_engine();
+  const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.work");
   b.give("engine.speed", 2000 * rpm).give("driveline.power", 20e3).give("accessories.power", 3e3).give("duty.running", 1);
   EXPECT_EQ(b.run().get("engine.power"), 23e3);
@@ -45,7 +45,7 @@ TEST(EngineBlocks, PowerIsRoadPlusAccessoriesAndFullInAPull) {
 }
 
 TEST(EngineBlocks, AMeasuredHeatCurveTakesThePlaceOfTheShare) {
-  const auto m = resolved<engine::System>(demo("[engine]\ncoolant_heat = [[\"0 hp\", \"5 kW\"], [\"100 hp\", \"65 kW\"]]\n")).model;
+  const auto m = resolved<engine::System>(hand_car("[engine]\ncoolant_heat = [[\"0 hp\", \"5 kW\"], [\"100 hp\", \"65 kW\"]]\n")).model;
   auto b = bench<engine::System>(m, "engine.work");
   b.give("duty.running", 1).give("engine.speed", 2000 * rpm).give("driveline.power", 50 * horsepower).run();
   EXPECT_NEAR(b.get("engine.coolant_heat"), 35e3, 1);  // half way along a straight line
@@ -53,7 +53,7 @@ TEST(EngineBlocks, AMeasuredHeatCurveTakesThePlaceOfTheShare) {
 
 // First law over the metal and the oil: what comes in and does not leave is stored, to the watt.
 TEST(EngineBlocks, MetalAndOilKeepTheBalance) {
-  const auto m = demo_engine();
+  const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.heat");
   const double coolant = 363, metal = 385, oil = 372, air = 310, bay = 340, speed = 12;
   b.give("duty.running", 1).give("engine.coolant_heat", 15e3).give("engine.oil_heat", 2e3).give("cooling.engine_temperature", coolant);
@@ -66,7 +66,7 @@ TEST(EngineBlocks, MetalAndOilKeepTheBalance) {
 }
 
 TEST(EngineBlocks, HeatRunsDownhill) {
-  const auto m = demo_engine();
+  const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.heat");
   for (auto port : {"cooling.engine_temperature", "engine.metal_temperature", "engine.oil_temperature", "duty.ambient", "bay.temperature"})
     b.give(port, 300);

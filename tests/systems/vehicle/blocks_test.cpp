@@ -5,7 +5,7 @@ using namespace sw::rig;
 
 namespace {
 
-vehicle::Model hand_car() {
+vehicle::Model plain_car() {
   vehicle::Model m;
   m.mass_kg = 1500;
   m.drag_area_m2 = 0.8;
@@ -16,7 +16,7 @@ vehicle::Model hand_car() {
 // Gillespie, Fundamentals of Vehicle Dynamics, ch. 4: rolling m g f, drag rho CdA v^2 / 2, grade m g sin; by hand at
 // 20 m/s in air of 1.2 kg/m3: 1500 9.80665 0.013 = 191.23 N, 0.5 1.2 0.8 400 = 192 N.
 TEST(VehicleBlocks, RoadLoadByHand) {
-  const auto m = hand_car();
+  const auto m = plain_car();
   auto b = bench<vehicle::System>(m, "vehicle.resistance");
   b.give("road.speed", 20).give("duty.density", 1.2).run();
   EXPECT_NEAR(b.get("road.force"), 383.23, 0.01);
@@ -27,7 +27,7 @@ TEST(VehicleBlocks, RoadLoadByHand) {
 }
 
 TEST(VehicleBlocks, AccelerationCountsOnARoadButNotInAPull) {
-  const auto m = hand_car();
+  const auto m = plain_car();
   auto b = bench<vehicle::System>(m, "vehicle.resistance");
   b.give("road.speed", 20).give("duty.density", 1.2).give("duty.acceleration", 1).give("duty.payload", 100).run();
   const double held = 192 + 1600 * gravity * 0.013;  // Newton: a further 1600 kg x 1 m/s2
@@ -38,7 +38,7 @@ TEST(VehicleBlocks, AccelerationCountsOnARoadButNotInAPull) {
 }
 
 TEST(VehicleBlocks, PullGainsWhatTheRoadLeaves) {
-  const auto m = hand_car();
+  const auto m = plain_car();
   auto b = bench<vehicle::System>(m, "vehicle.travel");
   b.give("road.speed", 12).give("road.held_force", 400).give("driveline.pull_force", 5125).run();
   EXPECT_NEAR(b.rate("vehicle.pull_speed"), 3.0, 1e-12);  // (5125 - 400) / (1500 x 1.05)
@@ -47,7 +47,7 @@ TEST(VehicleBlocks, PullGainsWhatTheRoadLeaves) {
 
 // The same against a constant-force start from the trace itself: distance is the integral of speed.
 TEST(VehicleBlocks, DistanceIsTheIntegralOfSpeed) {
-  Drive d(demo(), "full-throttle");
+  Drive d(hand_car(), "full-throttle");
   EXPECT_NEAR(d.last("vehicle.distance"), d.integral("road.speed"), 0.002 * d.last("vehicle.distance"));
   EXPECT_GT(d.last("road.speed"), 60 * mph);
   d.run("commute");
@@ -56,14 +56,14 @@ TEST(VehicleBlocks, DistanceIsTheIntegralOfSpeed) {
 
 // Density by the gas law at 35 degC, 101 325 Pa: 101325 / (287.05 x 308.15) = 1.1455 kg/m3. 3700 lb = 1678.3 kg.
 // Rolling 0.013 x 1678.3 x 9.80665 = 213.96 N; drag 0.5 x 1.1455 x 0.95 x 29.0576^2 = 459.4 N.
-TEST(VehicleBlocks, CruiseOfTheDemoCarByHand) {
-  Drive d(demo(), "cruise");
+TEST(VehicleBlocks, CruiseOfTheHandCarByHand) {
+  Drive d(hand_car(), "cruise");
   EXPECT_NEAR(d.last("road.force"), 673.4, 1.0);
   EXPECT_NEAR(d.last("road.power"), 673.4 * 65 * mph, 30);
 }
 
 TEST(VehicleBlocks, SixVoltsAndPositiveEarthReachThePorts) {
-  const auto m = resolved<vehicle::System>(demo("[vehicle]\nsystem_voltage = \"6 V\"\nearth = \"positive\"\n")).model;
+  const auto m = resolved<vehicle::System>(hand_car("[vehicle]\nsystem_voltage = \"6 V\"\nearth = \"positive\"\n")).model;
   auto b = bench<vehicle::System>(m, "vehicle.resistance");
   b.run();
   EXPECT_EQ(b.get("vehicle.voltage"), 6);

@@ -9,7 +9,7 @@ const char* const running_duties[] = {"hot-idle", "parade", "commute", "cruise",
 
 // Kirchhoff's current law over the whole car: what the machine makes goes into loads and battery, at every row.
 TEST(WiringBlocks, CurrentsBalance) {
-  Drive d(demo());
+  Drive d(hand_car());
   for (auto duty : running_duties) {
     d.run(duty);
     for (std::size_t r = 0; r < d.trace().rows(); ++r) {
@@ -23,7 +23,7 @@ TEST(WiringBlocks, CurrentsBalance) {
 }
 
 TEST(WiringBlocks, TheMachineNeverGivesMoreThanItCan) {
-  Drive d(demo());
+  Drive d(hand_car());
   for (auto duty : running_duties) {
     d.run(duty);
     for (std::size_t r = 0; r < d.trace().rows(); ++r) {
@@ -37,16 +37,16 @@ TEST(WiringBlocks, TheMachineNeverGivesMoreThanItCan) {
 TEST(WiringBlocks, SenseDecidesWhichPointIsHeld) {
   const std::pair<const char*, const char*> places[] = {{"own stud", "alternator.voltage"}, {"bus", "bus.voltage"}, {"battery", "battery.voltage"}};
   for (auto [sense, port] : places) {
-    Drive d(demo("[wiring]\nsense = \"" + std::string(sense) + "\"\n"), "cruise");
+    Drive d(hand_car("[wiring]\nsense = \"" + std::string(sense) + "\"\n"), "cruise");
     const double droop = 0.001 * d.last("alternator.current");
     EXPECT_NEAR(d.last(port), d.last("regulator.voltage") - droop, 0.02) << sense;
     EXPECT_LT(d.last("alternator.current"), d.last("alternator.available")) << "else nothing is held";
   }
 }
 
-// Ohm's law along the demo's charge lead and block ground, from the model's own resistances at the end of a cruise.
+// Ohm's law along the hand car's charge lead and block ground, from the model's own resistances at the end of a cruise.
 TEST(WiringBlocks, DropsByOhm) {
-  Drive d(demo(), "cruise");
+  Drive d(hand_car(), "cruise");
   const auto& m = d.car().model<wiring::Model>();
   double block = 0, charge = 0;
   for (auto& c : m.runs) {
@@ -60,7 +60,7 @@ TEST(WiringBlocks, DropsByOhm) {
 
 // A load is off where none of its conditions is met, so that standing it is the clock alone that draws.
 TEST(WiringBlocks, LoadsFollowTheirConditions) {
-  Drive d(demo(), "parked");
+  Drive d(hand_car(), "parked");
   EXPECT_NEAR(d.first("load.current"), 0.018, 1e-6);
   EXPECT_NEAR(d.first("battery.current"), -0.018, 1e-6);
   d.run("cold-crank");
@@ -68,14 +68,21 @@ TEST(WiringBlocks, LoadsFollowTheirConditions) {
 }
 
 TEST(WiringBlocks, WithoutAirConditioningItsLoadsStayOff) {
-  Drive with(demo(), "hot-idle"), without(demo("[air_conditioning]\nfitted = false\n"), "hot-idle");
+  Drive with(hand_car(), "hot-idle"), without(hand_car("[air_conditioning]\nfitted = false\n"), "hot-idle");
   EXPECT_GT(with.first("load.current"), without.first("load.current") + 10);  // clutch and blower, 13 A and a fan
+}
+
+// A load whose two ends were named the other way round uses its current all the same: it must not count as a source.
+TEST(WiringBlocks, ALoadNamedBackwardsStillUsesCurrent) {
+  Drive right(hand_car(), "night-rain"), swapped(hand_car("[wiring.load.headlamps]\nfrom = \"body\"\nto = \"bus\"\n"), "night-rain");
+  EXPECT_NEAR(swapped.last("load.current"), right.last("load.current"), 1e-3);
+  EXPECT_NEAR(swapped.last("battery.current"), right.last("battery.current"), 1e-3);
 }
 
 // The electrical energy balance: what the machine gives at its stud is what loads, wires and battery take; here that
 // no power comes from nowhere: loads take no more than machine and battery give.
 TEST(WiringBlocks, NoPowerFromNowhere) {
-  Drive d(demo(), "night-rain");
+  Drive d(hand_car(), "night-rain");
   for (std::size_t r = 0; r < d.trace().rows(); ++r) {
     const double made = d.at(r, "alternator.voltage") * d.at(r, "alternator.current");
     const double taken = d.at(r, "bus.voltage") * d.at(r, "load.current") * 0.99 + d.at(r, "battery.voltage") * d.at(r, "battery.current");

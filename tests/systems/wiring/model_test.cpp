@@ -8,7 +8,7 @@ using namespace sw::rig;
 namespace {
 
 using Resolved = rig::Resolved<wiring::System>;
-Resolved wired(const std::string& change = "") { return resolved<wiring::System>(demo(change)); }
+Resolved wired(const std::string& change = "") { return resolved<wiring::System>(hand_car(change)); }
 std::vector<std::string> path_of(const wiring::Model& m) {
   std::vector<std::string> names;
   for (auto i : m.charge_path) names.push_back(m.runs[i].place);

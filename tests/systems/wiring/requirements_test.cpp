@@ -12,7 +12,7 @@ const std::string old_path =
 
 // A 150 A machine behind an ammeter made for 40 A: the known fire. Both runs of the path fail.
 TEST(WiringRequirements, AnOldAmmeterBehindANewMachineFails) {
-  Judging j(demo(old_path), "hot-idle");
+  Judging j(hand_car(old_path), "hot-idle");
   const auto found = j.of("wiring.charge-path");
   ASSERT_EQ(found.size(), 2u);
   for (auto* f : found) {
@@ -26,21 +26,21 @@ TEST(WiringRequirements, AnOldAmmeterBehindANewMachineFails) {
 // A 60 A fuse protects it in the cabin alone.
 TEST(WiringRequirements, AFuseIsHeldToTheTableInItsZone) {
   const std::string load = "[wiring.load.pump]\ncurrent = \"20 A\"\nwhen = [\"key\"]\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"60 A\"\nzone = ";
-  Judging cabin(demo(load + "\"cabin\"\n"), "hot-idle"), bay(demo(load + "\"engine bay\"\n"), "hot-idle");
+  Judging cabin(hand_car(load + "\"cabin\"\n"), "hot-idle"), bay(hand_car(load + "\"engine bay\"\n"), "hot-idle");
   EXPECT_TRUE(*cabin.one("wiring.fuse-wire", "", "pump").verdict.rule) << cabin.one("wiring.fuse-wire", "", "pump").verdict.reason;
   EXPECT_FALSE(*bay.one("wiring.fuse-wire", "", "pump").verdict.rule);
 }
 
 // Blade fuses carry three quarters of their rating for good (common practice): 12 A asks for 1.25 x 12 = 15 A.
 TEST(WiringRequirements, AFuseCarriesThreeQuarters) {
-  Judging j(demo("[wiring.load.headlamps]\nfuse = \"15 A\"\n"), "hot-idle");
+  Judging j(hand_car("[wiring.load.headlamps]\nfuse = \"15 A\"\n"), "hot-idle");
   const auto& v = j.one("wiring.fuse-load", "", "headlamps").verdict;
   EXPECT_NEAR(*v.predicted, 15, 1e-9);
   EXPECT_NEAR(*v.high, 15, 1e-9);
 }
 
 TEST(WiringRequirements, ALoadWithoutFuseOrGaugeIsUnproven) {
-  Build b = demo();
+  Build b = hand_car();
   for (auto& [name, load] : std::get<wiring::Input>(b.inputs).load.entries)
     if (name == "headlamps") load.wire.fuse.reset();
   Judging j(b, "hot-idle");
@@ -51,7 +51,7 @@ TEST(WiringRequirements, ALoadWithoutFuseOrGaugeIsUnproven) {
 
 // Starter and ground cables are not fused in a car; asking for one would be noise.
 TEST(WiringRequirements, UnfusedCablesAreNotAskedForFuses) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   EXPECT_FALSE(j.judged("wiring.fuse-wire", "", "starter_cable"));
   EXPECT_FALSE(j.judged("wiring.fuse-wire", "", "block_ground"));
   EXPECT_TRUE(j.judged("wiring.fuse-wire", "", "charge"));
@@ -59,7 +59,7 @@ TEST(WiringRequirements, UnfusedCablesAreNotAskedForFuses) {
 
 // A run whose resistance was measured but whose size nobody gave carries current all the same.
 TEST(WiringRequirements, ARunOfUnknownSizeIsUnprovenNotPassedOver) {
-  Build b = demo("[wiring.run.feed]\nresistance = \"2 mohm\"\n");
+  Build b = hand_car("[wiring.run.feed]\nresistance = \"2 mohm\"\n");
   for (auto& [name, run] : std::get<wiring::Input>(b.inputs).run.entries)
     if (name == "feed") run.wire.gauge.reset();
   Judging j(b, "hot-idle");
@@ -70,7 +70,7 @@ TEST(WiringRequirements, ARunOfUnknownSizeIsUnprovenNotPassedOver) {
 
 // The fans' feed with its size unknown has no drop to tell; a stand-in must not hold in its place.
 TEST(WiringRequirements, AFanFeedOfUnknownSizeIsUnproven) {
-  Build b = demo();
+  Build b = hand_car();
   std::get<wiring::Input>(b.inputs).fans.wire.gauge.reset();
   Judging j(b, "hot-idle");
   for (auto id : {"wiring.feed-drop", "wiring.wire-current"}) {
@@ -83,7 +83,7 @@ TEST(WiringRequirements, AFanFeedOfUnknownSizeIsUnproven) {
 // V = I R of the feed alone: 9 A motor at about its rated volts through 6 ft of 12 AWG (1.588 ohm/1000 ft at 20 degC,
 // cabin at 30 degC: x 1.0393) and 4 mohm of joints.
 TEST(WiringRequirements, FeedDropByOhm) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   const auto& v = j.one("wiring.feed-drop", "hot-idle", "blower").verdict;
   const double ohm = 6 * 1.588e-3 * 1.0393 + 4e-3;
   EXPECT_NEAR(*v.predicted, 9 * ohm, 0.1 * 9 * ohm);
@@ -91,7 +91,7 @@ TEST(WiringRequirements, FeedDropByOhm) {
 }
 
 TEST(WiringRequirements, LeastVoltageIsJudgedWhereItIsAsked) {
-  Judging j(demo(), "hot-idle");
+  Judging j(hand_car(), "hot-idle");
   const auto found = j.of("wiring.least-voltage");
   ASSERT_EQ(found.size(), 1u);
   EXPECT_EQ(found[0]->verdict.place, "injection");

@@ -1,0 +1,79 @@
+#include "proof/judge.hpp"
+
+#include "systems/judged.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+Judged with(Verdict v) {
+  static const Requirement none;
+  return {&none, 0, 0, std::move(v)};
+}
+
+TEST(Judge, MarginIsTheDistanceToTheNearerLimit) {
+  EXPECT_EQ(*with({.predicted = 3.0, .high = 5.0}).margin(), 2.0);
+  EXPECT_EQ(*with({.predicted = 7.0, .high = 5.0}).margin(), -2.0);
+  EXPECT_EQ(*with({.predicted = 3.0, .low = 2.5}).margin(), 0.5);
+  EXPECT_EQ(*with({.predicted = 3.0, .low = 1.0, .high = 4.0}).margin(), 1.0);
+  EXPECT_EQ(*with({.predicted = 0.0, .low = 1.0, .high = 4.0}).margin(), -1.0);
+  EXPECT_EQ(*with({.rule = true}).margin(), 1.0);
+  EXPECT_EQ(*with({.rule = false}).margin(), -1.0);
+  EXPECT_FALSE(with({.missing = {"a.b"}}).margin());
+}
+
+TEST(Judge, LooksAtDutiesByKeyAndByEngineState) {
+  static constexpr std::string_view running[] = {"*running"}, named[] = {"grade", "*off"};
+  Requirement r{.id = "x", .duties = running}, n{.id = "y", .duties = named};
+  Duty on{.engine = EngineState::running}, off{.engine = EngineState::off}, crank{.engine = EngineState::cranking};
+  EXPECT_TRUE(looks_at(r, "any", on));
+  EXPECT_FALSE(looks_at(r, "any", off));
+  EXPECT_FALSE(looks_at(r, "any", crank));
+  EXPECT_TRUE(looks_at(n, "grade", on));
+  EXPECT_FALSE(looks_at(n, "cruise", on));
+  EXPECT_TRUE(looks_at(n, "parked", off));
+}
+
+// Each judgement of the hand car has a number or a verdict, and its place is its own.
+TEST(Judge, TheSoundCarIsJudgedThroughout) {
+  Judging j(hand_car());
+  std::set<std::tuple<std::string_view, int, std::string>> seen;
+  for (auto& one : j.all()) {
+    EXPECT_TRUE(one.margin()) << one.requirement->id << " " << one.verdict.reason;
+    EXPECT_TRUE(seen.insert({one.requirement->id, one.duty, one.verdict.place}).second) << one.requirement->id << "[" << one.verdict.place << "] twice";
+    EXPECT_GT(one.verdict.scale, 0) << one.requirement->id;
+  }
+  EXPECT_GT(j.all().size(), 150u);
+}
+
+// A run that did not come through leaves no number behind, nor does one that starts where it ended.
+TEST(Judge, WhatStartsFromALostRunIsLostToo) {
+  // Stages that switch each other on and off: on below off.
+  const std::string chatter = "[cooling.fan.left]\non = \"92 degC\"\noff = \"97 degC\"\n[duty.grade]\nspeed = \"50 mph\"\ngrade = 0.06\nambient = \"38 degC\"\nduration = \"20 min\"\n";
+  Judging j(hand_car(chatter));
+  for (auto duty : {"grade", "hot-soak"}) {
+    EXPECT_FALSE(j.trace(duty).summary.usable()) << duty;
+    const auto& v = j.one("cooling.boil-margin", duty).verdict;
+    EXPECT_FALSE(v.predicted) << duty;
+    EXPECT_NE(v.reason.find("did not come through"), std::string::npos) << v.reason;
+  }
+}
+
+TEST(Judge, OnlyTheWantedDutiesAreJudged) {
+  Judging j(hand_car(), "cruise");
+  for (auto& one : j.all())
+    if (one.duty >= 0) EXPECT_EQ(j.key(one), "cruise");
+}
+
+// A number that is not one becomes a reason: flow over nothing, with the pump's pulley turned by a still engine.
+TEST(Judge, NoNumberWithoutAReason) {
+  Judging j(hand_car("[duty.cruise]\nduration = \"5 min\"\nspeed = \"65 mph\"\nengine = \"off\"\n"), "cruise");
+  for (auto& one : j.all()) {
+    if (one.verdict.predicted) EXPECT_TRUE(std::isfinite(*one.verdict.predicted)) << one.requirement->id;
+    else if (!one.verdict.rule) EXPECT_TRUE(!one.verdict.reason.empty() || !one.verdict.missing.empty()) << one.requirement->id;
+  }
+  EXPECT_FALSE(j.one("cooling.coolant-rise", "cruise").verdict.predicted);
+}
+
+}  // namespace
