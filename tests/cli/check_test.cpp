@@ -21,7 +21,7 @@ TEST(Check, CallsAFileWithoutFiguresUnproven) {
   const Scratch scratch;
   const Ran r = ran({"check", scratch.file("bare.toml", ""), "--duty", "hot-idle"});
   EXPECT_EQ(r.code, 3) << r.err;
-  EXPECT_NE(r.out.find("UNPROVEN"), std::string::npos);
+  EXPECT_NE(r.out.find("MISSING"), std::string::npos);
   EXPECT_NE(r.out.find("Measure next: "), std::string::npos);
 }
 

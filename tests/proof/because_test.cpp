@@ -13,9 +13,12 @@ TEST(Because, ChainTellsThePortsAtTheDecidingRow) {
   const auto& one = j.one("cooling.coolant-temperature", "hot-idle");
   const auto& trace = j.trace("hot-idle");
   const auto chain = chain_of(j.car(), one, trace);
-  ASSERT_EQ(chain.size(), one.requirement->chain.size());
+  // A source that gives no heat here is no cause and is left out: the gearbox cooler of a standing car.
+  std::vector<std::string> wanted(one.requirement->chain.begin(), one.requirement->chain.end());
+  std::erase(wanted, "driveline.cooler_heat");
+  ASSERT_EQ(chain.size(), wanted.size());
   for (std::size_t i = 0; i < chain.size(); ++i) {
-    EXPECT_EQ(chain[i].path, one.requirement->chain[i]);
+    EXPECT_EQ(chain[i].path, wanted[i]);
     EXPECT_EQ(chain[i].value, trace.at(one.verdict.row, static_cast<std::size_t>(j.car().graph().slot(chain[i].path))));
     EXPECT_EQ(chain[i].evidence, "computed");
     EXPECT_FALSE(chain[i].what.empty()) << chain[i].path << " has no words";

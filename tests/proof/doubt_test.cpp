@@ -88,7 +88,8 @@ void against_monte_carlo(const char* id, const char* duty, int samples) {
     sum += margin;
     squares += margin * margin;
   }
-  EXPECT_LT(lost, samples / 50) << "draws whose run was lost";
+  // A draw may also make figures that cannot be together (a thermostat fully open below its opening).
+  EXPECT_LT(lost, samples / 25) << "draws whose run was lost";
   samples -= lost;
   const double mean = sum / samples, deviation = std::sqrt((squares - samples * mean * mean) / (samples - 1));
   // 25 %: a deviation from 300 samples is itself known to 4 % (one sigma); the rest is what first order leaves out.

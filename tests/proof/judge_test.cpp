@@ -49,9 +49,9 @@ TEST(Judge, TheSoundCarIsJudgedThroughout) {
 
 // A run that did not come through leaves no number behind, nor does one that starts where it ended.
 TEST(Judge, WhatStartsFromALostRunIsLostToo) {
-  // Stages that switch each other on and off: on below off.
-  const std::string chatter = "[cooling.fan.left]\non = \"92 degC\"\noff = \"97 degC\"\n[duty.grade]\nspeed = \"50 mph\"\ngrade = 0.06\nambient = \"38 degC\"\nduration = \"20 min\"\n";
-  Judging j(hand_car(chatter));
+  // A climb of weeks asks for more work than a run may take.
+  const std::string endless = "[duty.grade]\nspeed_trace = [[\"0 s\", \"10 mph\"], [\"300000 s\", \"60 mph\"]]\ngrade = 0.06\nambient = \"38 degC\"\nduration = \"500000 min\"\n";
+  Judging j(hand_car(endless));
   for (auto duty : {"grade", "hot-soak"}) {
     EXPECT_FALSE(j.trace(duty).summary.usable()) << duty;
     const auto& v = j.one("cooling.boil-margin", duty).verdict;

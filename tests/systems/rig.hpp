@@ -29,6 +29,9 @@ inline Build hand_car(const std::string& change = "") {
   return std::move(opened.build);
 }
 
+/// The hand car with a change that cannot be: its faults are what a test is about.
+inline Build faulty_car(const std::string& change) { return std::move(laid_over("hand_car.toml", change).build); }
+
 /// The hand car with a margin to everything.
 inline const char* const roomy =
     "[charging.battery]\ncold_crank_current = \"900 A\"\n[cooling.radiator]\nconductance = \"2.6 kW/K\"\n"

@@ -76,7 +76,7 @@ TEST(BeltsBlocks, SaysWhatIsNotDriven) {
 
 // Two pulleys said to drive the same thing: a contradiction, not a choice of the last one read.
 TEST(BeltsBlocks, TwoPulleysForOneAccessoryAreSaid) {
-  auto r = resolved<belts::System>(hand_car("[belts.belt.front.pulley.spare]\ndrives = \"alternator\"\ndiameter = \"3 in\"\nwrap = \"120 deg\"\n"));
+  auto r = resolved<belts::System>(faulty_car("[belts.belt.front.pulley.spare]\ndrives = \"alternator\"\ndiameter = \"3 in\"\nwrap = \"120 deg\"\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("spare"), std::string::npos) << r.missing[0];
 }

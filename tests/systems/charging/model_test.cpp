@@ -30,7 +30,7 @@ TEST(ChargingModel, AMeasuredResistanceGoesBeforeTheRating) {
 TEST(ChargingModel, CellsFollowTheRegulator) {
   const auto six = hand_charging("[vehicle]\nsystem_voltage = \"6 V\"\n[charging.alternator]\nregulator_voltage = \"7.2 V\"\n");
   EXPECT_EQ(six.cells, 3);
-  EXPECT_NEAR(six.least_crank_v, 4.8, 1e-9);
+  EXPECT_EQ(six.least_crank_v, 0);  // by temperature, as nobody gave one
   EXPECT_EQ(hand_charging().cells, 6);
 }
 
@@ -50,7 +50,7 @@ TEST(ChargingModel, TheUsualCurveReachesTheRating) {
 TEST(ChargingModel, ACurveOfTooManyPointsIsSaid) {
   std::string points;
   for (int i = 0; i < 40; ++i) points += (i ? ", " : "") + ("[\"" + std::to_string(1000 + 100 * i) + " rpm\", \"90 A\"]");
-  const auto r = resolved<charging::System>(hand_car("[charging.alternator]\noutput_curve = [" + points + "]\n"));
+  const auto r = resolved<charging::System>(faulty_car("[charging.alternator]\noutput_curve = [" + points + "]\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("charging.alternator.output_curve"), std::string::npos);
 }

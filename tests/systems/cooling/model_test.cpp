@@ -99,7 +99,7 @@ TEST(CoolingModel, AFifthFanIsSaid) {
   std::string fans;
   for (int i = 0; i < 3; ++i)
     fans += "[cooling.fan.f" + std::to_string(i) + "]\nflow = \"500 cfm\"\ncurrent = \"9 A\"\non = \"99 degC\"\noff = \"95 degC\"\n";
-  const auto r = resolved<cooling::System>(hand_car(fans));
+  const auto r = resolved<cooling::System>(faulty_car(fans));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("f2"), std::string::npos);
 }

@@ -42,7 +42,8 @@ TEST(EngineModel, PeakPowerOfTheCurve) {
 }
 
 // First law: what is not shaft power, coolant, oil or bay heat leaves with the exhaust, and that is never negative.
-// Heywood, Table 12.1 (from memory): exhaust and the rest 34 to 45 % and more at full power.
+// Heywood, Table 12.1 (from memory): exhaust and the rest 34 to 45 % and more at full power; turning fast without load all
+// that does not go into coolant, oil and bay leaves by the exhaust.
 TEST(EngineModel, WhatIsLeftForTheExhaustIsPositiveEverywhere) {
   const auto m = hand_engine();
   for (double n = 600; n <= 5500; n += 100) {
@@ -51,7 +52,7 @@ TEST(EngineModel, WhatIsLeftForTheExhaustIsPositiveEverywhere) {
       const double power = share * most, fuel = engine::fuel_heat_w(m, n * rpm, power);
       const double rest = fuel * (1 - m.oil_share - m.bay_share) - engine::coolant_heat_w(m, n * rpm, power) - power;
       EXPECT_GT(rest / fuel, 0.3) << n << " rpm at " << share;
-      EXPECT_LT(rest / fuel, 0.7);
+      EXPECT_LT(rest / fuel, share >= 0.5 ? 0.6 : 0.85);
     }
   }
 }
@@ -59,7 +60,7 @@ TEST(EngineModel, WhatIsLeftForTheExhaustIsPositiveEverywhere) {
 // Shares of which more than the fuel's heat would come are not figures of an engine.
 TEST(EngineModel, SharesThatMakeMoreThanTheFuelAreRefused) {
   const auto r = resolved<engine::System>(
-      hand_car("[engine]\nbsfc = \"0.34 lb/(hp h)\"\ncoolant_share = 0.5\noil_share = 0.15\nbay_share = 0.2\n"));
+      faulty_car("[engine]\nbsfc = \"0.34 lb/(hp h)\"\ncoolant_share = 0.5\noil_share = 0.15\nbay_share = 0.2\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_EQ(r.missing[0], "engine.bsfc");
 }
@@ -81,7 +82,7 @@ TEST(EngineModel, HeatCapacities) {
 TEST(EngineModel, ACurveOfTooManyPointsIsSaidNotDropped) {
   std::string points;
   for (int i = 0; i < 40; ++i) points += (i ? ", " : "") + ("[\"" + std::to_string(800 + 100 * i) + " rpm\", \"250 lb-ft\"]");
-  const auto r = resolved<engine::System>(hand_car("[engine]\ntorque_curve = [" + points + "]\n"));
+  const auto r = resolved<engine::System>(faulty_car("[engine]\ntorque_curve = [" + points + "]\n"));
   ASSERT_FALSE(r.missing.empty());
   EXPECT_NE(r.missing[0].find("engine.torque_curve"), std::string::npos);
 }
