@@ -378,7 +378,7 @@ export interface Build {
     }>;
     /** coolant: Coolant in the whole system. */
     coolant?: Given<string>;
-    /** glycol: Share of ethylene glycol by volume. */
+    /** glycol: Share of ethylene glycol by volume; the fluid tables end at 60 % by mass. */
     glycol?: Given<number | string>;
     /** shroud cover: Share of the core the fans draw through, standing. */
     shroud_cover?: Given<number | string>;
