@@ -2,7 +2,7 @@
 // Builds drawn at random inside the ranges of the field tables: nothing a user could not write.
 #include <random>
 
-#include "car/build.hpp"
+#include "car/car.hpp"
 #include "physics/wire.hpp"
 #include "quantity/unit.hpp"
 
@@ -114,5 +114,39 @@ class RandomBuild {
   std::mt19937_64 random_;
   Chances chances_;
 };
+
+/// Gives a leaf the value it has in another build, or none where that has no such leaf.
+inline void copy_leaf(Build& to, const Build& from, const std::string& path) {
+  auto there = find_leaf(build_fields(), const_cast<Build*>(&from), path), here = find_leaf(build_fields(), &to, path);
+  if (!here.field) return;
+  auto& a = here.field->access;
+  if (here.field->type == FieldType::text) *a.text_to(here.owner) = there.field ? *a.text(there.owner) : "";
+  else if (here.field->type == FieldType::names) *a.names(here.owner) = there.field ? *a.names(there.owner) : std::vector<std::string>{};
+  else if (here.field->type == FieldType::curve) *a.curve_to(here.owner) = there.field ? *a.curve(there.owner) : std::nullopt;
+  else a.set(here.owner, there.field ? a.get(there.owner) : std::nullopt);
+}
+
+/// Figures that cannot be together are refused when a build is read, so a draw of them tests little: what is refused
+/// takes the value of `sound`, and where that alone does not help its whole group does. True where nothing is refused.
+inline bool mend(Build& build, const Build& sound) {
+  constexpr int rounds = 6;
+  for (int round = 0; round < rounds; ++round) {
+    const Car car(build);
+    if (!car.faults().any_fault()) return true;
+    for (auto& fault : car.faults().all()) {
+      copy_leaf(build, sound, fault.path);
+      if (round == 0) continue;
+      const std::string group = round < 3 ? fault.path.substr(0, fault.path.rfind('.') + 1) : fault.path.substr(0, fault.path.find('.') + 1);
+      std::vector<std::string> paths;
+      each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) {
+        if (leaf.path.starts_with(group)) paths.push_back(leaf.path);
+      });
+      for (auto& path : paths) copy_leaf(build, sound, path);
+    }
+    build.evidence.clear();
+    fill_defaults(build_fields(), &build, "", build.evidence);
+  }
+  return false;
+}
 
 }  // namespace sw

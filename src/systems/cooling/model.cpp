@@ -7,7 +7,7 @@ namespace sw::cooling {
 namespace {
 
 constexpr double usual_loss = 8.2;           ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
-constexpr double table_end_k = 413.15;        ///< of the coolant's figures: 140 degC
+constexpr double table_end_k = 413.15;       ///< of the coolant's figures: 140 degC
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
 double fit_loss(const Curve& c) {
@@ -80,7 +80,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.glycol_mass = physics::mass_fraction_of(physics::Glycol::ethylene, r.need(in.glycol));
   m.usual_v = r.usual_rated_v();
   m.coolant = physics::CoolantTable::make(physics::Fluid::ethylene_glycol, m.glycol_mass);
-  if (!m.coolant && in.glycol) r.lacks(r.path_of(&in.glycol) + ": a share the fluid tables cover, at most 60 % by mass");
+  if (!m.coolant && in.glycol) r.fault(&in.glycol, "the fluid tables end at 60 % by mass", "more than that cools worse and freezes sooner");
   auto& p = in.pump;
   m.pump_rad_s = r.need(p.at_speed);
   m.pump_m3_rad = r.need(p.flow) / m.pump_rad_s;
