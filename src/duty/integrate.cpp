@@ -49,7 +49,6 @@ class Stepper {
     while (t_ < course_.duration - 1e-9 && trace_.summary.outcome == Outcome::not_run) h = advance(h);
     if (trace_.summary.outcome == Outcome::not_run) trace_.summary.outcome = Outcome::done;
     trace_.summary.evaluations = rhs_.evaluations();
-    trace_.summary.worst_residual = rhs_.tear_residual();
     return std::move(trace_);
   }
 
@@ -61,6 +60,8 @@ class Stepper {
   void record() {
     trace_.time.push_back(t_);
     trace_.values.insert(trace_.values.end(), rhs_.values().begin(), rhs_.values().end());
+    // What a refused step left open has no part in the trace.
+    trace_.summary.worst_residual = std::max(trace_.summary.worst_residual, rhs_.tear_residual());
   }
 
   void fail(Outcome outcome, std::string reason) {

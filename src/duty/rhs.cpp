@@ -97,6 +97,7 @@ void Rhs::close(const Graph::Tear& tear) {
 void Rhs::operator()(double t, const double* y, double* rates) {
   ++evaluations_;
   open_loop_ = nullptr;
+  tear_residual_ = 0;
   for (std::size_t i = 0; i < alive_.size(); ++i) values_[graph_->states[alive_[i]].value] = y[i];
   const auto motion = course_->motion(t);
   auto& d = *course_->duty;

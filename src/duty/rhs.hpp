@@ -37,7 +37,7 @@ class Rhs {
   /// count is used up; returns how many moved, -1 if they would not settle.
   int settle(double t, const double* y, double* rates);
   long evaluations() const { return evaluations_; }
-  /// Worst mismatch left in a torn loop since start(), in the unit of its port.
+  /// Worst mismatch the last evaluation left in a torn loop, in the unit of its port.
   double tear_residual() const { return tear_residual_; }
   /// The torn port whose loop the last evaluation could not close, or null: then its values are no figures.
   const Port* open_loop() const { return open_loop_; }

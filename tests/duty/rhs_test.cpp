@@ -86,7 +86,7 @@ INSTANTIATE_TEST_SUITE_P(Tear, OpenLoop,
                                          OpenLaw{"a jump over the root", [](const Loop&, double guess, double) { return guess < 0.4 ? 0.9 : 0.1; }},
                                          OpenLaw{"no number", [](const Loop&, double, double) { return std::numeric_limits<double>::quiet_NaN(); }}));
 
-TEST(Tear, WorstResidualBeginsAnewWithStart) {
+TEST(Tear, ResidualBeginsAnewWithStart) {
   const Loop m{1, 1, [](const Loop&, double guess, double) { return guess + 0.5; }};
   const Car car(loop, lasting(1), &m);
   Rhs rhs(car.graph, car.course);
