@@ -25,7 +25,9 @@ void nothing_but_numbers(const Proof& p, const std::string& about) {
     EXPECT_TRUE(finite(f.predicted) && finite(f.low_limit) && finite(f.high_limit) && finite(f.margin) && std::isfinite(f.half_width) &&
                 std::isfinite(f.scale) && std::isfinite(f.time)) << about << ": " << f.id;
     for (auto& b : f.because) EXPECT_TRUE(std::isfinite(b.value) && std::isfinite(b.weight)) << about << ": " << f.id << " because " << b.what;
-    if (f.state == State::unproven) EXPECT_TRUE(!f.reason.empty() && !f.predicted) << about << ": " << f.id;
+    if (f.state == State::unproven) {
+      EXPECT_TRUE(!f.reason.empty() && !f.predicted) << about << ": " << f.id;
+    }
     else EXPECT_TRUE(f.predicted || f.kind == RequirementKind::rule) << about << ": " << f.id;
   }
 }
@@ -55,7 +57,9 @@ TEST(Prove, WithoutDoubtTheSignDecides) {
   for (auto& f : p.findings) {
     EXPECT_EQ(f.half_width, 0);
     EXPECT_NE(f.state, State::tight);
-    if (f.margin) EXPECT_EQ(f.state == State::holds, *f.margin >= 0) << f.id;
+    if (f.margin) {
+      EXPECT_EQ(f.state == State::holds, *f.margin >= 0) << f.id;
+    }
   }
 }
 
@@ -87,7 +91,9 @@ TEST(Prove, IdsAreUniqueAndACarWithRoomHolds) {
 // Harm carries its caution: nobody reads of fire or scalds without the words.
 TEST(Prove, HarmCarriesACaution) {
   for (auto& f : proof_of(hand_car()).findings) {
-    if (f.hazard == Hazard::harm) EXPECT_NE(f.caution, Caution::none) << f.id;
+    if (f.hazard == Hazard::harm) {
+      EXPECT_NE(f.caution, Caution::none) << f.id;
+    }
     EXPECT_FALSE(f.source.empty()) << f.id;
     EXPECT_FALSE(f.formula.empty()) << f.id;
   }
@@ -183,8 +189,12 @@ void without_each_leaf(const Build& build) {
       EXPECT_FALSE(f.state == State::holds && was.contains(f.id) && was[f.id] != State::holds && !may_be_absent.contains(key_of(path))) << f.id << " holds for lack of a figure";
     }
     EXPECT_TRUE(asked || may_be_absent.contains(key_of(path)) || unasked_fuse(path)) << "nobody asks for it";
-    if (asked) EXPECT_NE(p.exit_code(), 0);
-    if (asked) EXPECT_FALSE(p.next.empty());
+    if (asked) {
+      EXPECT_NE(p.exit_code(), 0);
+    }
+    if (asked) {
+      EXPECT_FALSE(p.next.empty());
+    }
   }
 }
 TEST(Prove, EachFigureMissingFromTheSoundCar) { without_each_leaf(hand_car()); }

@@ -36,7 +36,7 @@ class RandomBuild {
       const std::string here = path + "." + std::string(f.key);
       if (f.type == FieldType::group) table(f.access.children(), f.access.child_to(owner), here);
       else if (f.type == FieldType::list) entries(f, owner, here);
-      else leaf(f, owner, here);
+      else leaf(f, owner);
     }
   }
   void entries(const FieldInfo& f, void* owner, const std::string& path) {
@@ -53,7 +53,7 @@ class RandomBuild {
     if (f.type == FieldType::curve) return f.access.curve(owner)->has_value();
     return f.access.get(owner).has_value();
   }
-  void leaf(const FieldInfo& f, void* owner, const std::string& path) {
+  void leaf(const FieldInfo& f, void* owner) {
     const bool there = has(f, owner);
     if (chances_.wires_stay && there && (f.key == "from" || f.key == "to" || f.key == "drives")) return;
     if (there && !happens(chances_.change)) return;

@@ -41,7 +41,9 @@ TEST(SystemFields, EachSaysWhatItIs) {
 TEST(SystemFields, StandInsLieInTheirRanges) {
   for (auto& [path, f] : all_rows()) {
     if (!f->fallback) continue;
-    if (f->type == FieldType::choice) EXPECT_LT(*f->fallback, static_cast<double>(f->choices.size())) << path;
+    if (f->type == FieldType::choice) {
+      EXPECT_LT(*f->fallback, static_cast<double>(f->choices.size())) << path;
+    }
     if (!f->range.set) continue;
     EXPECT_LT(f->range.low, f->range.high) << path;
     EXPECT_GE(*f->fallback, f->range.low) << path;
@@ -84,7 +86,9 @@ TEST(SystemFields, FiguresHaveRanges) {
 
 TEST(SystemFields, UnitsAreOffered) {
   for (auto& [path, f] : all_rows())
-    if (f->type == FieldType::quantity || f->type == FieldType::curve) EXPECT_TRUE(std::holds_alternative<Unit>(parse_unit_for(unit_of(*f), *f->kind))) << path << " in " << unit_of(*f);
+    if (f->type == FieldType::quantity || f->type == FieldType::curve) {
+      EXPECT_TRUE(std::holds_alternative<Unit>(parse_unit_for(unit_of(*f), *f->kind))) << path << " in " << unit_of(*f);
+    }
 }
 
 }  // namespace
