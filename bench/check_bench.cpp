@@ -27,14 +27,18 @@ void run() {
   std::printf("| resolving it to a car | %.2f ms |\n", 1e3 * median_time(timed_runs, [&] { Car car(opened.build); }));
   const auto set = duties_of(opened.build, from_disk());
   const Car car(opened.build);
-  std::printf("| all %zu duties once, one core | %.1f ms |\n", set->courses.size(), 1e3 * median_time(timed_runs, [&] { run_duties(car, *set); }));
+  std::printf("| all %zu duties once, one core | %.1f ms |\n", set->courses.size(),
+              1e3 * median_time(timed_runs, [&] { run_duties(car, *set); }));
   std::size_t rows = 0, width = car.graph().width;
   for (auto& t : run_duties(car, *set)) rows += t.rows();
   const double before = most_memory_mb();
-  std::printf("| proof without doubt, one thread | %.0f ms |\n", 1e3 * median_time(timed_runs, [&] { prove(opened.build, *set, {.doubt = false, .threads = 1}); }));
-  std::printf("| proof with doubt, one thread | %.0f ms |\n", 1e3 * median_time(timed_runs, [&] { prove(opened.build, *set, {.threads = 1}); }));
+  std::printf("| proof without doubt, one thread | %.0f ms |\n",
+              1e3 * median_time(timed_runs, [&] { prove(opened.build, *set, {.doubt = false, .threads = 1}); }));
+  std::printf("| proof with doubt, one thread | %.0f ms |\n",
+              1e3 * median_time(timed_runs, [&] { prove(opened.build, *set, {.threads = 1}); }));
   std::printf("| a car | %zu kB and what it points to |\n", sizeof(Car) / 1024);
-  std::printf("| traces of all duties | %zu rows of %zu ports, %.1f MB |\n", rows, width, static_cast<double>(rows * width * sizeof(double)) / 1e6);
+  std::printf("| traces of all duties | %zu rows of %zu ports, %.1f MB |\n", rows, width,
+              static_cast<double>(rows * width * sizeof(double)) / 1e6);
   std::printf("| most memory held, before the proofs and after | %.0f MB, %.0f MB |\n", before, most_memory_mb());
 }
 

@@ -19,7 +19,8 @@ inline double median(std::vector<double> v) {
 }
 
 /// Median time of `runs` calls, s; a first call warms up and is not counted.
-template <class Work> double median_time(int runs, Work work) {
+template <class Work>
+double median_time(int runs, Work work) {
   work();
   std::vector<double> all;
   for (int i = 0; i < runs; ++i) {

@@ -19,7 +19,9 @@
 namespace sw::bench {
 
 /// Error of a step: relative, and absolute in units of each state's scale.
-struct Tolerance { double relative, absolute; };
+struct Tolerance {
+  double relative, absolute;
+};
 
 class CvodeRun {
  public:
@@ -29,7 +31,8 @@ class CvodeRun {
     y_ = N_VNew_Serial(n, context_);
     atol_ = N_VNew_Serial(n, context_);
     rates_.resize(rhs.size());
-    for (std::size_t i = 0; i < rhs.size(); ++i) N_VGetArrayPointer(atol_)[i] = tolerance.absolute * rhs.state(i).info->scale;
+    for (std::size_t i = 0; i < rhs.size(); ++i)
+      N_VGetArrayPointer(atol_)[i] = tolerance.absolute * rhs.state(i).info->scale;
     rhs.get(N_VGetArrayPointer(y_));
     matrix_ = SUNDenseMatrix(n, n, context_);
     solver_ = SUNLinSol_Dense(y_, matrix_, context_);
@@ -60,7 +63,8 @@ class CvodeRun {
     std::size_t next = 0, corner = 0;
     for (double from = 0; from < course_.duration;) {
       while (corner < course_.time.size() && course_.time[corner] <= from + 1e-9) ++corner;
-      const double to = corner < course_.time.size() ? std::min(course_.time[corner], course_.duration) : course_.duration;
+      const double to =
+          corner < course_.time.size() ? std::min(course_.time[corner], course_.duration) : course_.duration;
       piece(from, to, times, next, at);
       from = to;
     }
@@ -104,7 +108,8 @@ class CvodeRun {
     if (rhs_.settle(inside(t), y(), rates_.data()) < 0) throw std::runtime_error("switches do not settle");
   }
 
-  void piece(double from, double to, const std::vector<double>& times, std::size_t& next, const std::function<void(std::size_t)>& at) {
+  void piece(double from, double to, const std::vector<double>& times, std::size_t& next,
+             const std::function<void(std::size_t)>& at) {
     from_ = from;
     to_ = to;
     restart(from);

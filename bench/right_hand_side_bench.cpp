@@ -10,11 +10,12 @@
 namespace sw::bench {
 namespace {
 
-constexpr const char* duties[] = {"hot-idle", "parade", "commute", "cruise", "grade", "night-rain", "warm-up", "hot-soak"};
+constexpr const char* duties[] = {"hot-idle", "parade",     "commute", "cruise",
+                                  "grade",    "night-rain", "warm-up", "hot-soak"};
 constexpr int timed_runs = 7;
-constexpr Tolerance fine{1e-6, 1e-4};  ///< what one would choose for a careful run: a ten-thousandth of a scale
-constexpr Tolerance exact{1e-8, 1e-6}; ///< the reference
-constexpr Tolerance alike{0, 2e-3};  ///< at which CVODE comes about as near the reference as the own integrator
+constexpr Tolerance fine{1e-6, 1e-4};   ///< what one would choose for a careful run: a ten-thousandth of a scale
+constexpr Tolerance exact{1e-8, 1e-6};  ///< the reference
+constexpr Tolerance alike{0, 2e-3};     ///< at which CVODE comes about as near the reference as the own integrator
 
 constexpr double unsteadiness_m_s = 0.5;
 
@@ -49,7 +50,10 @@ double one_evaluation_s(const Case& c, const Trace& trace) {
   return all / (times * static_cast<double>(trace.rows()));
 }
 
-struct Cost { double simulated_per_s; long steps, evaluations, events; };
+struct Cost {
+  double simulated_per_s;
+  long steps, evaluations, events;
+};
 
 Cost cvode_cost(const Case& c, Tolerance tolerance) {
   Cost cost{};
@@ -104,7 +108,10 @@ class Comparison {
 
 /// Where to compare: at the own steps' ends, so that only the reference is interpolated, at its own order. Instants
 /// with two rows, where ports jump (switch, corner), are left out.
-struct Grid { std::vector<double> time, weight; std::vector<std::size_t> rows; };
+struct Grid {
+  std::vector<double> time, weight;
+  std::vector<std::size_t> rows;
+};
 Grid grid_of(const Trace& own) {
   Grid g;
   for (std::size_t r = 1; r + 1 < own.rows(); ++r) {
@@ -133,7 +140,9 @@ Trace at_rows(const Trace& own, const Grid& grid) {
   Trace t;
   t.width = own.width;
   t.time = grid.time;
-  for (auto r : grid.rows) t.values.insert(t.values.end(), own.values.begin() + static_cast<long>(r * own.width), own.values.begin() + static_cast<long>((r + 1) * own.width));
+  for (auto r : grid.rows)
+    t.values.insert(t.values.end(), own.values.begin() + static_cast<long>(r * own.width),
+                    own.values.begin() + static_cast<long>((r + 1) * own.width));
   return t;
 }
 
@@ -143,7 +152,9 @@ Difference difference(const Graph& graph, const Kind& kind, const Trace& a, cons
   return compare.result();
 }
 
-struct Line { std::string costs, differences; };
+struct Line {
+  std::string costs, differences;
+};
 
 Line measure(const char* key, const Case& c) {
   Trace own;
@@ -153,18 +164,22 @@ Line measure(const char* key, const Case& c) {
   const Grid grid = grid_of(own);
   const Trace reference = cvode_trace(c, exact, grid), rows = at_rows(own, grid);
   auto& graph = c.car.graph();
-  const Difference kelvin = difference(graph, kind::temperature, rows, reference, grid), volts = difference(graph, kind::voltage, rows, reference, grid),
+  const Difference kelvin = difference(graph, kind::temperature, rows, reference, grid),
+                   volts = difference(graph, kind::voltage, rows, reference, grid),
                    other = difference(graph, kind::temperature, cvode_trace(c, alike, grid), reference, grid),
                    third = difference(graph, kind::temperature, cvode_trace(c, fine, grid), reference, grid);
   char line[400];
-  std::snprintf(line, sizeof line, "| %s | %zu | %.0f | %.0f | %ld | %ld | %.0f | %ld | %ld | %.0f | %ld | %ld |\n", key,
-                Rhs(c.car.graph(), c.course).size(), 1e9 * one_evaluation_s(c, own), 1e-3 * c.course.duration / time, own.summary.steps,
-                own.summary.evaluations, 1e-3 * like.simulated_per_s, like.steps, like.evaluations, 1e-3 * careful.simulated_per_s,
+  std::snprintf(line, sizeof line, "| %s | %zu | %.0f | %.0f | %ld | %ld | %.0f | %ld | %ld | %.0f | %ld | %ld |\n",
+                key, Rhs(c.car.graph(), c.course).size(), 1e9 * one_evaluation_s(c, own),
+                1e-3 * c.course.duration / time, own.summary.steps, own.summary.evaluations,
+                1e-3 * like.simulated_per_s, like.steps, like.evaluations, 1e-3 * careful.simulated_per_s,
                 careful.steps, careful.evaluations);
   Line out{line, {}};
-  std::snprintf(line, sizeof line, "| %s | %ld | %ld | %.3f | %.3f | %s, %.0f s | %.4f | %.4f | %s, %.0f s | %.3f | %.3f | %.3f | %.3f |\n", key, own.summary.events,
-                careful.events, kelvin.p99, kelvin.most, std::string(kelvin.port).c_str(), kelvin.at, volts.p99, volts.most,
-                std::string(volts.port).c_str(), volts.at, other.p99, other.most, third.p99, third.most);
+  std::snprintf(
+      line, sizeof line,
+      "| %s | %ld | %ld | %.3f | %.3f | %s, %.0f s | %.4f | %.4f | %s, %.0f s | %.3f | %.3f | %.3f | %.3f |\n", key,
+      own.summary.events, careful.events, kelvin.p99, kelvin.most, std::string(kelvin.port).c_str(), kelvin.at,
+      volts.p99, volts.most, std::string(volts.port).c_str(), volts.at, other.p99, other.most, third.p99, third.most);
   out.differences = line;
   return out;
 }
@@ -209,14 +224,19 @@ int run() {
     costs += more.costs;
     differences += more.differences;
   }
-  std::printf("Simulated thousands of seconds a second of one core (ks/s), steps and evaluations of the right-hand side.\n"
-              "CVODE alike: atol 2e-3 of each scale, by which it comes about as near the reference as the own; CVODE fine: rtol 1e-6, atol 1e-4 of each state's scale.\n\n"
-              "| duty | states | ns an evaluation | own ks/s | steps | evaluations | CVODE alike ks/s | steps | evaluations | CVODE fine ks/s | steps | evaluations |\n"
-              "|---|---|---|---|---|---|---|---|---|---|---|---|\n%s\n"
-              "Against CVODE exact (rtol 1e-8, atol 1e-6 of each scale), over all temperature and voltage ports: 99th percentile by time, greatest, and where.\n\n"
-              "| duty | events | of CVODE | K, 99 %% | K, greatest | where | V, 99 %% | V, greatest | where | K of CVODE alike, 99 %% | greatest | K of CVODE fine, 99 %% | greatest |\n"
-              "|---|---|---|---|---|---|---|---|---|---|---|---|---|\n%s",
-              costs.c_str(), differences.c_str());
+  std::printf(
+      "Simulated thousands of seconds a second of one core (ks/s), steps and evaluations of the right-hand side.\n"
+      "CVODE alike: atol 2e-3 of each scale, by which it comes about as near the reference as the own; CVODE fine: "
+      "rtol 1e-6, atol 1e-4 of each state's scale.\n\n"
+      "| duty | states | ns an evaluation | own ks/s | steps | evaluations | CVODE alike ks/s | steps | evaluations | "
+      "CVODE fine ks/s | steps | evaluations |\n"
+      "|---|---|---|---|---|---|---|---|---|---|---|---|\n%s\n"
+      "Against CVODE exact (rtol 1e-8, atol 1e-6 of each scale), over all temperature and voltage ports: 99th "
+      "percentile by time, greatest, and where.\n\n"
+      "| duty | events | of CVODE | K, 99 %% | K, greatest | where | V, 99 %% | V, greatest | where | K of CVODE "
+      "alike, 99 %% | greatest | K of CVODE fine, 99 %% | greatest |\n"
+      "|---|---|---|---|---|---|---|---|---|---|---|---|---|\n%s",
+      costs.c_str(), differences.c_str());
   return 0;
 }
 

@@ -9,7 +9,8 @@ namespace sw {
 namespace {
 
 /// A system's group: like group<…>, with the struct found by its type in the tuple.
-template <class S> FieldInfo system_group() {
+template <class S>
+FieldInfo system_group() {
   using Input = typename S::Input;
   FieldInfo f{.key = S::key, .label = S::title, .type = FieldType::group};
   f.access.children = &Input::fields;
@@ -18,9 +19,11 @@ template <class S> FieldInfo system_group() {
   return f;
 }
 
-template <class... S> std::vector<FieldInfo> groups(SystemList<S...>) {
+template <class... S>
+std::vector<FieldInfo> groups(SystemList<S...>) {
   std::vector<FieldInfo> all{system_group<S>()...};
-  all.push_back(list<&Build::duty>("duty", "duties").says("Duties of your own, in place of or beside the shipped ones."));
+  all.push_back(
+      list<&Build::duty>("duty", "duties").says("Duties of your own, in place of or beside the shipped ones."));
   return all;
 }
 

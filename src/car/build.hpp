@@ -11,10 +11,10 @@ namespace sw {
 
 struct Build {
   Systems::Inputs inputs;
-  Named<Duty> duty;                ///< the workshop's own, beside the shipped ones
+  Named<Duty> duty;  ///< the workshop's own, beside the shipped ones
   EvidenceMap evidence;
-  std::filesystem::path folder;    ///< where trace files are looked for
-  std::string name;                ///< file name, as said in reports
+  std::filesystem::path folder;  ///< where trace files are looked for
+  std::string name;              ///< file name, as said in reports
 };
 
 /// The field table of a whole build: one group a system, and `duty`.

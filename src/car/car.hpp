@@ -17,7 +17,10 @@ class Car {
   const std::vector<SystemOf>& systems() const { return systems_; }
   /// Figures that are there and cannot be, or cannot be together: the build's, told with the reader's faults.
   const Diagnostics& faults() const { return faults_; }
-  template <class Model> const Model& model() const { return std::get<Model>(models_); }
+  template <class Model>
+  const Model& model() const {
+    return std::get<Model>(models_);
+  }
 
  private:
   Systems::Models models_;

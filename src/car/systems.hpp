@@ -13,13 +13,14 @@
 
 namespace sw {
 
-template <class... S> struct SystemList {
+template <class... S>
+struct SystemList {
   using Inputs = std::tuple<typename S::Input...>;
   using Models = std::tuple<typename S::Model...>;
   static constexpr std::size_t count = sizeof...(S);
 };
 
-using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System, wiring::System,
-                           cooling::System, air_conditioning::System>;
+using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
+                           wiring::System, cooling::System, air_conditioning::System>;
 
 }  // namespace sw

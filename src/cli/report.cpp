@@ -136,8 +136,8 @@ class Report {
     }
   }
 
-  /// A build not filled in yet: where many findings wait for figures, the figures are listed once, those that most waits
-  /// for first, in place of every finding by itself. Returns the groups still to be drawn.
+  /// A build not filled in yet: where many findings wait for figures, the figures are listed once, those that most
+  /// waits for first, in place of every finding by itself. Returns the groups still to be drawn.
   std::vector<Group> without_missing(std::vector<Group> groups) {
     const auto waits = [](const Group& g) { return !g.front()->missing.empty(); };
     if (std::count_if(groups.begin(), groups.end(), waits) <= most_waiting) return groups;
@@ -152,7 +152,9 @@ class Report {
     page_.space();
     page_.line(strong("MISSING") + "  (--all draws what waits for each)");
     for (auto& [path, count] : figures)
-      page_.text(touch(clean(path)) + "  " + faint(std::to_string(count) + (count == 1 ? " finding waits" : " findings wait")), margin, margin + 2);
+      page_.text(
+          touch(clean(path)) + "  " + faint(std::to_string(count) + (count == 1 ? " finding waits" : " findings wait")),
+          margin, margin + 2);
     for (auto& g : groups)
       if (waits(g) && g.front()->caution != Caution::none) cautions_.insert(g.front()->caution);
     std::erase_if(groups, waits);

@@ -11,7 +11,6 @@ namespace {
 
 constexpr double fastest_m_s = 89.408;  ///< 200 mph, as the field `speed` allows
 
-
 unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
   const auto own = conditions_of(duty.conditions);
   for (auto& p : own.problems) faults.push_back("conditions: " + p.what + (p.hint.empty() ? "" : "; " + p.hint));
@@ -19,7 +18,8 @@ unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
   if (duty.engine != EngineState::off) bits |= bit(Condition::key);
   if (duty.engine == EngineState::running) bits |= bit(Condition::running);
   if (duty.engine == EngineState::cranking) bits |= bit(Condition::start);
-  if (duty.air_conditioning.value_or(false) && duty.engine == EngineState::running) bits |= bit(Condition::air_conditioning);
+  if (duty.air_conditioning.value_or(false) && duty.engine == EngineState::running)
+    bits |= bit(Condition::air_conditioning);
   return bits;
 }
 
@@ -48,7 +48,8 @@ bool Course::corner_at(double t) const {
   return next < time.size() && time[next] <= t + corner_width_s;
 }
 
-Course make_course(const std::string& key, const Duty& duty, const std::string& trace, std::vector<std::string>& faults) {
+Course make_course(const std::string& key, const Duty& duty, const std::string& trace,
+                   std::vector<std::string>& faults) {
   Course c;
   c.duty = &duty;
   c.key = key;
@@ -59,15 +60,18 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
   } else if (!trace.empty()) {
     auto read = physics::read_speed_trace(trace);
     if (auto* fault = std::get_if<physics::TraceFault>(&read)) {
-      faults.push_back(duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " + fault->problem);
+      faults.push_back(duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " +
+                       fault->problem);
     } else {
       c.time = std::get<physics::SpeedTrace>(read).time_s;
       c.speed = std::get<physics::SpeedTrace>(read).speed_m_s;
     }
   }
   c.duration = duty.duration ? duty.duration->si : c.time.empty() ? 0.0 : c.time.back();
-  if (duty.speed && (duty.speed_trace || !duty.trace_file.empty())) faults.push_back("both a held speed and a trace: give one");
-  if (!c.speed.empty() && *std::max_element(c.speed.begin(), c.speed.end()) > fastest_m_s) faults.push_back("the trace goes faster than 200 mph");
+  if (duty.speed && (duty.speed_trace || !duty.trace_file.empty()))
+    faults.push_back("both a held speed and a trace: give one");
+  if (!c.speed.empty() && *std::max_element(c.speed.begin(), c.speed.end()) > fastest_m_s)
+    faults.push_back("the trace goes faster than 200 mph");
   if (!(c.duration > 0) && duty.trace_file.empty()) faults.push_back("no duration: give `duration` or a speed trace");
   const double altitude = duty.altitude ? duty.altitude->si : 0.0, ambient = duty.ambient ? duty.ambient->si : 298.15;
   c.pressure = physics::standard_atmosphere(altitude).pressure_pa;

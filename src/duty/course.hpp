@@ -10,14 +10,16 @@ namespace sw {
 struct Course {
   const Duty* duty = nullptr;
   std::string key;
-  double duration = 0;               ///< s
-  std::vector<double> time, speed;   ///< trace, s and m/s; empty where one speed is held
+  double duration = 0;              ///< s
+  std::vector<double> time, speed;  ///< trace, s and m/s; empty where one speed is held
   double held_speed = 0;
   double pressure = 101325, density = 1.184;
-  unsigned conditions = 0;           ///< bits by Condition
+  unsigned conditions = 0;  ///< bits by Condition
   bool running = true, cranking = false, pull = false, air_conditioning = false;
 
-  struct Motion { double speed, acceleration; };
+  struct Motion {
+    double speed, acceleration;
+  };
   /// At a corner: that of the stretch that begins there.
   Motion motion(double t) const;
   /// Longest step that does not run past the next corner of the trace, s.
@@ -30,10 +32,11 @@ struct Course {
  private:
   std::size_t first_corner_after(double t) const;
 
-  mutable std::size_t hint_ = 0;     ///< where the last look-up ended; one Course serves one run
+  mutable std::size_t hint_ = 0;  ///< where the last look-up ended; one Course serves one run
 };
 
 /// Reads the duty's fields; `trace` is the text of its trace file where it names one. Faults in words.
-Course make_course(const std::string& key, const Duty& duty, const std::string& trace, std::vector<std::string>& faults);
+Course make_course(const std::string& key, const Duty& duty, const std::string& trace,
+                   std::vector<std::string>& faults);
 
 }  // namespace sw

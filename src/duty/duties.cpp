@@ -35,7 +35,9 @@ Named<Duty> in_order(const Named<Duty>& all, std::vector<std::string>& faults) {
     }
   }
   for (std::size_t i = 0; i < all.size(); ++i)
-    if (!placed[i]) faults.push_back("duty." + all.entries[i].first + ".after: there is no duty \"" + all.entries[i].second.after + "\" to start from, or the two wait for each other");
+    if (!placed[i])
+      faults.push_back("duty." + all.entries[i].first + ".after: there is no duty \"" + all.entries[i].second.after +
+                       "\" to start from, or the two wait for each other");
   return out;
 }
 
@@ -51,16 +53,20 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
   Named<Duty> all = shipped_duties();
   for (auto& own : build.duty) {
     auto it = std::find_if(all.entries.begin(), all.entries.end(), [&](auto& e) { return e.first == own.first; });
-    if (it != all.entries.end()) it->second = own.second;
-    else all.entries.push_back(own);
+    if (it != all.entries.end())
+      it->second = own.second;
+    else
+      all.entries.push_back(own);
   }
   set->duty = in_order(all, set->faults);
   for (auto& [name, duty] : set->duty) {
     std::string trace;
     std::vector<std::string> faults;
     if (!duty.trace_file.empty()) {
-      if (auto text = open(build.folder / duty.trace_file)) trace = *text;
-      else faults.push_back("cannot read \"" + duty.trace_file + "\" beside the build");
+      if (auto text = open(build.folder / duty.trace_file))
+        trace = *text;
+      else
+        faults.push_back("cannot read \"" + duty.trace_file + "\" beside the build");
     }
     set->courses.push_back(make_course(name, duty, trace, faults));
     for (auto& f : faults) set->faults.push_back("duty." + name + ": " + f);
@@ -71,8 +77,9 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options) {
   if (before && !before->summary.usable()) {
     Trace none;
-    none.summary = {.outcome = before->summary.outcome,
-                    .reason = "it starts from " + course.duty->after + ", which did not come through: " + before->summary.reason};
+    none.summary = {
+        .outcome = before->summary.outcome,
+        .reason = "it starts from " + course.duty->after + ", which did not come through: " + before->summary.reason};
     return none;
   }
   Course own = course;  // its look-up hint is this run's alone
@@ -86,7 +93,8 @@ Trace run_duty(const Car& car, const Course& course, const Trace* before, const 
   return integrate(rhs, own, options.control(*own.duty));
 }
 
-std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted, const RunOptions& options) {
+std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted,
+                              const RunOptions& options) {
   std::vector<Trace> traces(set.courses.size());
   std::vector<bool> needed = wanted.empty() ? std::vector<bool>(traces.size(), true) : wanted;
   auto index = [&](const std::string& name) {

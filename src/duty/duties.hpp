@@ -11,16 +11,18 @@
 namespace sw {
 
 struct DutySet {
-  Named<Duty> duty;                  ///< in running order: a duty stands after the one it starts from
-  std::vector<std::string> faults;   ///< of the workshop's own: no duration, unknown `after`, a loop, a bad trace
-  std::vector<Course> courses;       ///< same order; courses[i].duty points into `duty`
+  Named<Duty> duty;                 ///< in running order: a duty stands after the one it starts from
+  std::vector<std::string> faults;  ///< of the workshop's own: no duration, unknown `after`, a loop, a bad trace
+  std::vector<Course> courses;      ///< same order; courses[i].duty points into `duty`
 };
 const Named<Duty>& shipped_duties();
 /// `open` finds trace files.
 std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open);
 
 /// A coupling cut: `port` has the value of `as` throughout, as the part's maker would assume it.
-struct Cut { std::string_view port, as; };
+struct Cut {
+  std::string_view port, as;
+};
 
 struct RunOptions {
   StepControl (*control)(const Duty&) = step_control;
@@ -29,6 +31,7 @@ struct RunOptions {
 /// Runs one duty; `before` is the trace it starts from, or null. Where that did not come through, neither does this.
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options = {});
 /// Runs the duties marked in `wanted` (all where empty) and those they start from; others stay not run.
-std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted = {}, const RunOptions& options = {});
+std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted = {},
+                              const RunOptions& options = {});
 
 }  // namespace sw

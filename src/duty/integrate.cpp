@@ -15,13 +15,13 @@ constexpr std::size_t N = Rhs::most_states;
 const double gamma_ = 1.0 - std::sqrt(0.5);  ///< L-stable choice of the scheme
 constexpr int jacobian_life = 16;            ///< steps a Jacobian is kept
 constexpr double shortest_step = 1e-4;       ///< s; where a shorter one is needed the run is given up
-constexpr long most_evaluations = 30000;     ///< of a run, some tenths of a second; an hour's drive takes about a thousand
-constexpr long more_a_corner = 12;           ///< evaluations allowed beyond that for each corner of a trace
-constexpr long more_an_event = 60;           ///< and for each event, …
-constexpr long most_events = 5000;           ///< … of which so many are allowed for: thermostats may work for days
-constexpr double guard_width = 1e-3;         ///< s; an event is located this closely
-constexpr int chatter_count = 40;            ///< moves of one switch …
-constexpr double chatter_span = 60.0;        ///< … within so many seconds
+constexpr long most_evaluations = 30000;  ///< of a run, some tenths of a second; an hour's drive takes about a thousand
+constexpr long more_a_corner = 12;        ///< evaluations allowed beyond that for each corner of a trace
+constexpr long more_an_event = 60;        ///< and for each event, …
+constexpr long most_events = 5000;        ///< … of which so many are allowed for: thermostats may work for days
+constexpr double guard_width = 1e-3;      ///< s; an event is located this closely
+constexpr int chatter_count = 40;         ///< moves of one switch …
+constexpr double chatter_span = 60.0;     ///< … within so many seconds
 
 std::string in_words(double x) {
   char text[32];
@@ -53,7 +53,8 @@ class Stepper {
   }
 
  private:
-  // Rates jump at the corners of a speed trace. All evaluations of a step lie between its ends, each on the step's side.
+  // Rates jump at the corners of a speed trace. All evaluations of a step lie between its ends, each on the step's
+  // side.
   double begin() const { return t_ + Course::corner_width_s; }
   double end(double h) const { return t_ + h - Course::corner_width_s; }
 
@@ -73,8 +74,8 @@ class Stepper {
   bool fail_open_loop() {
     const Port* port = rhs_.open_loop();
     if (!port) return false;
-    fail(Outcome::not_converged, "the loop through " + std::string(port->name) + " does not close at " + in_words(t_) + " s: " +
-                                     in_words(rhs_.tear_residual()) + " (SI) is left over");
+    fail(Outcome::not_converged, "the loop through " + std::string(port->name) + " does not close at " + in_words(t_) +
+                                     " s: " + in_words(rhs_.tear_residual()) + " (SI) is left over");
     return true;
   }
 
@@ -132,8 +133,10 @@ class Stepper {
                                     more_an_event * std::min(trace_.summary.events, most_events);
   }
   double give_up_for_work(double h) {
-    fail(Outcome::not_converged, in_words(static_cast<double>(rhs_.evaluations())) + " evaluations have come to " + in_words(t_) + " s of " + in_words(course_.duration) +
-                                     " s: a switch moves too often, or the duty is too long for its method (rest is for days of standing)");
+    fail(Outcome::not_converged,
+         in_words(static_cast<double>(rhs_.evaluations())) + " evaluations have come to " + in_words(t_) + " s of " +
+             in_words(course_.duration) +
+             " s: a switch moves too often, or the duty is too long for its method (rest is for days of standing)");
     return h;
   }
 
@@ -155,8 +158,10 @@ class Stepper {
     std::size_t which = 0;
     const double guard = rhs_.guard(&which);
     bool event = guard > 0;
-    if (event) h = locate(h, which);
-    else guard_ = guard;
+    if (event)
+      h = locate(h, which);
+    else
+      guard_ = guard;
     accept(h);
     if (fail_open_loop()) return h;
     if (course_.corner_at(t_)) event = turn_corner(which);
@@ -217,13 +222,13 @@ class Stepper {
     auto& [from, count] = moves_[which];
     if (t_ - from > chatter_span) from = t_, count = 0;
     if (++count > chatter_count) {
-      fail(Outcome::chatter, std::string(rhs_.switch_port(which).name) + " moves to and fro without end at " + in_words(t_) +
-                                 " s: widen its hysteresis");
+      fail(Outcome::chatter, std::string(rhs_.switch_port(which).name) + " moves to and fro without end at " +
+                                 in_words(t_) + " s: widen its hysteresis");
       return false;
     }
     if (rhs_.settle(begin(), y_.data(), f_.data()) < 0) {
-      fail(Outcome::chatter, std::string(rhs_.switch_port(which).name) + " and what it acts on drive each other to and fro at " +
-                                 in_words(t_) + " s");
+      fail(Outcome::chatter, std::string(rhs_.switch_port(which).name) +
+                                 " and what it acts on drive each other to and fro at " + in_words(t_) + " s");
       return false;
     }
     age_ = jacobian_life;
@@ -242,7 +247,10 @@ class Stepper {
   std::array<double, N> y_{}, y1_{}, f_{}, f1_{};
   std::array<double, N * N> jacobian_{};
   SmallLu<N> lu_;
-  struct Moves { double from = 0; int count = 0; };
+  struct Moves {
+    double from = 0;
+    int count = 0;
+  };
   std::vector<Moves> moves_;  ///< of each switch since `from`
 };
 
@@ -250,14 +258,20 @@ class Stepper {
 
 StepControl step_control(const Duty& duty) {
   switch (duty.method.value_or(Method::thermal)) {
-    case Method::thermal: return {};
-    case Method::crank: return {.tolerance = 0.01, .first_step = 0.05, .longest_step = 0.5};
-    case Method::pull: return {.tolerance = 0.02, .first_step = 0.05, .longest_step = 0.5};
-    case Method::rest: return {.tolerance = 0.02, .first_step = 60.0, .longest_step = 12 * 3600.0};
+    case Method::thermal:
+      return {};
+    case Method::crank:
+      return {.tolerance = 0.01, .first_step = 0.05, .longest_step = 0.5};
+    case Method::pull:
+      return {.tolerance = 0.02, .first_step = 0.05, .longest_step = 0.5};
+    case Method::rest:
+      return {.tolerance = 0.02, .first_step = 60.0, .longest_step = 12 * 3600.0};
   }
   return {};
 }
 
-Trace integrate(Rhs& rhs, const Course& course, const StepControl& control) { return Stepper(rhs, course, control).run(); }
+Trace integrate(Rhs& rhs, const Course& course, const StepControl& control) {
+  return Stepper(rhs, course, control).run();
+}
 
 }  // namespace sw

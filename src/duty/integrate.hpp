@@ -8,9 +8,9 @@
 namespace sw {
 
 struct StepControl {
-  double tolerance = 0.02;      ///< local error of a step, in units of each state's scale
-  double first_step = 0.25;     ///< s, at the start and after an event
-  double longest_step = 60.0;   ///< s
+  double tolerance = 0.02;     ///< local error of a step, in units of each state's scale
+  double first_step = 0.25;    ///< s, at the start and after an event
+  double longest_step = 60.0;  ///< s
 };
 StepControl step_control(const Duty& duty);
 

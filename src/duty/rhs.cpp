@@ -10,16 +10,21 @@ namespace sw {
 namespace {
 
 constexpr double tear_tolerance = 1e-7;  ///< of the torn port's own bracket
-constexpr double tear_accepted = 1e-4;   ///< of the bracket: what may be left over where the search ends; more is an open loop
+constexpr double tear_accepted =
+    1e-4;  ///< of the bracket: what may be left over where the search ends; more is an open loop
 constexpr int most_tear_steps = 60;
-constexpr int most_passes = 8;           ///< of the status pass
+constexpr int most_passes = 8;  ///< of the status pass
 
 unsigned alive_bit(const Duty& duty) {
   switch (duty.method.value_or(Method::thermal)) {
-    case Method::thermal: return in_thermal;
-    case Method::crank: return in_crank;
-    case Method::pull: return in_pull;
-    case Method::rest: return in_rest;
+    case Method::thermal:
+      return in_thermal;
+    case Method::crank:
+      return in_crank;
+    case Method::pull:
+      return in_pull;
+    case Method::rest:
+      return in_rest;
   }
   return in_thermal;
 }
@@ -82,11 +87,14 @@ void Rhs::close(const Graph::Tear& tear) {
   double a = tear.low, ra = residual(a);
   if (std::abs(ra) <= tolerance) return;
   double b = tear.high, rb = residual(b), left = rb;
-  for (int i = 0; i < most_tear_steps && std::abs(left) > tolerance && std::abs(b - a) > tolerance && ra * rb < 0; ++i) {
+  for (int i = 0; i < most_tear_steps && std::abs(left) > tolerance && std::abs(b - a) > tolerance && ra * rb < 0;
+       ++i) {
     const double c = i % 3 == 2 ? 0.5 * (a + b) : (a * rb - b * ra) / (rb - ra);
     left = residual(c);
-    if (left * rb < 0) a = b, ra = rb;
-    else ra *= 0.5;
+    if (left * rb < 0)
+      a = b, ra = rb;
+    else
+      ra *= 0.5;
     b = c;
     rb = left;
   }
@@ -101,10 +109,20 @@ void Rhs::operator()(double t, const double* y, double* rates) {
   for (std::size_t i = 0; i < alive_.size(); ++i) values_[graph_->states[alive_[i]].value] = y[i];
   const auto motion = course_->motion(t);
   auto& d = *course_->duty;
-  const double outside[] = {t, motion.speed, motion.acceleration, course_->pull ? 1.0 : 0.0, *d.grade, d.ambient->si,
-                            course_->pressure, course_->density, d.sun->si, d.payload->si,
-                            course_->running ? 1.0 : 0.0, course_->cranking ? 1.0 : 0.0,
-                            course_->air_conditioning ? 1.0 : 0.0, static_cast<double>(course_->conditions)};
+  const double outside[] = {t,
+                            motion.speed,
+                            motion.acceleration,
+                            course_->pull ? 1.0 : 0.0,
+                            *d.grade,
+                            d.ambient->si,
+                            course_->pressure,
+                            course_->density,
+                            d.sun->si,
+                            d.payload->si,
+                            course_->running ? 1.0 : 0.0,
+                            course_->cranking ? 1.0 : 0.0,
+                            course_->air_conditioning ? 1.0 : 0.0,
+                            static_cast<double>(course_->conditions)};
   static_assert(std::size(outside) == std::size(outside::all));
   for (std::size_t i = 0; i < outside_.size(); ++i) values_[outside_[i]] = outside[i];
   std::size_t next = 0;

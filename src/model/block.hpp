@@ -13,14 +13,18 @@ namespace sw {
 /// block file declares beside its lists, in the same order.
 class View {
  public:
-  View(double* values, const std::uint16_t* reads, const std::uint16_t* writes, const std::uint16_t* rates, void* scratch)
+  View(double* values, const std::uint16_t* reads, const std::uint16_t* writes, const std::uint16_t* rates,
+       void* scratch)
       : values_(values), reads_(reads), writes_(writes), rates_(rates), scratch_(scratch) {}
   double in(int i) const { return values_[reads_[i]]; }
   double out(int i) const { return values_[writes_[i]]; }
   void set(int i, double x) { values_[writes_[i]] = x; }
   /// Time derivative of the block's state `i`, per second.
   void rate(int i, double x) { values_[rates_[i]] = x; }
-  template <class T> T& scratch() { return *static_cast<T*>(scratch_); }
+  template <class T>
+  T& scratch() {
+    return *static_cast<T*>(scratch_);
+  }
 
  private:
   double* values_;
@@ -35,7 +39,7 @@ enum Alive : unsigned { in_thermal = 1, in_crank = 2, in_pull = 4, in_rest = 8, 
 struct StateInfo {
   Port port;
   double (*start)(const void* model, const Duty& duty);
-  double scale;            ///< SI size of a change that matters: the unit of the step error
+  double scale;  ///< SI size of a change that matters: the unit of the step error
   unsigned alive = in_thermal | in_pull;
 };
 
@@ -50,8 +54,8 @@ struct SwitchInfo {
 };
 
 struct Block {
-  std::string_view name;              ///< `cooling.loop`
-  std::span<const Port> reads;        ///< the block's inputs, its own states and switches among them
+  std::string_view name;        ///< `cooling.loop`
+  std::span<const Port> reads;  ///< the block's inputs, its own states and switches among them
   std::span<const Port> writes;
   std::span<const StateInfo> states;  ///< their rates are written with View::rate
   std::span<const SwitchInfo> switches;

@@ -3,11 +3,14 @@
 namespace sw {
 namespace {
 
-struct Row { std::string_view name, text; };
+struct Row {
+  std::string_view name, text;
+};
 constexpr Row rows[] = {
     {"", ""},
     {"electrical fire",
-     "An overloaded or unprotected wire can set the car on fire. Disconnect the battery before working, fuse every feed "
+     "An overloaded or unprotected wire can set the car on fire. Disconnect the battery before working, fuse every "
+     "feed "
      "at its source, and follow the maker's instructions and local code."},
     {"battery gas and acid",
      "A charging battery gives off explosive gas and its acid burns. Ventilate, keep sparks and metal away, wear eye "
@@ -21,9 +24,11 @@ constexpr Row rows[] = {
      "Hot coolant is under pressure and scalds. Open nothing before it has cooled; fit a cap no stronger than the "
      "weakest part allows, by its maker's figures."},
     {"carbon monoxide", "A running engine poisons the air of a closed room. Lead the exhaust outside."},
-    {"refrigerant", "Refrigerant freezes skin and harms the air. Only licensed persons may charge or open the circuit."},
+    {"refrigerant",
+     "Refrigerant freezes skin and harms the air. Only licensed persons may charge or open the circuit."},
     {"car on a lift", "A car can roll or fall. Use rated stands on firm ground and chock the wheels."},
-    {"fuel fire", "Fuel vapour ignites from any spark. Relieve pressure, ventilate, keep an extinguisher within reach."},
+    {"fuel fire",
+     "Fuel vapour ignites from any spark. Relieve pressure, ventilate, keep an extinguisher within reach."},
 };
 
 }  // namespace

@@ -9,7 +9,16 @@ enum class Hazard : std::uint8_t { harm, damage, nuisance };
 inline constexpr std::string_view hazard_names[] = {"harm", "damage", "nuisance"};
 
 enum class Caution : std::uint8_t {
-  none, electrical_fire, battery_gas, fans_start, belts_pulleys, hot_coolant, carbon_monoxide, refrigerant, lift, fuel_fire,
+  none,
+  electrical_fire,
+  battery_gas,
+  fans_start,
+  belts_pulleys,
+  hot_coolant,
+  carbon_monoxide,
+  refrigerant,
+  lift,
+  fuel_fire,
 };
 
 /// Short words for the line beside a finding, and the whole caution in one or two sentences.

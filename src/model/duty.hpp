@@ -31,10 +31,10 @@ struct Duty {
   std::optional<Temperature> ambient;
   std::optional<Length> altitude;
   std::optional<Irradiance> sun;
-  std::optional<Speed> speed;           ///< held; or
-  std::optional<Curve> speed_trace;     ///< against time; or
-  std::string trace_file;               ///< a recorded trace, CSV beside the build
-  std::optional<double> grade;          ///< rise over level run
+  std::optional<Speed> speed;        ///< held; or
+  std::optional<Curve> speed_trace;  ///< against time; or
+  std::string trace_file;            ///< a recorded trace, CSV beside the build
+  std::optional<double> grade;       ///< rise over level run
   std::optional<Mass> payload;
   std::optional<bool> air_conditioning;
   std::vector<std::string> conditions;  ///< which loads are on: night, rain, heat, brake, start
@@ -46,11 +46,14 @@ struct Duty {
 
 /// Conditions a load can name: `always` burns with the key out, `key` with the key on, `running` with the engine
 /// turning by itself, `air-conditioning` while that is asked for; the others as the duty says.
-inline constexpr std::string_view condition_names[] = {"always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start"};
+inline constexpr std::string_view condition_names[] = {
+    "always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start"};
 enum class Condition : unsigned { always, key, running, air_conditioning, night, rain, heat, brake, start };
 /// Names read into bits, and what was wrong with those that are none.
 struct ConditionBits {
-  struct Problem { std::string what, hint; };
+  struct Problem {
+    std::string what, hint;
+  };
   unsigned bits = 0;
   std::vector<Problem> problems;
 };

@@ -18,17 +18,17 @@ inline constexpr std::string_view requirement_kind_names[] = {"most", "least", "
 /// One line of a because-list: a figure on the way from cause to effect, or an input that weighs on the margin.
 struct Because {
   std::string what;
-  double value = 0;               ///< SI
+  double value = 0;  ///< SI
   const Kind* kind = &kind::number;
   std::string_view unit;
-  std::string evidence;           ///< `computed`, or the input's evidence
-  std::string path;               ///< of an input: its path; of a computed figure: its port
-  double weight = 0;              ///< of an input: change of the margin in scales for its own half-width (or 10 %)
-  std::string text;               ///< for a rule: what stands there, in words, instead of a number
+  std::string evidence;  ///< `computed`, or the input's evidence
+  std::string path;      ///< of an input: its path; of a computed figure: its port
+  double weight = 0;     ///< of an input: change of the margin in scales for its own half-width (or 10 %)
+  std::string text;      ///< for a rule: what stands there, in words, instead of a number
 };
 
 struct Finding {
-  std::string id;                 ///< `cooling.coolant-temperature@hot-idle`
+  std::string id;  ///< `cooling.coolant-temperature@hot-idle`
   std::string system, duty, place, title;
   RequirementKind kind = RequirementKind::most;
   Hazard hazard = Hazard::nuisance;
@@ -37,17 +37,17 @@ struct Finding {
 
   const Kind* quantity = &kind::number;
   std::string_view unit;
-  std::optional<double> predicted;  ///< SI; absent where unproven or a bare rule
-  double half_width = 0;            ///< SI, half-width of the doubt band of the margin
+  std::optional<double> predicted;              ///< SI; absent where unproven or a bare rule
+  double half_width = 0;                        ///< SI, half-width of the doubt band of the margin
   std::optional<double> low_limit, high_limit;  ///< `least` has low, `most` high, `band` both
-  std::optional<double> margin;     ///< SI, positive on the good side
-  double scale = 1;                 ///< SI span the margin is measured against
-  double time = 0;                  ///< s into the duty at which it is decided
-  std::string confidence;           ///< the weakest evidence that weighs on it: `typical`, `stated` …; `exact` where none does
+  std::optional<double> margin;                 ///< SI, positive on the good side
+  double scale = 1;                             ///< SI span the margin is measured against
+  double time = 0;                              ///< s into the duty at which it is decided
+  std::string confidence;  ///< the weakest evidence that weighs on it: `typical`, `stated` …; `exact` where none does
   std::string source, formula;
   std::vector<Because> because;
-  std::vector<std::string> missing; ///< paths
-  std::string reason;               ///< why unproven, or what a rule found
+  std::vector<std::string> missing;  ///< paths
+  std::string reason;                ///< why unproven, or what a rule found
   std::string fix_hint;
 
   double share() const { return margin ? *margin / scale : 0.0; }

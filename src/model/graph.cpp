@@ -17,7 +17,7 @@ struct Item {
 struct Writers {
   std::map<std::string_view, int> of;
   std::map<std::string_view, const Kind*> kind;
-  std::set<std::string_view> known;  ///< states, switches and outside ports
+  std::set<std::string_view> known;               ///< states, switches and outside ports
   std::map<std::string_view, std::size_t> owner;  ///< of states and switches: their block
 };
 
@@ -85,7 +85,8 @@ void mark_unavailable(std::vector<Item>& items, const std::vector<SystemOf>& sys
     changed = false;
     for (auto& item : items)
       for (auto& p : item.block->reads)
-        if (auto bad = g.unavailable.find(p.name); bad != g.unavailable.end()) changed |= blame(item, std::set(bad->second));
+        if (auto bad = g.unavailable.find(p.name); bad != g.unavailable.end())
+          changed |= blame(item, std::set(bad->second));
   }
 }
 
@@ -101,11 +102,13 @@ std::vector<std::size_t> order(const std::vector<Item>& items, const Writers& w,
       if (w.known.contains(p.name) || torn.contains(p.name)) continue;
       auto by = w.of.find(p.name);
       if (by == w.of.end() || by->second < 0) continue;
-      if (!done[static_cast<std::size_t>(by->second)] && items[static_cast<std::size_t>(by->second)].usable()) return false;
+      if (!done[static_cast<std::size_t>(by->second)] && items[static_cast<std::size_t>(by->second)].usable())
+        return false;
     }
     return true;
   };
-  std::size_t wanted = static_cast<std::size_t>(std::count_if(items.begin(), items.end(), [](auto& i) { return i.usable(); }));
+  std::size_t wanted =
+      static_cast<std::size_t>(std::count_if(items.begin(), items.end(), [](auto& i) { return i.usable(); }));
   while (sequence.size() < wanted) {
     bool moved = false;
     for (std::size_t i = 0; i < items.size() && !moved; ++i)
@@ -206,7 +209,11 @@ Graph join(const std::vector<SystemOf>& systems, std::span<const Port> outside) 
 }
 
 std::string port_table(const std::vector<SystemOf>& systems, std::span<const Port> outside) {
-  struct Line { const Port* port; std::string by; std::vector<std::string> to; };
+  struct Line {
+    const Port* port;
+    std::string by;
+    std::vector<std::string> to;
+  };
   std::map<std::string, Line> lines;
   for (auto& p : outside) lines[std::string(p.name)] = {&p, "the duty", {}};
   auto each = [&](auto&& visit) {
@@ -220,14 +227,16 @@ std::string port_table(const std::vector<SystemOf>& systems, std::span<const Por
   });
   each([&](const Block& b) {
     for (auto& p : b.reads)
-      if (!lines[std::string(p.name)].by.starts_with(b.name)) lines[std::string(p.name)].to.push_back(std::string(b.name));
+      if (!lines[std::string(p.name)].by.starts_with(b.name))
+        lines[std::string(p.name)].to.push_back(std::string(b.name));
   });
   std::string out = "| port | quantity | written by | read by |\n|---|---|---|---|\n";
   for (auto& [name, line] : lines) {
     if (!line.port) continue;
     std::string to;
     for (auto& t : line.to) to += (to.empty() ? "" : ", ") + t;
-    out += "| `" + name + "` | " + std::string(line.port->kind->name) + " | " + line.by + " | " + (to.empty() ? "findings" : to) + " |\n";
+    out += "| `" + name + "` | " + std::string(line.port->kind->name) + " | " + line.by + " | " +
+           (to.empty() ? "findings" : to) + " |\n";
   }
   return out;
 }

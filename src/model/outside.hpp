@@ -19,8 +19,10 @@ inline constexpr Port payload{"duty.payload", &kind::mass, "lb", "payload"};
 inline constexpr Port running{"duty.running", &kind::number, "", "engine running"};
 inline constexpr Port cranking{"duty.cranking", &kind::number, "", "engine cranked"};
 inline constexpr Port air_conditioning{"duty.air_conditioning", &kind::number, "", "air conditioning asked for"};
-inline constexpr Port conditions{"duty.conditions", &kind::number, "", "conditions, one bit each in the order of their names"};
+inline constexpr Port conditions{"duty.conditions", &kind::number, "",
+                                 "conditions, one bit each in the order of their names"};
 
-inline constexpr Port all[] = {time, speed, acceleration, pull, grade, ambient, pressure, density, sun, payload, running, cranking, air_conditioning, conditions};
+inline constexpr Port all[] = {time,    speed, acceleration, pull,    grade,    ambient,          pressure,
+                               density, sun,   payload,      running, cranking, air_conditioning, conditions};
 
 }  // namespace sw::outside

@@ -20,39 +20,39 @@ struct Verdict {
   std::optional<double> predicted;  ///< SI; absent: unproven, `missing` or `reason` says why
   std::optional<double> low, high;
   double scale = 1;
-  std::size_t row = 0;              ///< trace row that decides it
-  std::vector<Because> because;     ///< figures of its own, cause first, put before the chain's
+  std::size_t row = 0;           ///< trace row that decides it
+  std::vector<Because> because;  ///< figures of its own, cause first, put before the chain's
   std::vector<std::string> missing;
-  std::string reason;               ///< of a rule: what was found, in words
+  std::string reason;  ///< of a rule: what was found, in words
   std::string fix_hint;
-  std::optional<bool> rule;         ///< of a rule: whether it is met
+  std::optional<bool> rule;  ///< of a rule: whether it is met
 };
 
 /// What an evaluation may look at.
 struct Evidenced {
   const Trace* trace;
   const Duty* duty;
-  const std::uint16_t* slots;       ///< of the requirement's `needs`, same order
+  const std::uint16_t* slots;  ///< of the requirement's `needs`, same order
   double at(std::size_t row, int need) const { return trace->at(row, slots[need]); }
   std::size_t slot(int need) const { return slots[need]; }
   std::size_t last() const { return trace->rows() - 1; }
 };
 
 struct Requirement {
-  std::string_view id;              ///< `cooling.coolant-temperature`
+  std::string_view id;  ///< `cooling.coolant-temperature`
   std::string_view title;
   RequirementKind kind = RequirementKind::most;
   Hazard hazard = Hazard::nuisance;
   Caution caution = Caution::none;
   const Kind* quantity = &kind::number;
   std::string_view unit;
-  std::string_view source;          ///< of the limit
-  std::string_view formula;         ///< in words
+  std::string_view source;   ///< of the limit
+  std::string_view formula;  ///< in words
   /// Duties it is looked at in, by key; a key with a star takes every duty of that engine state: `*running`.
   /// Empty: a static rule, looked at once, at the start of the first duty.
   std::span<const std::string_view> duties = {};
-  std::span<const Port> needs = {}; ///< ports it reads
-  bool own_missing = false;         ///< names its own missing figures: looked at whatever else its system lacks
+  std::span<const Port> needs = {};  ///< ports it reads
+  bool own_missing = false;          ///< names its own missing figures: looked at whatever else its system lacks
   /// Ports told in the because-list, cause first.
   std::span<const std::string_view> chain = {};
   /// The coupling to cut for comparison where it does not hold, and how that is told: what the part's maker assumes.

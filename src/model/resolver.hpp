@@ -18,13 +18,15 @@ class Resolver {
       : fields_(fields), root_(root), evidence_(&evidence) {}
 
   /// The SI value; where it is missing its path is noted and NaN returned.
-  template <class T> double need(const std::optional<T>& member) {
+  template <class T>
+  double need(const std::optional<T>& member) {
     if (member) return field_detail::to_number(*member);
     missing_.push_back(path_of(&member));
     return std::numeric_limits<double>::quiet_NaN();
   }
   /// The SI value or `other`.
-  template <class T> double get(const std::optional<T>& member, double other) const {
+  template <class T>
+  double get(const std::optional<T>& member, double other) const {
     return member ? field_detail::to_number(*member) : other;
   }
   /// The curve; where it is missing its path is noted and null returned.

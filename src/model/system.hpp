@@ -20,7 +20,7 @@ namespace sw {
 struct SystemOf {
   std::string_view key, title;
   const void* model = nullptr;
-  std::vector<std::string> missing;          ///< paths of figures its model lacks; empty: usable
+  std::vector<std::string> missing;  ///< paths of figures its model lacks; empty: usable
   std::span<const Block> blocks;
   std::span<const Requirement> requirements;
 };

@@ -25,7 +25,8 @@ double Trace::late_mean(std::size_t slot, double share) const {
   for (std::size_t r = 1; r < rows(); ++r) {
     if (time[r] <= from || time[r] == time[r - 1]) continue;
     // A straight line from row to row; where a switch or corner makes it jump there are two rows of one time.
-    const double dt = time[r] - std::max(time[r - 1], from), slope = (at(r, slot) - at(r - 1, slot)) / (time[r] - time[r - 1]);
+    const double dt = time[r] - std::max(time[r - 1], from),
+                 slope = (at(r, slot) - at(r - 1, slot)) / (time[r] - time[r - 1]);
     sum += (at(r, slot) - 0.5 * dt * slope) * dt;
     span += dt;
   }

@@ -13,15 +13,15 @@ enum class Outcome : std::uint8_t { not_run, done, not_converged, chatter, missi
 /// How a solve or run ended. Usable only when `done`.
 struct Summary {
   Outcome outcome = Outcome::not_run;
-  std::string reason;          ///< in words, with ports, residual and advice where it did not converge
-  double worst_residual = 0;   ///< in the unit the reason names
+  std::string reason;         ///< in words, with ports, residual and advice where it did not converge
+  double worst_residual = 0;  ///< in the unit the reason names
   long steps = 0, evaluations = 0, events = 0;
   bool usable() const { return outcome == Outcome::done; }
 };
 
 /// Rows in time order; row r, slot s at `values[r * width + s]`.
 struct Trace {
-  std::vector<double> time;    ///< s
+  std::vector<double> time;  ///< s
   std::vector<double> values;
   std::size_t width = 0;
   Summary summary;

@@ -24,21 +24,35 @@ std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trac
     if (slot < 0 || trace.rows() == 0) continue;
     auto& port = car.graph().ports[static_cast<std::size_t>(slot)];
     const double value = trace.at(std::min(j.verdict.row, trace.rows() - 1), static_cast<std::size_t>(slot));
-    if (!std::isfinite(value) || (value == 0 && port.kind == &kind::power)) continue;  // what gives no heat here is no cause
-    out.push_back({.what = std::string(port.says), .value = value, .kind = port.kind, .unit = unit_of(port), .evidence = "computed", .path = std::string(name)});
+    if (!std::isfinite(value) || (value == 0 && port.kind == &kind::power))
+      continue;  // what gives no heat here is no cause
+    out.push_back({.what = std::string(port.says),
+                   .value = value,
+                   .kind = port.kind,
+                   .unit = unit_of(port),
+                   .evidence = "computed",
+                   .path = std::string(name)});
   }
   return out;
 }
 
-std::vector<Because> weights_of(const Build& build, const Study& study, std::size_t index, double scale, std::size_t most) {
+std::vector<Because> weights_of(const Build& build, const Study& study, std::size_t index, double scale,
+                                std::size_t most) {
   std::vector<Because> out;
   for (auto& m : study.moves) {
     const double weight = m.change(index) / scale;
     if (!(std::abs(weight) >= least_weight)) continue;
     auto* f = find_field(build_fields(), m.path);
-    Because b{.what = std::string(f->label), .kind = f->kind, .unit = unit_of(*f), .evidence = evidence_words(m.evidence), .path = m.path, .weight = weight};
-    if (auto v = value_at(build, m.path)) b.value = *v;
-    else b.text = "a curve";
+    Because b{.what = std::string(f->label),
+              .kind = f->kind,
+              .unit = unit_of(*f),
+              .evidence = evidence_words(m.evidence),
+              .path = m.path,
+              .weight = weight};
+    if (auto v = value_at(build, m.path))
+      b.value = *v;
+    else
+      b.text = "a curve";
     out.push_back(std::move(b));
   }
   std::stable_sort(out.begin(), out.end(), [](auto& a, auto& b) { return std::abs(a.weight) > std::abs(b.weight); });

@@ -40,7 +40,8 @@ void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
   } else if (leaf.field->type == FieldType::quantity || leaf.field->type == FieldType::number) {
     const auto value = leaf.field->access.get(leaf.owner);
     if (!value) return;
-    if (const double by = width > 0 ? width : m.lever ? lever_share * std::abs(*value) : 0.0; by > 0) set_moves(*leaf.field, *value, by, m);
+    if (const double by = width > 0 ? width : m.lever ? lever_share * std::abs(*value) : 0.0; by > 0)
+      set_moves(*leaf.field, *value, by, m);
   }
   if (m.up != 0 && m.down != 0 && !m.has_doubt()) m.down = 0;  // a lever without doubt is only asked which way it works
   if (m.up != 0 || m.down != 0) moves.push_back(std::move(m));

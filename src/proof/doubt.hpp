@@ -1,7 +1,7 @@
 #pragma once
 // Doubt by re-running: each uncertain input in turn is moved by its half-width, up and down, and the whole car proved
-// again. Of the two changes of a margin the larger counts, because a car is full of kinks (a belt lets go one way only);
-// inputs taken as independent add in squares (first-order propagation; JCGM 100:2008, 5.1.2).
+// again. Of the two changes of a margin the larger counts, because a car is full of kinks (a belt lets go one way
+// only); inputs taken as independent add in squares (first-order propagation; JCGM 100:2008, 5.1.2).
 #include <functional>
 #include <string>
 #include <vector>
@@ -14,8 +14,8 @@ namespace sw {
 struct Move {
   std::string path;
   Evidence evidence;
-  double up = 0, down = 0;           ///< SI change of the input (of a curve: share of its values); 0 where its range ends
-  bool lever = false;                ///< a part or setting the shop can choose
+  double up = 0, down = 0;  ///< SI change of the input (of a curve: share of its values); 0 where its range ends
+  bool lever = false;       ///< a part or setting the shop can choose
   /// Change of the margin of judgement i, same index as the base; NaN where the moved car gave none; empty where the
   /// input was not moved that way.
   std::vector<double> change_up, change_down;
@@ -28,7 +28,7 @@ struct Move {
 };
 
 struct Study {
-  std::vector<Move> moves;           ///< in field order
+  std::vector<Move> moves;  ///< in field order
 };
 
 struct StudyOptions {

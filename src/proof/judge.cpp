@@ -6,7 +6,9 @@
 namespace sw {
 namespace {
 
-std::string_view state_word(const Duty& d) { return engine_state_names[static_cast<std::size_t>(d.engine.value_or(EngineState::running))]; }
+std::string_view state_word(const Duty& d) {
+  return engine_state_names[static_cast<std::size_t>(d.engine.value_or(EngineState::running))];
+}
 
 /// What no figure can come of must say why; a number that is not one is our own fault or a figure beyond all laws.
 void tidy(Verdict& v) {
@@ -26,9 +28,12 @@ class Judge {
       found.push_back({.missing = {missing.begin(), missing.end()}});
     } else {
       const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : first_run();
-      if (at == traces_.size()) found.push_back({.reason = "no duty was run to look at it in"});
-      else if (duty >= 0 && !traces_[at].summary.usable()) found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
-      else evaluate(r, system, at, found);
+      if (at == traces_.size())
+        found.push_back({.reason = "no duty was run to look at it in"});
+      else if (duty >= 0 && !traces_[at].summary.usable())
+        found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
+      else
+        evaluate(r, system, at, found);
     }
     for (auto& v : found) {
       tidy(v);
@@ -43,7 +48,8 @@ class Judge {
     std::set<std::string> all;
     if (!r.own_missing) all.insert(car_.systems()[system].missing.begin(), car_.systems()[system].missing.end());
     for (auto& p : r.needs)
-      if (auto it = car_.graph().unavailable.find(p.name); it != car_.graph().unavailable.end()) all.insert(it->second.begin(), it->second.end());
+      if (auto it = car_.graph().unavailable.find(p.name); it != car_.graph().unavailable.end())
+        all.insert(it->second.begin(), it->second.end());
     return all;
   }
   std::size_t first_run() const {
@@ -79,7 +85,8 @@ bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
   });
 }
 
-std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces, const std::vector<bool>& wanted) {
+std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces,
+                          const std::vector<bool>& wanted) {
   Judge j(car, set, traces);
   for (std::size_t s = 0; s < car.systems().size(); ++s)
     for (auto& r : car.systems()[s].requirements) {
@@ -88,7 +95,8 @@ std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<
         continue;
       }
       for (std::size_t d = 0; d < set.courses.size(); ++d)
-        if ((wanted.empty() || wanted[d]) && looks_at(r, set.courses[d].key, *set.courses[d].duty)) j.look(r, s, static_cast<int>(d));
+        if ((wanted.empty() || wanted[d]) && looks_at(r, set.courses[d].key, *set.courses[d].duty))
+          j.look(r, s, static_cast<int>(d));
     }
   return std::move(j.out);
 }

@@ -8,10 +8,12 @@ namespace sw {
 struct Judged {
   const Requirement* requirement;
   std::size_t system;
-  int duty = -1;          ///< index into the duty set; -1 for a static rule
+  int duty = -1;  ///< index into the duty set; -1 for a static rule
   Verdict verdict;
 
-  bool same_as(const Judged& o) const { return requirement == o.requirement && duty == o.duty && verdict.place == o.verdict.place; }
+  bool same_as(const Judged& o) const {
+    return requirement == o.requirement && duty == o.duty && verdict.place == o.verdict.place;
+  }
   /// Distance to the nearer limit, positive on the good side; of a rule +1 or -1; empty where unproven.
   std::optional<double> margin() const;
 };
@@ -20,6 +22,7 @@ struct Judged {
 bool looks_at(const Requirement& r, const std::string& key, const Duty& duty);
 
 /// `wanted`: duties to look at (all where empty).
-std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces, const std::vector<bool>& wanted = {});
+std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces,
+                          const std::vector<bool>& wanted = {});
 
 }  // namespace sw

@@ -10,8 +10,8 @@
 namespace sw {
 namespace {
 
-constexpr double beyond = 1.05;        ///< a little past the limit, so that a tried change lands on its good side
-constexpr double most_effort = 0.6;    ///< relative change; beyond it another part is meant, not this one changed
+constexpr double beyond = 1.05;      ///< a little past the limit, so that a tried change lands on its good side
+constexpr double most_effort = 0.6;  ///< relative change; beyond it another part is meant, not this one changed
 constexpr int most_tries = 3;
 
 double range_edge(const FieldInfo& f, bool high) {
@@ -31,7 +31,8 @@ bool in_range(const Lever& l) {
 double effort_of(const std::string& path, double step, std::optional<double> now) {
   auto* f = find_field(build_fields(), path);
   if (!now) return step;
-  if (f && f->range.set && (f->kind->reference == Reference::absolute || *now == 0)) return step / (range_edge(*f, true) - range_edge(*f, false));
+  if (f && f->range.set && (f->kind->reference == Reference::absolute || *now == 0))
+    return step / (range_edge(*f, true) - range_edge(*f, false));
   return step / std::max(std::abs(*now), 1e-12);
 }
 
@@ -48,7 +49,8 @@ bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, 
 }
 
 /// The judgement's margin with the lever at its value; empty where the change cannot be made or harms something else.
-std::optional<double> try_it(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target, const Lever& l) {
+std::optional<double> try_it(const Build& build, const DutySet& set, const std::vector<Judged>& base,
+                             const Judged& target, const Lever& l) {
   Build changed = build;
   if (!shift(changed, l.path, l.needed - l.now)) return std::nullopt;
   const Car car(changed);
@@ -62,7 +64,8 @@ std::optional<double> try_it(const Build& build, const DutySet& set, const std::
 }
 
 /// Secant steps from the first-order guess until the limit is met.
-bool settle(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target, double margin, double wanted, double slope, Lever& l) {
+bool settle(const Build& build, const DutySet& set, const std::vector<Judged>& base, const Judged& target,
+            double margin, double wanted, double slope, Lever& l) {
   double step = beyond * (wanted - margin) / slope;
   for (int i = 0; i < most_tries; ++i) {
     l.needed = l.now + step;
@@ -80,15 +83,20 @@ bool settle(const Build& build, const DutySet& set, const std::vector<Judged>& b
 
 }  // namespace
 
-std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vector<Judged>& base, std::size_t index, double half_width, const Study& study, std::size_t most) {
+std::vector<Lever> levers(const Build& build, const DutySet& set, const std::vector<Judged>& base, std::size_t index,
+                          double half_width, const Study& study, std::size_t most) {
   const auto margin = base[index].margin();
   if (!margin || *margin >= 0 || base[index].verdict.rule) return {};
-  struct Guess { double effort, slope; const Move* move; };
+  struct Guess {
+    double effort, slope;
+    const Move* move;
+  };
   std::vector<Guess> guesses;
   for (auto& m : study.moves) {
     const double slope = m.lever ? m.slope(index) : 0.0;
     if (slope == 0) continue;
-    guesses.push_back({effort_of(m.path, std::abs((half_width - *margin) / slope), value_at(build, m.path)), slope, &m});
+    guesses.push_back(
+        {effort_of(m.path, std::abs((half_width - *margin) / slope), value_at(build, m.path)), slope, &m});
   }
   std::stable_sort(guesses.begin(), guesses.end(), [](auto& a, auto& b) { return a.effort < b.effort; });
   std::vector<Lever> out;
@@ -105,8 +113,10 @@ std::string words(const Lever& l) {
   if (l.curve) return l.path + " by " + short_number(100 * (l.needed - 1), 2) + " % throughout";
   auto* f = find_field(build_fields(), l.path);
   if (f->kind->wire_gauge)
-    if (auto gauge = physics::gauge_for_area(l.needed); gauge && l.needed > l.now) return l.path + " from " + print(l.now, *f->kind, unit_of(*f)) + " to " + physics::gauge_text(*gauge);
-  return l.path + " from " + print(l.now, *f->kind, unit_of(*f), 3) + " to " + print(l.needed, *f->kind, unit_of(*f), 3);
+    if (auto gauge = physics::gauge_for_area(l.needed); gauge && l.needed > l.now)
+      return l.path + " from " + print(l.now, *f->kind, unit_of(*f)) + " to " + physics::gauge_text(*gauge);
+  return l.path + " from " + print(l.now, *f->kind, unit_of(*f), 3) + " to " +
+         print(l.needed, *f->kind, unit_of(*f), 3);
 }
 
 }  // namespace sw

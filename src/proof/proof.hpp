@@ -13,24 +13,25 @@ namespace sw {
 /// An unknown that decides a verdict: measure it next.
 struct NextMeasure {
   std::string path, evidence;
-  std::string finding;   ///< id of the finding it weighs on most
-  double share = 0;      ///< of that finding's doubt, 0 to 1; 1 where the figure is missing altogether
+  std::string finding;  ///< id of the finding it weighs on most
+  double share = 0;     ///< of that finding's doubt, 0 to 1; 1 where the figure is missing altogether
 };
 
 struct Proof {
-  std::vector<Finding> findings;      ///< in system, requirement, duty, place order
-  std::vector<std::string> duties;    ///< keys of the duties looked at
-  std::vector<NextMeasure> next;      ///< most deciding first
+  std::vector<Finding> findings;    ///< in system, requirement, duty, place order
+  std::vector<std::string> duties;  ///< keys of the duties looked at
+  std::vector<NextMeasure> next;    ///< most deciding first
   std::size_t count(State s) const;
   /// 1 something fails, 3 nothing fails but something is unproven or nothing was looked at, else 0.
   int exit_code() const;
 };
 
 struct ProofOptions {
-  std::string duty;                   ///< one duty alone (static rules are always looked at); empty: all
-  bool doubt = true;                  ///< bands, weights and remedies by re-running; off for sampling and sweeps
-  unsigned threads = 0;               ///< 0: as many as the machine has
-  std::function<void(double share, const std::string& what)> progress;  ///< called now and then, never from two threads at once
+  std::string duty;      ///< one duty alone (static rules are always looked at); empty: all
+  bool doubt = true;     ///< bands, weights and remedies by re-running; off for sampling and sweeps
+  unsigned threads = 0;  ///< 0: as many as the machine has
+  std::function<void(double share, const std::string& what)>
+      progress;  ///< called now and then, never from two threads at once
 };
 
 /// `set` comes from duties_of(build, …) and is free of faults.

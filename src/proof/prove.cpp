@@ -22,8 +22,8 @@ std::string id_of(const Judged& j, const DutySet& set) {
 /// What the moves of all uncertain inputs make of a judgement together.
 struct Doubt {
   double half_width = 0;
-  bool flips = false;              ///< a rule that some move turns
-  std::vector<std::string> lost;   ///< inputs inside whose doubt the car gives no figure here
+  bool flips = false;             ///< a rule that some move turns
+  std::vector<std::string> lost;  ///< inputs inside whose doubt the car gives no figure here
 };
 
 Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
@@ -54,18 +54,21 @@ State state_of(const Judged& j, const Doubt& d) {
 
 /// The weakest evidence among the inputs that make the doubt; `exact` where none does.
 std::string confidence_of(const Study& study, std::size_t index, double half_width) {
-  static constexpr Source weakest_first[] = {Source::typical, Source::stated, Source::data_sheet, Source::measured, Source::road_test};
+  static constexpr Source weakest_first[] = {Source::typical, Source::stated, Source::data_sheet, Source::measured,
+                                             Source::road_test};
   for (Source s : weakest_first)
     for (auto& m : study.moves) {
       const double change = m.has_doubt() && m.evidence.source == s ? m.change(index) : 0.0;
-      if (std::isfinite(change) && change != 0 && change * change > counts_from * half_width * half_width) return std::string(name_of(s));
+      if (std::isfinite(change) && change != 0 && change * change > counts_from * half_width * half_width)
+        return std::string(name_of(s));
     }
   return "exact";
 }
 
 class Prover {
  public:
-  Prover(const Build& build, const DutySet& set, const ProofOptions& options) : build_(build), set_(set), options_(options), car_(build) {}
+  Prover(const Build& build, const DutySet& set, const ProofOptions& options)
+      : build_(build), set_(set), options_(options), car_(build) {}
 
   Proof run() {
     for (auto& c : set_.courses) wanted_.push_back(options_.duty.empty() || c.key == options_.duty);
@@ -73,7 +76,9 @@ class Prover {
     base_ = judge(car_, set_, traces_, wanted_);
     if (options_.doubt) {
       const unsigned machine = std::max(1u, std::thread::hardware_concurrency());
-      study_ = study(build_, set_, base_, {wanted_, options_.threads ? options_.threads : machine, [&](double share) { tell(share, "doubt"); }});
+      study_ =
+          study(build_, set_, base_,
+                {wanted_, options_.threads ? options_.threads : machine, [&](double share) { tell(share, "doubt"); }});
     }
     Proof p;
     for (std::size_t d = 0; d < wanted_.size(); ++d)
@@ -117,7 +122,9 @@ class Prover {
     f.missing = j.verdict.missing;
     f.reason = j.verdict.reason;
     if (doubt.flips) f.reason += "; within the doubt of its figures it may turn";
-    if (!doubt.lost.empty()) f.reason += (f.reason.empty() ? "" : "; ") + std::string("within the doubt of ") + doubt.lost.front() + " the car gives no figure here";
+    if (!doubt.lost.empty())
+      f.reason += (f.reason.empty() ? "" : "; ") + std::string("within the doubt of ") + doubt.lost.front() +
+                  " the car gives no figure here";
     if (f.state == State::unproven && f.reason.empty()) f.reason = "a needed figure is missing";
     if (f.state != State::holds) f.fix_hint = j.verdict.fix_hint;
     because(i, f);
@@ -150,7 +157,8 @@ class Prover {
       alone(base_[i], f);
       if (f.state != State::fails) continue;
       std::string offer;
-      for (auto& l : levers(build_, set_, base_, i, f.half_width, study_)) offer += (offer.empty() ? "" : "; or ") + words(l);
+      for (auto& l : levers(build_, set_, base_, i, f.half_width, study_))
+        offer += (offer.empty() ? "" : "; or ") + words(l);
       if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + std::string("Holds with ") + offer;
     }
   }
@@ -165,9 +173,16 @@ class Prover {
       if (!other.same_as(j) || !other.verdict.predicted || !other.margin()) continue;
       const bool turns = *other.margin() >= 0 && *j.margin() < 0;
       if (turns && !r.alone_fix.empty()) f.fix_hint = std::string(r.alone_fix) + "; else " + f.fix_hint;
-      Because b{.what = std::string(r.alone_says) + (turns ? " it would hold" : *other.margin() < 0 ? " it would fail too" : ""),
-                .value = *other.verdict.predicted, .kind = r.quantity, .unit = r.unit, .evidence = "computed", .path = std::string(r.alone_port)};
-      f.because.insert(f.because.begin() + static_cast<std::ptrdiff_t>(chain_of(car_, j, trace_of(j)).size()), std::move(b));
+      Because b{.what = std::string(r.alone_says) + (turns                 ? " it would hold"
+                                                     : *other.margin() < 0 ? " it would fail too"
+                                                                           : ""),
+                .value = *other.verdict.predicted,
+                .kind = r.quantity,
+                .unit = r.unit,
+                .evidence = "computed",
+                .path = std::string(r.alone_port)};
+      f.because.insert(f.because.begin() + static_cast<std::ptrdiff_t>(chain_of(car_, j, trace_of(j)).size()),
+                       std::move(b));
     }
   }
 
@@ -175,8 +190,10 @@ class Prover {
   void rank_measures(Proof& p) const {
     auto add = [&](NextMeasure n) {
       auto same = std::find_if(p.next.begin(), p.next.end(), [&](auto& o) { return o.path == n.path; });
-      if (same == p.next.end()) p.next.push_back(std::move(n));
-      else if (n.share > same->share) *same = std::move(n);
+      if (same == p.next.end())
+        p.next.push_back(std::move(n));
+      else if (n.share > same->share)
+        *same = std::move(n);
     };
     for (std::size_t i = 0; i < p.findings.size(); ++i) {
       auto& f = p.findings[i];
@@ -184,8 +201,11 @@ class Prover {
       if (f.state != State::tight) continue;
       const Move* most = nullptr;
       for (auto& m : study_.moves)
-        if (m.has_doubt() && std::isfinite(m.change(i)) && (!most || std::abs(m.change(i)) > std::abs(most->change(i)))) most = &m;
-      if (most && f.half_width > 0) add({most->path, std::string(name_of(most->evidence.source)), f.id, std::pow(most->change(i) / f.half_width, 2)});
+        if (m.has_doubt() && std::isfinite(m.change(i)) && (!most || std::abs(m.change(i)) > std::abs(most->change(i))))
+          most = &m;
+      if (most && f.half_width > 0)
+        add({most->path, std::string(name_of(most->evidence.source)), f.id,
+             std::pow(most->change(i) / f.half_width, 2)});
     }
     std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) { return a.share > b.share; });
   }
@@ -203,7 +223,8 @@ class Prover {
 }  // namespace
 
 std::size_t Proof::count(State s) const {
-  return static_cast<std::size_t>(std::count_if(findings.begin(), findings.end(), [s](auto& f) { return f.state == s; }));
+  return static_cast<std::size_t>(
+      std::count_if(findings.begin(), findings.end(), [s](auto& f) { return f.state == s; }));
 }
 
 int Proof::exit_code() const {
@@ -211,6 +232,8 @@ int Proof::exit_code() const {
   return count(State::fails) ? 1 : count(State::unproven) || findings.empty() ? 3 : 0;
 }
 
-Proof prove(const Build& build, const DutySet& set, const ProofOptions& options) { return Prover(build, set, options).run(); }
+Proof prove(const Build& build, const DutySet& set, const ProofOptions& options) {
+  return Prover(build, set, options).run();
+}
 
 }  // namespace sw

@@ -40,8 +40,11 @@ TEST(Course, HoldsOneSpeed) {
 TEST(Course, FollowsTheTraceWhateverWasAskedBefore) {
   const Duty d = driving({{0, 10, 20, 40}, {0, 0, 10, 6}});
   const Course c = course_of(d);
-  struct At { double t, speed, acceleration; };
-  const At all[] = {{-5, 0, 0}, {0, 0, 0}, {10, 0, 1}, {15, 5, 1}, {20, 10, -0.2}, {30, 8, -0.2}, {40, 6, 0}, {50, 6, 0}};
+  struct At {
+    double t, speed, acceleration;
+  };
+  const At all[] = {{-5, 0, 0},     {0, 0, 0},     {10, 0, 1}, {15, 5, 1},
+                    {20, 10, -0.2}, {30, 8, -0.2}, {40, 6, 0}, {50, 6, 0}};
   for (auto& first : all)
     for (auto& second : all) {  // the look-up remembers where it was; the answer must not
       c.motion(first.t);

@@ -71,7 +71,10 @@ TEST(Duties, NameLoopsStrangersAndLostFiles) {
   Build b;
   Duty lost = lasting(60);
   lost.trace_file = "lost.csv";
-  b.duty.entries = {{"hen", starting_after("egg")}, {"egg", starting_after("hen")}, {"orphan", starting_after("nobody")}, {"lost", lost}};
+  b.duty.entries = {{"hen", starting_after("egg")},
+                    {"egg", starting_after("hen")},
+                    {"orphan", starting_after("nobody")},
+                    {"lost", lost}};
   const auto set = duties_of(b, no_files);
   auto told = [&](const std::string& part, const std::string& more) {
     for (auto& f : set->faults)
@@ -86,7 +89,8 @@ TEST(Duties, NameLoopsStrangersAndLostFiles) {
 }
 
 TEST(Duties, NoDutyOfTheCarHasMoreStatesThanTheIntegratorHolds) {
-  for (auto& course : demo().set->courses) EXPECT_LE(Rhs(demo().car.graph(), course).size(), Rhs::most_states) << course.key;
+  for (auto& course : demo().set->courses)
+    EXPECT_LE(Rhs(demo().car.graph(), course).size(), Rhs::most_states) << course.key;
 }
 
 TEST(Duties, RunOnlyWhatIsWantedAndWhatThatStartsFrom) {
@@ -97,12 +101,14 @@ TEST(Duties, RunOnlyWhatIsWantedAndWhatThatStartsFrom) {
   const auto traces = run_duties(d.car, *d.set, wanted);
   ASSERT_EQ(traces.size(), wanted.size());
   for (std::size_t i = 0; i < traces.size(); ++i) {
-    EXPECT_EQ(traces[i].summary.outcome, i == soak || i == grade ? Outcome::done : Outcome::not_run) << d.set->courses[i].key;
+    EXPECT_EQ(traces[i].summary.outcome, i == soak || i == grade ? Outcome::done : Outcome::not_run)
+        << d.set->courses[i].key;
   }
   // Where one ends the other begins.
   for (auto& state : d.car.graph().states) {
     if (!(state.info->alive & in_thermal)) continue;
-    EXPECT_DOUBLE_EQ(traces[soak].at(0, state.value), traces[grade].at(traces[grade].rows() - 1, state.value)) << state.info->port.name;
+    EXPECT_DOUBLE_EQ(traces[soak].at(0, state.value), traces[grade].at(traces[grade].rows() - 1, state.value))
+        << state.info->port.name;
   }
 }
 
@@ -140,10 +146,14 @@ TEST(Duties, StepsAreFineEnough) {
   auto& d = demo();
   const Course& course = d.set->courses[index_of(*d.set, "commute")];
   const Trace usual = run_duty(d.car, course, nullptr);
-  const Trace fine = run_duty(d.car, course, nullptr, {.control = [](const Duty&) { return StepControl{.tolerance = 2e-4, .first_step = 0.05, .longest_step = 5}; }});
+  const Trace fine = run_duty(d.car, course, nullptr, {.control = [](const Duty&) {
+                                return StepControl{.tolerance = 2e-4, .first_step = 0.05, .longest_step = 5};
+                              }});
   for (auto& state : d.car.graph().states) {
     if (!(state.info->alive & in_thermal)) continue;
-    EXPECT_NEAR(usual.at(usual.rows() - 1, state.value), fine.at(fine.rows() - 1, state.value), 0.05 * state.info->scale) << state.info->port.name;
+    EXPECT_NEAR(usual.at(usual.rows() - 1, state.value), fine.at(fine.rows() - 1, state.value),
+                0.05 * state.info->scale)
+        << state.info->port.name;
   }
 }
 

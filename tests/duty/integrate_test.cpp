@@ -24,7 +24,8 @@ double at_end(const Trace& t, std::size_t slot) { return t.at(t.rows() - 1, slot
 namespace pair {
 constexpr double a = 0.02, b = 0.3, x0 = 80;
 constexpr Port reads[] = {x_port, y_port};
-constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return x0; }, 1.0}, {y_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
+constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return x0; }, 1.0},
+                                {y_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
 void evaluate(const void*, View& v) {
   v.rate(0, -a * v.in(0));
   v.rate(1, b * (v.in(0) - v.in(1)));
@@ -51,7 +52,8 @@ TEST(Integrate, IsOfOrderTwoOnALinearPair) {
 TEST(Integrate, KeepsItsOrderWithAnOldJacobian) {
   static constexpr Port reads[] = {x_port};
   static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 10.0; }, 1.0}};
-  static constexpr Block blocks[] = {{"falls", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, -v.in(0) * v.in(0) / 100); }}};
+  static constexpr Block blocks[] = {
+      {"falls", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, -v.in(0) * v.in(0) / 100); }}};
   const Car car(blocks, lasting(32));
   double last = 0;
   for (double h : {1.0, 0.5, 0.25, 0.125}) {
@@ -68,7 +70,8 @@ TEST(Integrate, IsOfOrderTwoWhereTimeDrives) {
   static constexpr double k = 0.4;
   static constexpr Port reads[] = {x_port, outside::speed};
   static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
-  static constexpr Block blocks[] = {{"follows", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, -k * (v.in(0) - v.in(1))); }}};
+  static constexpr Block blocks[] = {
+      {"follows", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, -k * (v.in(0) - v.in(1))); }}};
   Duty d = lasting(16);
   d.speed_trace = Curve{{0, 16}, {0, 32}};
   const Car car(blocks, d);
@@ -87,11 +90,12 @@ TEST(Integrate, IsOfOrderTwoWhereTimeDrives) {
 TEST(Integrate, StepsFarBeyondAFastState) {
   // 1/k = 10 us, steps of 10 s: the fast state follows the slow one and does not ring.
   static constexpr Port reads[] = {x_port, y_port};
-  static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 300.0; }, 1.0}, {y_port, [](const void*, const Duty&) { return 300.0; }, 1.0}};
+  static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 300.0; }, 1.0},
+                                         {y_port, [](const void*, const Duty&) { return 300.0; }, 1.0}};
   static constexpr Block blocks[] = {{"stiff", reads, {}, states, {}, [](const void*, View& v) {
-                                       v.rate(0, -0.001 * v.in(0));
-                                       v.rate(1, 1e5 * (v.in(0) - v.in(1)));
-                                     }}};
+                                        v.rate(0, -0.001 * v.in(0));
+                                        v.rate(1, 1e5 * (v.in(0) - v.in(1)));
+                                      }}};
   const Car car(blocks, lasting(1000));
   const Trace t = car.run();
   ASSERT_TRUE(t.summary.usable()) << t.summary.reason;
@@ -105,7 +109,8 @@ TEST(Integrate, HoldsItsTolerance) {
   for (double tolerance : {0.1, 0.01, 0.001}) {
     const Trace t = car.run({.tolerance = tolerance, .first_step = 0.1, .longest_step = 30});
     double worst = 0;
-    for (std::size_t r = 0; r < t.rows(); ++r) worst = std::max(worst, std::abs(t.at(r, car.slot("y")) - pair::y(t.time[r])));
+    for (std::size_t r = 0; r < t.rows(); ++r)
+      worst = std::max(worst, std::abs(t.at(r, car.slot("y")) - pair::y(t.time[r])));
     // Local errors add up over the few time constants a relaxing state remembers.
     EXPECT_LT(worst, 5 * tolerance);
     EXPECT_GT(worst, 0);
@@ -120,10 +125,12 @@ constexpr Port on_port{"heater.on", &kind::number};
 constexpr Port reads[] = {x_port, on_port};
 constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 40.0; }, 1.0}};
 double wish(const View& v, double now) { return now > 0 ? v.in(0) - 60 : 40 - v.in(0); }
-constexpr SwitchInfo switches[] = {{on_port, [](const void*, const Duty&) { return 1.0; },
-                                    [](const void*, const View& v, double now) { return wish(v, now) > 0 ? 1 - now : now; },
-                                    [](const void*, const View& v, double now) { return wish(v, now); }}};
-constexpr Block blocks[] = {{"heater", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, (100 * v.in(1) - v.in(0)) / tau); }}};
+constexpr SwitchInfo switches[] = {
+    {on_port, [](const void*, const Duty&) { return 1.0; },
+     [](const void*, const View& v, double now) { return wish(v, now) > 0 ? 1 - now : now; },
+     [](const void*, const View& v, double now) { return wish(v, now); }}};
+constexpr Block blocks[] = {
+    {"heater", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, (100 * v.in(1) - v.in(0)) / tau); }}};
 }  // namespace heater
 
 TEST(Integrate, FindsEventsWhereTheClosedFormPutsThem) {
@@ -135,7 +142,7 @@ TEST(Integrate, FindsEventsWhereTheClosedFormPutsThem) {
   for (std::size_t r = 1; r < t.rows(); ++r)
     if (t.at(r, car.slot("heater.on")) != t.at(r - 1, car.slot("heater.on"))) {
       ++event;
-      EXPECT_EQ(t.time[r], t.time[r - 1]);  // both sides of the jump are told
+      EXPECT_EQ(t.time[r], t.time[r - 1]);                 // both sides of the jump are told
       EXPECT_NEAR(t.time[r], event * half, event * 2e-3);  // a millisecond each to be found, and the steps' own error
     }
   EXPECT_EQ(event, static_cast<int>(500 / half));
@@ -147,10 +154,12 @@ TEST(Integrate, FindsAnEventWhoseGuardJumps) {
   static constexpr Port on{"on", &kind::number};
   static constexpr Port reads[] = {x_port, outside::time, on};
   static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
-  static constexpr SwitchInfo switches[] = {{on, [](const void*, const Duty&) { return 0.0; },
-                                             [](const void*, const View& v, double now) { return v.in(1) > 7.3 ? 1.0 : now; },
-                                             [](const void*, const View& v, double now) { return v.in(1) > 7.3 && now < 1 ? 1.0 : -1000.0; }}};
-  static constexpr Block blocks[] = {{"late", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, v.in(2)); }}};
+  static constexpr SwitchInfo switches[] = {
+      {on, [](const void*, const Duty&) { return 0.0; },
+       [](const void*, const View& v, double now) { return v.in(1) > 7.3 ? 1.0 : now; },
+       [](const void*, const View& v, double now) { return v.in(1) > 7.3 && now < 1 ? 1.0 : -1000.0; }}};
+  static constexpr Block blocks[] = {
+      {"late", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, v.in(2)); }}};
   const Car car(blocks, lasting(20));
   const Trace t = car.run();
   ASSERT_TRUE(t.summary.usable()) << t.summary.reason;
@@ -162,7 +171,9 @@ TEST(Integrate, FindsAnEventWhoseGuardJumps) {
 TEST(Integrate, GivesUpWhereARateIsNoNumber) {
   static constexpr Port reads[] = {x_port, outside::time};
   static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 1.0; }, 1.0}};
-  static constexpr Block blocks[] = {{"breaks", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, v.in(1) > 5 ? std::sqrt(-v.in(1)) : -0.1 * v.in(0)); }}};
+  static constexpr Block blocks[] = {{"breaks", reads, {}, states, {}, [](const void*, View& v) {
+                                        v.rate(0, v.in(1) > 5 ? std::sqrt(-v.in(1)) : -0.1 * v.in(0));
+                                      }}};
   const Car car(blocks, lasting(20));
   const Trace t = car.run();
   EXPECT_EQ(t.summary.outcome, Outcome::not_converged);
@@ -173,8 +184,10 @@ TEST(Integrate, GivesUpWhereARateIsNoNumber) {
 }
 
 TEST(Integrate, GivesUpWhereNothingIsANumberFromTheStart) {
-  static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 1.0; }, 1.0}, {y_port, [](const void*, const Duty&) { return 1.0; }, 1.0}};
-  static constexpr Block blocks[] = {{"breaks", {}, {}, states, {}, [](const void*, View& v) { v.rate(0, NAN), v.rate(1, 0); }}};
+  static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 1.0; }, 1.0},
+                                         {y_port, [](const void*, const Duty&) { return 1.0; }, 1.0}};
+  static constexpr Block blocks[] = {
+      {"breaks", {}, {}, states, {}, [](const void*, View& v) { v.rate(0, NAN), v.rate(1, 0); }}};
   const Trace t = Car(blocks, lasting(20)).run();
   EXPECT_EQ(t.summary.outcome, Outcome::not_converged);
   EXPECT_EQ(t.rows(), 1u);
@@ -184,7 +197,8 @@ TEST(Integrate, GivesUpWhereAStateRunsAway) {
   // x' = x^2 from 1: infinite at t = 1 s.
   static constexpr Port reads[] = {x_port};
   static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 1.0; }, 1.0}};
-  static constexpr Block blocks[] = {{"runs away", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, v.in(0) * v.in(0)); }}};
+  static constexpr Block blocks[] = {
+      {"runs away", reads, {}, states, {}, [](const void*, View& v) { v.rate(0, v.in(0) * v.in(0)); }}};
   const Trace t = Car(blocks, lasting(20)).run();
   EXPECT_EQ(t.summary.outcome, Outcome::not_converged);
   EXPECT_NEAR(t.time.back(), 1.0, 0.01);
@@ -195,7 +209,8 @@ namespace ride {
 constexpr Port reads[] = {outside::acceleration};
 constexpr Port seen{"ride.acceleration", &kind::acceleration};
 constexpr Port writes[] = {seen};
-constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 0.0; }, 1.0}, {y_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
+constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 0.0; }, 1.0},
+                                {y_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
 constexpr Block blocks[] = {{"ride", reads, writes, states, {}, [](const void*, View& v) {
                                v.set(0, v.in(0));
                                v.rate(0, v.in(0));
@@ -224,10 +239,12 @@ constexpr Port reads[] = {x_port, on};
 constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
 constexpr double width = 0.01;  // K of hysteresis, against 1 K/s
 double wish(const View& v, double now) { return now > 0 ? v.in(0) - width : -v.in(0) - width; }
-constexpr SwitchInfo switches[] = {{on, [](const void*, const Duty&) { return 1.0; },
-                                    [](const void*, const View& v, double now) { return wish(v, now) > 0 ? 1 - now : now; },
-                                    [](const void*, const View& v, double now) { return wish(v, now); }}};
-constexpr Block blocks[] = {{"relay", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, v.in(1) > 0 ? 1 : -1); }}};
+constexpr SwitchInfo switches[] = {
+    {on, [](const void*, const Duty&) { return 1.0; },
+     [](const void*, const View& v, double now) { return wish(v, now) > 0 ? 1 - now : now; },
+     [](const void*, const View& v, double now) { return wish(v, now); }}};
+constexpr Block blocks[] = {
+    {"relay", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, v.in(1) > 0 ? 1 : -1); }}};
 }  // namespace chatter
 
 TEST(Integrate, NamesASwitchThatChatters) {
@@ -253,11 +270,14 @@ TEST(Integrate, NamesSwitchesThatChatterInTurn) {
     static double second(const View& v, double now) { return now != v.in(1) ? -v.in(0) - 0.01 : -1.0; }
   };
   static constexpr SwitchInfo switches[] = {
-      {up, [](const void*, const Duty&) { return 0.0; }, [](const void*, const View& v, double now) { return Wish::first(v, now) > 0 ? 1 - now : now; },
+      {up, [](const void*, const Duty&) { return 0.0; },
+       [](const void*, const View& v, double now) { return Wish::first(v, now) > 0 ? 1 - now : now; },
        [](const void*, const View& v, double now) { return Wish::first(v, now); }},
-      {down, [](const void*, const Duty&) { return 0.0; }, [](const void*, const View& v, double now) { return Wish::second(v, now) > 0 ? 1 - now : now; },
+      {down, [](const void*, const Duty&) { return 0.0; },
+       [](const void*, const View& v, double now) { return Wish::second(v, now) > 0 ? 1 - now : now; },
        [](const void*, const View& v, double now) { return Wish::second(v, now); }}};
-  static constexpr Block blocks[] = {{"relays", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, v.in(1) == v.in(2) ? 1 : -1); }}};
+  static constexpr Block blocks[] = {
+      {"relays", reads, {}, states, switches, [](const void*, View& v) { v.rate(0, v.in(1) == v.in(2) ? 1 : -1); }}};
   const Trace t = Car(blocks, lasting(600)).run();
   EXPECT_EQ(t.summary.outcome, Outcome::chatter);
   EXPECT_LT(t.time.back(), 10);
@@ -266,7 +286,8 @@ TEST(Integrate, NamesSwitchesThatChatterInTurn) {
 TEST(Integrate, NamesSwitchesThatNeverSettle) {
   static constexpr Port on{"relay.on", &kind::number};
   static constexpr Port reads[] = {on};
-  static constexpr SwitchInfo switches[] = {{on, [](const void*, const Duty&) { return 1.0; }, [](const void*, const View&, double now) { return 1 - now; },
+  static constexpr SwitchInfo switches[] = {{on, [](const void*, const Duty&) { return 1.0; },
+                                             [](const void*, const View&, double now) { return 1 - now; },
                                              [](const void*, const View&, double) { return 1.0; }}};
   static constexpr Block blocks[] = {{"relay", reads, {}, {}, switches, [](const void*, View&) {}}};
   const Trace t = Car(blocks, lasting(60)).run();
@@ -287,7 +308,9 @@ TEST(Integrate, StepsOntoEveryCornerAndSeesBothSides) {
     for (std::size_t r = 0; r < t.rows(); ++r)
       if (std::abs(t.time[r] - corner) < 1e-9) seen.push_back(t.at(r, car.slot("ride.acceleration")));
     ASSERT_EQ(seen.size(), 2u) << corner;
-    auto slope = [&](std::size_t i) { return (d.speed_trace->y[i] - d.speed_trace->y[i - 1]) / (d.speed_trace->x[i] - d.speed_trace->x[i - 1]); };
+    auto slope = [&](std::size_t i) {
+      return (d.speed_trace->y[i] - d.speed_trace->y[i - 1]) / (d.speed_trace->x[i] - d.speed_trace->x[i - 1]);
+    };
     EXPECT_NEAR(seen[0], slope(k), 1e-9) << corner;
     EXPECT_NEAR(seen[1], slope(k + 1), 1e-9) << corner;
   }

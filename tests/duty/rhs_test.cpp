@@ -25,14 +25,28 @@ struct Loop {
 constexpr Port loads_reads[] = {slip}, loads_writes[] = {load};
 constexpr Port slips_reads[] = {slip, load}, slips_writes[] = {slip};
 constexpr Block loop[] = {
-    {"loads", loads_reads, loads_writes, {}, {}, [](const void* m, View& v) { v.set(0, static_cast<const Loop*>(m)->gain * (1 - v.in(0))); }},
-    {.name = "slips", .reads = slips_reads, .writes = slips_writes,
-     .evaluate = [](const void* m, View& v) { v.set(0, static_cast<const Loop*>(m)->law(*static_cast<const Loop*>(m), v.in(0), v.in(1))); },
-     .tear = "slip", .tear_low = 0, .tear_high = 0.95},
+    {"loads",
+     loads_reads,
+     loads_writes,
+     {},
+     {},
+     [](const void* m, View& v) { v.set(0, static_cast<const Loop*>(m)->gain * (1 - v.in(0))); }},
+    {.name = "slips",
+     .reads = slips_reads,
+     .writes = slips_writes,
+     .evaluate =
+         [](const void* m, View& v) {
+           v.set(0, static_cast<const Loop*>(m)->law(*static_cast<const Loop*>(m), v.in(0), v.in(1)));
+         },
+     .tear = "slip",
+     .tear_low = 0,
+     .tear_high = 0.95},
 };
 
 /// What a belt does: none below its grip, and beyond it just as much as brings the load down to the grip.
-double kinked(const Loop& m, double guess, double load) { return std::clamp(guess + (load - m.grip) / m.grip, 0.0, 0.95); }
+double kinked(const Loop& m, double guess, double load) {
+  return std::clamp(guess + (load - m.grip) / m.grip, 0.0, 0.95);
+}
 
 double solved(const Car& car, Rhs& rhs) {
   double none = 0;
@@ -81,10 +95,12 @@ TEST_P(OpenLoop, IsToldAndEndsTheRun) {
   EXPECT_NE(t.summary.reason.find("slip"), std::string::npos) << t.summary.reason;
 }
 
-INSTANTIATE_TEST_SUITE_P(Tear, OpenLoop,
-                         testing::Values(OpenLaw{"no root in the bracket", [](const Loop&, double guess, double) { return guess + 0.5; }},
-                                         OpenLaw{"a jump over the root", [](const Loop&, double guess, double) { return guess < 0.4 ? 0.9 : 0.1; }},
-                                         OpenLaw{"no number", [](const Loop&, double, double) { return std::numeric_limits<double>::quiet_NaN(); }}));
+INSTANTIATE_TEST_SUITE_P(
+    Tear, OpenLoop,
+    testing::Values(
+        OpenLaw{"no root in the bracket", [](const Loop&, double guess, double) { return guess + 0.5; }},
+        OpenLaw{"a jump over the root", [](const Loop&, double guess, double) { return guess < 0.4 ? 0.9 : 0.1; }},
+        OpenLaw{"no number", [](const Loop&, double, double) { return std::numeric_limits<double>::quiet_NaN(); }}));
 
 TEST(Tear, ResidualBeginsAnewWithStart) {
   const Loop m{1, 1, [](const Loop&, double guess, double) { return guess + 0.5; }};
@@ -99,16 +115,22 @@ TEST(Tear, ResidualBeginsAnewWithStart) {
 
 /// One state for each method, and one for all.
 namespace alive {
-constexpr Port t{"t", &kind::number}, c{"c", &kind::number}, p{"p", &kind::number}, r{"r", &kind::number}, all{"all", &kind::number};
+constexpr Port t{"t", &kind::number}, c{"c", &kind::number}, p{"p", &kind::number}, r{"r", &kind::number},
+    all{"all", &kind::number};
 double start(const void*, const Duty&) { return 7; }
-constexpr StateInfo states[] = {{t, start, 1, in_thermal}, {c, start, 1, in_crank}, {p, start, 1, in_pull}, {r, start, 1, in_rest}, {all, start, 1, in_all}};
+constexpr StateInfo states[] = {{t, start, 1, in_thermal},
+                                {c, start, 1, in_crank},
+                                {p, start, 1, in_pull},
+                                {r, start, 1, in_rest},
+                                {all, start, 1, in_all}};
 constexpr Block blocks[] = {{"alive", {}, {}, states, {}, [](const void*, View& v) {
                                for (int i = 0; i < 5; ++i) v.rate(i, 1);
                              }}};
 }  // namespace alive
 
 TEST(Rhs, OnlyStatesAliveInTheMethodMove) {
-  for (auto [method, name] : {std::pair{Method::thermal, "t"}, {Method::crank, "c"}, {Method::pull, "p"}, {Method::rest, "r"}}) {
+  for (auto [method, name] :
+       {std::pair{Method::thermal, "t"}, {Method::crank, "c"}, {Method::pull, "p"}, {Method::rest, "r"}}) {
     Duty d = lasting(10);
     d.method = method;
     const Car car(alive::blocks, d);
@@ -135,9 +157,10 @@ TEST(Rhs, StartFromTakesOverEveryValue) {
 TEST(Rhs, SettlesStageByStageAndCountsMoves) {
   static constexpr Port level{"level", &kind::number};
   static constexpr Port reads[] = {level};
-  static constexpr SwitchInfo switches[] = {{level, [](const void*, const Duty&) { return 0.0; },
-                                             [](const void*, const View&, double now) { return std::min(now + 1, 4.0); },
-                                             [](const void*, const View&, double now) { return 3.5 - now; }}};
+  static constexpr SwitchInfo switches[] = {
+      {level, [](const void*, const Duty&) { return 0.0; },
+       [](const void*, const View&, double now) { return std::min(now + 1, 4.0); },
+       [](const void*, const View&, double now) { return 3.5 - now; }}};
   static constexpr Block blocks[] = {{"stages", reads, {}, {}, switches, [](const void*, View&) {}}};
   const Car car(blocks, lasting(1));
   Rhs rhs(car.graph, car.course);
@@ -157,8 +180,9 @@ TEST(Rhs, HoldsAPortAtAnother) {
   static constexpr Port made{"made", &kind::number}, doubled{"doubled", &kind::number};
   static constexpr Port reads[] = {made};
   static constexpr Port writes[] = {made}, more[] = {doubled};
-  static constexpr Block blocks[] = {{"makes", {}, writes, {}, {}, [](const void*, View& v) { v.set(0, 3); }},
-                                     {"doubles", reads, more, {}, {}, [](const void*, View& v) { v.set(0, 2 * v.in(0)); }}};
+  static constexpr Block blocks[] = {
+      {"makes", {}, writes, {}, {}, [](const void*, View& v) { v.set(0, 3); }},
+      {"doubles", reads, more, {}, {}, [](const void*, View& v) { v.set(0, 2 * v.in(0)); }}};
   const Car car(blocks, lasting(1));
   Rhs rhs(car.graph, car.course);
   rhs.start();

@@ -29,10 +29,19 @@ TEST(Caution, EachButNoneHasAShortNameAndATextOfItsOwn) {
 
 /// The table is by position: each word must stand under its own enumerator.
 TEST(Caution, SpeaksOfItsOwnDanger) {
-  struct Row { Caution caution; std::string_view word; };
-  for (auto [c, word] : {Row{Caution::electrical_fire, "fuse"}, {Caution::battery_gas, "acid"}, {Caution::fans_start, "fans"},
-                         {Caution::belts_pulleys, "pulleys"}, {Caution::hot_coolant, "scalds"}, {Caution::carbon_monoxide, "exhaust"},
-                         {Caution::refrigerant, "icensed"}, {Caution::lift, "stands"}, {Caution::fuel_fire, "vapour"}})
+  struct Row {
+    Caution caution;
+    std::string_view word;
+  };
+  for (auto [c, word] : {Row{Caution::electrical_fire, "fuse"},
+                         {Caution::battery_gas, "acid"},
+                         {Caution::fans_start, "fans"},
+                         {Caution::belts_pulleys, "pulleys"},
+                         {Caution::hot_coolant, "scalds"},
+                         {Caution::carbon_monoxide, "exhaust"},
+                         {Caution::refrigerant, "icensed"},
+                         {Caution::lift, "stands"},
+                         {Caution::fuel_fire, "vapour"}})
     EXPECT_NE(caution_text(c).find(word), std::string_view::npos) << word;
 }
 

@@ -26,7 +26,8 @@ TEST(Duty, ReadsItsWordsInTheOrderOfTheirNames) {
   EvidenceMap evidence;
   for (std::size_t i = 0; i < std::size(method_names); ++i) {
     Duty d;
-    read(parse_text("method = \"" + std::string(method_names[i]) + "\"", 0, false, faults), Duty::fields(), &d, "", evidence, faults);
+    read(parse_text("method = \"" + std::string(method_names[i]) + "\"", 0, false, faults), Duty::fields(), &d, "",
+         evidence, faults);
     EXPECT_EQ(d.method, static_cast<Method>(i)) << method_names[i];
   }
   EXPECT_FALSE(faults.any_fault());

@@ -16,7 +16,8 @@ double zero(const void*, const Duty&) { return 0; }
 double stays(const void*, const View&, double now) { return now; }
 
 constexpr Port a{"a"}, b{"b"}, c{"c"}, d{"d"}, volts{"a", &kind::voltage}, from_duty{"out"};
-constexpr Port just_a[] = {a}, just_b[] = {b}, just_c[] = {c}, just_d[] = {d}, as_volts[] = {volts}, a_and_c[] = {a, c}, outside_ports[] = {from_duty};
+constexpr Port just_a[] = {a}, just_b[] = {b}, just_c[] = {c}, just_d[] = {d}, as_volts[] = {volts}, a_and_c[] = {a, c},
+               outside_ports[] = {from_duty};
 
 SystemOf system_of(std::span<const Block> blocks, std::vector<std::string> missing = {}) {
   return {"some", "some", nullptr, std::move(missing), blocks, {}};
@@ -76,11 +77,15 @@ TEST(Join, NamesReaderAndPortNobodyWrites) {
 
 TEST(Join, NamesBothKindsWhereTheyDiffer) {
   const Block blocks[] = {makes_a, {"reads volts", as_volts, just_b, {}, {}, nothing}};
-  EXPECT_TRUE(told(join_one(blocks), {"reads volts", "a", std::string(kind::voltage.name), std::string(kind::number.name)}));
+  EXPECT_TRUE(
+      told(join_one(blocks), {"reads volts", "a", std::string(kind::voltage.name), std::string(kind::number.name)}));
 }
 
 TEST(Join, TellsAllFaultsAtOnce) {
-  const Block blocks[] = {makes_a, {"makes a too", {}, just_a, {}, {}, nothing}, c_to_d, {"reads volts", as_volts, just_b, {}, {}, nothing}};
+  const Block blocks[] = {makes_a,
+                          {"makes a too", {}, just_a, {}, {}, nothing},
+                          c_to_d,
+                          {"reads volts", as_volts, just_b, {}, {}, nothing}};
   EXPECT_EQ(join_one(blocks).faults.size(), 3u);
 }
 
@@ -94,7 +99,13 @@ TEST(Join, NamesTheBlocksOfALoopNobodyTears) {
 TEST(Join, TearsALoopWhereABlockSaysSo) {
   const Block blocks[] = {makes_a,
                           {"a, c to b", a_and_c, just_b, {}, {}, nothing},
-                          {.name = "b to c", .reads = just_b, .writes = just_c, .evaluate = nothing, .tear = "c", .tear_low = 1, .tear_high = 2},
+                          {.name = "b to c",
+                           .reads = just_b,
+                           .writes = just_c,
+                           .evaluate = nothing,
+                           .tear = "c",
+                           .tear_low = 1,
+                           .tear_high = 2},
                           c_to_d};
   const Graph g = join_one(blocks);
   ASSERT_TRUE(g.faults.empty()) << g.faults.front();
@@ -114,22 +125,42 @@ TEST(Join, TearsALoopWhereABlockSaysSo) {
 }
 
 TEST(Join, NamesTearsThatCannotWork) {
-  const Block elsewhere[] = {makes_a, {.name = "wrong", .reads = just_a, .writes = just_b, .evaluate = nothing, .tear = "c", .tear_low = 0, .tear_high = 1}};
+  const Block elsewhere[] = {makes_a,
+                             {.name = "wrong",
+                              .reads = just_a,
+                              .writes = just_b,
+                              .evaluate = nothing,
+                              .tear = "c",
+                              .tear_low = 0,
+                              .tear_high = 1}};
   EXPECT_TRUE(told(join_one(elsewhere), {"wrong", "c", "does not write"}));
   const Block no_bracket[] = {{.name = "wide", .reads = just_a, .writes = just_a, .evaluate = nothing, .tear = "a"}};
   EXPECT_TRUE(told(join_one(no_bracket), {"wide", "a", "bracket"}));
   // Two loops through one another would need both to be closed at once.
   static constexpr Port b_and_d[] = {b, d};
   const Block nested[] = {{"b, d to a", b_and_d, just_a, {}, {}, nothing},
-                          {.name = "a to b", .reads = just_a, .writes = just_b, .evaluate = nothing, .tear = "b", .tear_low = 0, .tear_high = 1},
-                          {.name = "b to d", .reads = just_b, .writes = just_d, .evaluate = nothing, .tear = "d", .tear_low = 0, .tear_high = 1}};
+                          {.name = "a to b",
+                           .reads = just_a,
+                           .writes = just_b,
+                           .evaluate = nothing,
+                           .tear = "b",
+                           .tear_low = 0,
+                           .tear_high = 1},
+                          {.name = "b to d",
+                           .reads = just_b,
+                           .writes = just_d,
+                           .evaluate = nothing,
+                           .tear = "d",
+                           .tear_low = 0,
+                           .tear_high = 1}};
   EXPECT_TRUE(told(join_one(nested), {"b", "d", "through one another"}));
 }
 
 TEST(Join, StatesAndSwitchesNeedNoOrder) {
   static constexpr StateInfo state[] = {{a, zero, 1}};
   static constexpr SwitchInfo sw_[] = {{c, zero, stays, [](const void*, const View&, double) { return -1.0; }}};
-  const Block blocks[] = {{"reads its own", a_and_c, just_b, state, sw_, nothing}, {"b to d", just_b, just_d, {}, {}, nothing}};
+  const Block blocks[] = {{"reads its own", a_and_c, just_b, state, sw_, nothing},
+                          {"b to d", just_b, just_d, {}, {}, nothing}};
   const Graph g = join_one(blocks);
   ASSERT_TRUE(g.faults.empty()) << g.faults.front();
   ASSERT_EQ(g.states.size(), 1u);
@@ -153,14 +184,18 @@ TEST(Unavailable, PassesOnWithTheFiguresToBlame) {
 }
 
 TEST(Unavailable, BlamesAllFiguresOfAllWays) {
-  const Block first[] = {makes_a}, second[] = {{"makes c", {}, just_c, {}, {}, nothing}}, third[] = {{"a, c to b", a_and_c, just_b, {}, {}, nothing}};
-  const Graph g = join({system_of(first, {"x"}), system_of(second, {"y", "z"}), system_of(third, {"own"})}, outside_ports);
+  const Block first[] = {makes_a}, second[] = {{"makes c", {}, just_c, {}, {}, nothing}},
+              third[] = {{"a, c to b", a_and_c, just_b, {}, {}, nothing}};
+  const Graph g =
+      join({system_of(first, {"x"}), system_of(second, {"y", "z"}), system_of(third, {"own"})}, outside_ports);
   EXPECT_EQ(g.unavailable.find("b")->second, (std::set<std::string>{"own", "x", "y", "z"}));
 }
 
 TEST(Unavailable, PassesThroughBlocksThatOnlyCarryStatesOrWriteNothing) {
   static constexpr StateInfo state[] = {{b, zero, 1}};
-  const Block first[] = {makes_a}, second[] = {{"carries b", just_a, {}, state, {}, nothing}, {"looks on", just_a, {}, {}, {}, nothing}, b_to_c};
+  const Block first[] = {makes_a},
+              second[] = {
+                  {"carries b", just_a, {}, state, {}, nothing}, {"looks on", just_a, {}, {}, {}, nothing}, b_to_c};
   const Graph g = join({system_of(first, {"x"}), system_of(second)}, outside_ports);
   EXPECT_TRUE(g.steps.empty());
   EXPECT_EQ(g.unavailable.find("c")->second, (std::set<std::string>{"x"}));
@@ -168,7 +203,13 @@ TEST(Unavailable, PassesThroughBlocksThatOnlyCarryStatesOrWriteNothing) {
 
 TEST(Unavailable, GoesRoundATornLoopOnce) {
   const Block first[] = {makes_a}, second[] = {{"a, c to b", a_and_c, just_b, {}, {}, nothing},
-                                               {.name = "b to c", .reads = just_b, .writes = just_c, .evaluate = nothing, .tear = "c", .tear_low = 1, .tear_high = 2}};
+                                               {.name = "b to c",
+                                                .reads = just_b,
+                                                .writes = just_c,
+                                                .evaluate = nothing,
+                                                .tear = "c",
+                                                .tear_low = 1,
+                                                .tear_high = 2}};
   const Graph g = join({system_of(first, {"x"}), system_of(second)}, outside_ports);
   EXPECT_TRUE(g.faults.empty());
   EXPECT_TRUE(g.tears.empty());
@@ -178,8 +219,10 @@ TEST(Unavailable, GoesRoundATornLoopOnce) {
 TEST(PortTable, HasALineForEveryPort) {
   const Block blocks[] = {makes_a, a_to_b};
   const std::string table = port_table({system_of(blocks)}, outside_ports);
-  EXPECT_NE(table.find("| `a` | " + std::string(kind::number.name) + " | makes a | a to b |"), std::string::npos) << table;
-  EXPECT_NE(table.find("| `b` | " + std::string(kind::number.name) + " | a to b | findings |"), std::string::npos) << table;
+  EXPECT_NE(table.find("| `a` | " + std::string(kind::number.name) + " | makes a | a to b |"), std::string::npos)
+      << table;
+  EXPECT_NE(table.find("| `b` | " + std::string(kind::number.name) + " | a to b | findings |"), std::string::npos)
+      << table;
   EXPECT_NE(table.find("| `out` | "), std::string::npos);
 }
 

@@ -37,7 +37,8 @@ TEST_F(Resolving, NotesWhatIsMissingByItsPath) {
   EXPECT_TRUE(std::isnan(r.need(whole.spare.entries[1].second.share)));
   EXPECT_EQ(r.need(whole.part.loss), nullptr);
   r.lacks("a way from one to the other");
-  EXPECT_EQ(r.take_missing(), (std::vector<std::string>{"part.width", "spare.right.share", "part.loss", "a way from one to the other"}));
+  EXPECT_EQ(r.take_missing(),
+            (std::vector<std::string>{"part.width", "spare.right.share", "part.loss", "a way from one to the other"}));
   EXPECT_TRUE(r.take_missing().empty());  // forgotten once handed over
 }
 

@@ -44,7 +44,8 @@ TEST(Because, WeightsAreHeaviestFirstAndFew) {
     const auto weights = weights_of(b, s, i, j.all()[i].verdict.scale, 5);
     ASSERT_GE(weights.size(), 3u);
     EXPECT_LE(weights.size(), 5u);
-    for (std::size_t k = 1; k < weights.size(); ++k) EXPECT_GE(std::abs(weights[k - 1].weight), std::abs(weights[k].weight));
+    for (std::size_t k = 1; k < weights.size(); ++k)
+      EXPECT_GE(std::abs(weights[k - 1].weight), std::abs(weights[k].weight));
     bool battery = false;
     for (auto& w : weights) {
       battery = battery || w.path == "charging.battery.cold_crank_current";

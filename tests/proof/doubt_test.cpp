@@ -59,8 +59,8 @@ TEST(Doubt, EveryMoveIsOfAnUncertainInputOrALeverAndStaysInRange) {
   }
 }
 
-// The first-order band against brute force: all uncertain inputs drawn at once, independent and normal, their half-width
-// being 1.96 standard deviations (JCGM 100:2008, 4.3.4 and annex G), the car proved again each time.
+// The first-order band against brute force: all uncertain inputs drawn at once, independent and normal, their
+// half-width being 1.96 standard deviations (JCGM 100:2008, 4.3.4 and annex G), the car proved again each time.
 void against_monte_carlo(const char* id, const char* duty, int samples) {
   const Build b = hand_car();
   Judging j(b, duty);
@@ -100,7 +100,9 @@ void against_monte_carlo(const char* id, const char* duty, int samples) {
   EXPECT_NEAR(band(s, index), 1.96 * deviation, 0.25 * 1.96 * deviation) << id;
 }
 TEST(Doubt, BandOfACrankingVoltageMatchesSampling) { against_monte_carlo("charging.crank-voltage", "cold-crank", 300); }
-TEST(Doubt, BandOfACruiseTemperatureMatchesSampling) { against_monte_carlo("cooling.coolant-temperature", "cruise", 300); }
+TEST(Doubt, BandOfACruiseTemperatureMatchesSampling) {
+  against_monte_carlo("cooling.coolant-temperature", "cruise", 300);
+}
 
 TEST(Doubt, AnyNumberOfThreadsGivesTheSameStudy) {
   const Build b = hand_car();

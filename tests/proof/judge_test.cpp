@@ -41,7 +41,8 @@ TEST(Judge, TheSoundCarIsJudgedThroughout) {
   std::set<std::tuple<std::string_view, int, std::string>> seen;
   for (auto& one : j.all()) {
     EXPECT_TRUE(one.margin()) << one.requirement->id << " " << one.verdict.reason;
-    EXPECT_TRUE(seen.insert({one.requirement->id, one.duty, one.verdict.place}).second) << one.requirement->id << "[" << one.verdict.place << "] twice";
+    EXPECT_TRUE(seen.insert({one.requirement->id, one.duty, one.verdict.place}).second)
+        << one.requirement->id << "[" << one.verdict.place << "] twice";
     EXPECT_GT(one.verdict.scale, 0) << one.requirement->id;
   }
   EXPECT_GT(j.all().size(), 150u);
@@ -50,7 +51,9 @@ TEST(Judge, TheSoundCarIsJudgedThroughout) {
 // A run that did not come through leaves no number behind, nor does one that starts where it ended.
 TEST(Judge, WhatStartsFromALostRunIsLostToo) {
   // A climb of weeks asks for more work than a run may take.
-  const std::string endless = "[duty.grade]\nspeed_trace = [[\"0 s\", \"10 mph\"], [\"300000 s\", \"60 mph\"]]\ngrade = 0.06\nambient = \"38 degC\"\nduration = \"500000 min\"\n";
+  const std::string endless =
+      "[duty.grade]\nspeed_trace = [[\"0 s\", \"10 mph\"], [\"300000 s\", \"60 mph\"]]\ngrade = 0.06\nambient = \"38 "
+      "degC\"\nduration = \"500000 min\"\n";
   Judging j(hand_car(endless));
   for (auto duty : {"grade", "hot-soak"}) {
     EXPECT_FALSE(j.trace(duty).summary.usable()) << duty;

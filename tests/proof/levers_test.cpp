@@ -39,7 +39,10 @@ std::size_t check_levers(const std::string& change, const std::string& duty) {
 }
 
 TEST(Levers, AppliedTheyMakeTheFindingHold) {
-  EXPECT_GT(check_levers("[charging.battery]\ncold_crank_current = \"330 A\"\n[wiring.run.starter_cable]\ngauge = \"6 AWG\"\n", "cold-crank"), 0u);
+  EXPECT_GT(check_levers(
+                "[charging.battery]\ncold_crank_current = \"330 A\"\n[wiring.run.starter_cable]\ngauge = \"6 AWG\"\n",
+                "cold-crank"),
+            0u);
 }
 
 TEST(Levers, NoneForWhatHolds) {
@@ -52,8 +55,10 @@ TEST(Levers, NoneForWhatHolds) {
 }
 
 TEST(Levers, Words) {
-  EXPECT_EQ(words({.path = "cooling.fan.left.flow", .now = 800 * 4.719474432e-4, .needed = 960 * 4.719474432e-4}), "cooling.fan.left.flow from 800 cfm to 960 cfm");
-  EXPECT_EQ(words({.path = "charging.alternator.output_curve", .now = 1, .needed = 1.25, .curve = true}), "charging.alternator.output_curve by 25 % throughout");
+  EXPECT_EQ(words({.path = "cooling.fan.left.flow", .now = 800 * 4.719474432e-4, .needed = 960 * 4.719474432e-4}),
+            "cooling.fan.left.flow from 800 cfm to 960 cfm");
+  EXPECT_EQ(words({.path = "charging.alternator.output_curve", .now = 1, .needed = 1.25, .curve = true}),
+            "charging.alternator.output_curve by 25 % throughout");
 }
 
 }  // namespace

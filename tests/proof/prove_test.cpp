@@ -22,13 +22,15 @@ const Finding& find(const Proof& p, std::string_view id) {
 void nothing_but_numbers(const Proof& p, const std::string& about) {
   for (auto& f : p.findings) {
     const auto finite = [](const std::optional<double>& x) { return !x || std::isfinite(*x); };
-    EXPECT_TRUE(finite(f.predicted) && finite(f.low_limit) && finite(f.high_limit) && finite(f.margin) && std::isfinite(f.half_width) &&
-                std::isfinite(f.scale) && std::isfinite(f.time)) << about << ": " << f.id;
-    for (auto& b : f.because) EXPECT_TRUE(std::isfinite(b.value) && std::isfinite(b.weight)) << about << ": " << f.id << " because " << b.what;
+    EXPECT_TRUE(finite(f.predicted) && finite(f.low_limit) && finite(f.high_limit) && finite(f.margin) &&
+                std::isfinite(f.half_width) && std::isfinite(f.scale) && std::isfinite(f.time))
+        << about << ": " << f.id;
+    for (auto& b : f.because)
+      EXPECT_TRUE(std::isfinite(b.value) && std::isfinite(b.weight)) << about << ": " << f.id << " because " << b.what;
     if (f.state == State::unproven) {
       EXPECT_TRUE(!f.reason.empty() && !f.predicted) << about << ": " << f.id;
-    }
-    else EXPECT_TRUE(f.predicted || f.kind == RequirementKind::rule) << about << ": " << f.id;
+    } else
+      EXPECT_TRUE(f.predicted || f.kind == RequirementKind::rule) << about << ": " << f.id;
   }
 }
 
@@ -37,7 +39,9 @@ void nothing_but_numbers(const Proof& p, const std::string& about) {
 TEST(Prove, StatesFollowMarginAndDoubt) {
   const ProofOptions idle{.duty = "hot-idle", .threads = 2};
   const std::string id = "cooling.coolant-temperature@hot-idle";
-  const auto limit = [](double kelvin) { return "[cooling]\nhighest_coolant = \"" + std::to_string(std::clamp(kelvin - zero_c, 80.0, 125.0)) + " degC\"\n"; };
+  const auto limit = [](double kelvin) {
+    return "[cooling]\nhighest_coolant = \"" + std::to_string(std::clamp(kelvin - zero_c, 80.0, 125.0)) + " degC\"\n";
+  };
   const double at = *find(proof_of(hand_car(), {.duty = "hot-idle", .doubt = false}), id).predicted;
   const Finding tight = find(proof_of(hand_car(limit(at + 0.2)), idle), id);
   EXPECT_EQ(tight.state, State::tight);
@@ -77,7 +81,8 @@ TEST(Prove, ExitCodes) {
   std::get<cooling::Input>(unknown.inputs).pump.rotation.reset();
   EXPECT_EQ(proof_of(unknown).exit_code(), 3);
   EXPECT_EQ(proof_of(hand_car("[vehicle]\nearth = \"positive\"\n")).exit_code(), 1);
-  EXPECT_NE(proof_of(hand_car(), {.duty = "no-such-duty", .doubt = false}).exit_code(), 0) << "nothing looked at is nothing proved";
+  EXPECT_NE(proof_of(hand_car(), {.duty = "no-such-duty", .doubt = false}).exit_code(), 0)
+      << "nothing looked at is nothing proved";
 }
 
 TEST(Prove, IdsAreUniqueAndACarWithRoomHolds) {
@@ -100,38 +105,52 @@ TEST(Prove, HarmCarriesACaution) {
 }
 
 bool same(double a, double b) { return a == b || (std::isnan(a) && std::isnan(b)); }
-bool same(const std::optional<double>& a, const std::optional<double>& b) { return a.has_value() == b.has_value() && (!a || same(*a, *b)); }
+bool same(const std::optional<double>& a, const std::optional<double>& b) {
+  return a.has_value() == b.has_value() && (!a || same(*a, *b));
+}
 void expect_equal(const Proof& a, const Proof& b) {
   ASSERT_EQ(a.findings.size(), b.findings.size());
   for (std::size_t i = 0; i < a.findings.size(); ++i) {
     auto &x = a.findings[i], &y = b.findings[i];
-    EXPECT_TRUE(x.id == y.id && x.state == y.state && same(x.predicted, y.predicted) && same(x.margin, y.margin) && same(x.half_width, y.half_width) &&
-                x.reason == y.reason && x.fix_hint == y.fix_hint && x.confidence == y.confidence && x.missing == y.missing) << x.id;
+    EXPECT_TRUE(x.id == y.id && x.state == y.state && same(x.predicted, y.predicted) && same(x.margin, y.margin) &&
+                same(x.half_width, y.half_width) && x.reason == y.reason && x.fix_hint == y.fix_hint &&
+                x.confidence == y.confidence && x.missing == y.missing)
+        << x.id;
     ASSERT_EQ(x.because.size(), y.because.size()) << x.id;
     for (std::size_t k = 0; k < x.because.size(); ++k)
-      EXPECT_TRUE(x.because[k].what == y.because[k].what && same(x.because[k].value, y.because[k].value) && same(x.because[k].weight, y.because[k].weight)) << x.id;
+      EXPECT_TRUE(x.because[k].what == y.because[k].what && same(x.because[k].value, y.because[k].value) &&
+                  same(x.because[k].weight, y.because[k].weight))
+          << x.id;
   }
   ASSERT_EQ(a.next.size(), b.next.size());
-  for (std::size_t i = 0; i < a.next.size(); ++i) EXPECT_TRUE(a.next[i].path == b.next[i].path && same(a.next[i].share, b.next[i].share));
+  for (std::size_t i = 0; i < a.next.size(); ++i)
+    EXPECT_TRUE(a.next[i].path == b.next[i].path && same(a.next[i].share, b.next[i].share));
 }
 TEST(Prove, OneThreadOrTwoAreBitEqual) {
-  const Build weak = hand_car("[cooling.fan.right]\nflow = \"400 cfm\"\n[charging.battery]\ncold_crank_current = \"400 A\"\n");
+  const Build weak =
+      hand_car("[cooling.fan.right]\nflow = \"400 cfm\"\n[charging.battery]\ncold_crank_current = \"400 A\"\n");
   for (auto duty : {"hot-idle", "cold-crank"})
     expect_equal(proof_of(weak, {.duty = duty, .threads = 1}), proof_of(weak, {.duty = duty, .threads = 2}));
 }
 
 // Doubt moves no prediction.
 TEST(Prove, DoubtLeavesThePredictionsAlone) {
-  const auto with = proof_of(hand_car(), {.duty = "cold-crank", .threads = 2}), without = proof_of(hand_car(), {.duty = "cold-crank", .doubt = false});
+  const auto with = proof_of(hand_car(), {.duty = "cold-crank", .threads = 2}),
+             without = proof_of(hand_car(), {.duty = "cold-crank", .doubt = false});
   ASSERT_EQ(with.findings.size(), without.findings.size());
-  for (std::size_t i = 0; i < with.findings.size(); ++i) EXPECT_TRUE(same(with.findings[i].predicted, without.findings[i].predicted)) << with.findings[i].id;
+  for (std::size_t i = 0; i < with.findings.size(); ++i)
+    EXPECT_TRUE(same(with.findings[i].predicted, without.findings[i].predicted)) << with.findings[i].id;
 }
 
 void clear(const FieldInfo& f, void* owner) {
-  if (f.type == FieldType::text) f.access.text_to(owner)->clear();
-  else if (f.type == FieldType::names) f.access.names(owner)->clear();
-  else if (f.type == FieldType::curve) f.access.curve_to(owner)->reset();
-  else f.access.set(owner, std::nullopt);
+  if (f.type == FieldType::text)
+    f.access.text_to(owner)->clear();
+  else if (f.type == FieldType::names)
+    f.access.names(owner)->clear();
+  else if (f.type == FieldType::curve)
+    f.access.curve_to(owner)->reset();
+  else
+    f.access.set(owner, std::nullopt);
 }
 bool given(const FieldInfo& f, const void* owner) {
   if (f.type == FieldType::text) return !f.access.text(owner)->empty();
@@ -154,7 +173,8 @@ const std::map<std::string, std::string> may_be_absent = {
     {"output_curve", "a usual shape scaled from the rated current"},
     {"rated_current", "only asked for without an output curve"},
     {"cold_crank_current", "only asked for without a measured resistance"},
-    {"tensioner", "fixed"}, {"section", "told to the reader only: grip comes from the groove's angle"},
+    {"tensioner", "fixed"},
+    {"section", "told to the reader only: grip comes from the groove's angle"},
     {"expansion_tank", "no finding of it"},
     {"limit", "nothing but wire in the run"},
     {"least_voltage", "no finding of it"},
@@ -186,7 +206,9 @@ void without_each_leaf(const Build& build) {
     bool asked = false;
     for (auto& f : p.findings) {
       for (auto& m : f.missing) asked = asked || m.starts_with(path);
-      EXPECT_FALSE(f.state == State::holds && was.contains(f.id) && was[f.id] != State::holds && !may_be_absent.contains(key_of(path))) << f.id << " holds for lack of a figure";
+      EXPECT_FALSE(f.state == State::holds && was.contains(f.id) && was[f.id] != State::holds &&
+                   !may_be_absent.contains(key_of(path)))
+          << f.id << " holds for lack of a figure";
     }
     EXPECT_TRUE(asked || may_be_absent.contains(key_of(path)) || unasked_fuse(path)) << "nobody asks for it";
     if (asked) {
@@ -199,8 +221,10 @@ void without_each_leaf(const Build& build) {
 }
 TEST(Prove, EachFigureMissingFromTheSoundCar) { without_each_leaf(hand_car()); }
 TEST(Prove, EachFigureMissingFromAWeakCar) {
-  without_each_leaf(hand_car("[cooling.fan.left]\nflow = \"300 cfm\"\n[cooling.fan.right]\nflow = \"300 cfm\"\n[charging.battery]\ncold_crank_current = \"250 A\"\n"
-                         "[wiring.run.charge]\ngauge = \"12 AWG\"\nfuse = \"200 A\"\n[wiring.fans]\ngauge = \"16 AWG\"\n"));
+  without_each_leaf(
+      hand_car("[cooling.fan.left]\nflow = \"300 cfm\"\n[cooling.fan.right]\nflow = \"300 "
+               "cfm\"\n[charging.battery]\ncold_crank_current = \"250 A\"\n"
+               "[wiring.run.charge]\ngauge = \"12 AWG\"\nfuse = \"200 A\"\n[wiring.fans]\ngauge = \"16 AWG\"\n"));
 }
 
 // A default itself taken away, as no file can: still a reason and no crash.

@@ -9,10 +9,10 @@
 namespace sw {
 
 struct Chances {
-  double missing = 0.03;   ///< a leaf is left empty
-  double change = 1.0;     ///< a leaf that has a value gets a new one
-  double grow = 0.5;       ///< a list gets entries of its own
-  bool wires_stay = false; ///< runs keep their ends and pulleys what they drive, so that the car stays one
+  double missing = 0.03;    ///< a leaf is left empty
+  double change = 1.0;      ///< a leaf that has a value gets a new one
+  double grow = 0.5;        ///< a list gets entries of its own
+  bool wires_stay = false;  ///< runs keep their ends and pulleys what they drive, so that the car stays one
 };
 
 class RandomBuild {
@@ -29,23 +29,31 @@ class RandomBuild {
   double share() { return std::uniform_real_distribution<double>(0, 1)(random_); }
   bool happens(double chance) { return share() < chance; }
   std::size_t below(std::size_t n) { return std::uniform_int_distribution<std::size_t>(0, n - 1)(random_); }
-  template <class T, std::size_t N> T any(const T (&of)[N]) { return of[below(N)]; }
+  template <class T, std::size_t N>
+  T any(const T (&of)[N]) {
+    return of[below(N)];
+  }
 
   void table(std::span<const FieldInfo> fields, void* owner, const std::string& path) {
     for (auto& f : fields) {
       const std::string here = path + "." + std::string(f.key);
-      if (f.type == FieldType::group) table(f.access.children(), f.access.child_to(owner), here);
-      else if (f.type == FieldType::list) entries(f, owner, here);
-      else leaf(f, owner);
+      if (f.type == FieldType::group)
+        table(f.access.children(), f.access.child_to(owner), here);
+      else if (f.type == FieldType::list)
+        entries(f, owner, here);
+      else
+        leaf(f, owner);
     }
   }
   void entries(const FieldInfo& f, void* owner, const std::string& path) {
     if (happens(chances_.grow)) {
       static const char* const own[] = {"a", "b", "c", "d", "e", "feed", "charge"};
-      static const char* const duties[] = {"hot-idle", "grade", "cold-crank", "parked", "mine", "hot-soak", "full-throttle"};
+      static const char* const duties[] = {"hot-idle", "grade",    "cold-crank",   "parked",
+                                           "mine",     "hot-soak", "full-throttle"};
       for (std::size_t n = below(4); n > 0; --n) f.access.add(owner, f.key == "duty" ? any(duties) : any(own));
     }
-    for (std::size_t i = 0; i < f.access.count(owner); ++i) table(f.access.children(), f.access.item_to(owner, i), path);
+    for (std::size_t i = 0; i < f.access.count(owner); ++i)
+      table(f.access.children(), f.access.item_to(owner, i), path);
   }
   bool has(const FieldInfo& f, void* owner) {
     if (f.type == FieldType::text) return !f.access.text(owner)->empty();
@@ -58,20 +66,26 @@ class RandomBuild {
     if (chances_.wires_stay && there && (f.key == "from" || f.key == "to" || f.key == "drives")) return;
     if (there && !happens(chances_.change)) return;
     const bool leave = happens(f.fallback || !there ? 0.5 : chances_.missing);
-    if (f.type == FieldType::text) *f.access.text_to(owner) = leave ? "" : word(f);
-    else if (f.type == FieldType::names) *f.access.names(owner) = leave ? std::vector<std::string>{} : conditions();
-    else if (f.type == FieldType::curve) *f.access.curve_to(owner) = leave ? std::nullopt : std::optional(curve(f));
-    else f.access.set(owner, leave ? std::nullopt : std::optional(figure(f)));
+    if (f.type == FieldType::text)
+      *f.access.text_to(owner) = leave ? "" : word(f);
+    else if (f.type == FieldType::names)
+      *f.access.names(owner) = leave ? std::vector<std::string>{} : conditions();
+    else if (f.type == FieldType::curve)
+      *f.access.curve_to(owner) = leave ? std::nullopt : std::optional(curve(f));
+    else
+      f.access.set(owner, leave ? std::nullopt : std::optional(figure(f)));
   }
   std::string word(const FieldInfo& f) {
-    static const char* const nodes[] = {"battery", "ground", "alternator", "block", "bus", "body", "starter", "ammeter", "lamp_bar"};
+    static const char* const nodes[] = {"battery", "ground",  "alternator", "block",   "bus",
+                                        "body",    "starter", "ammeter",    "lamp_bar"};
     static const char* const duties[] = {"grade", "hot-idle", "mine", "parked"};
     if (f.key == "from" || f.key == "to") return any(nodes);
     if (f.key == "after") return happens(0.3) ? any(duties) : "";
     return f.key == "title" ? "invented" : "";
   }
   std::vector<std::string> conditions() {
-    static const char* const all[] = {"always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start"};
+    static const char* const all[] = {"always", "key",   "running", "air-conditioning", "night", "rain",
+                                      "heat",   "brake", "start"};
     std::vector<std::string> names;
     for (std::size_t n = 1 + below(3); n > 0; --n) names.push_back(any(all));
     return names;
@@ -100,7 +114,10 @@ class RandomBuild {
   }
   Curve curve(const FieldInfo& f) {
     const std::size_t n = happens(0.03) ? 40 : 2 + below(9);
-    const double span = f.kind_x == &kind::shaft_speed ? 1200 : f.kind_x == &kind::time ? 3600 : f.kind_x == &kind::power ? 3e5 : 30;
+    const double span = f.kind_x == &kind::shaft_speed ? 1200
+                        : f.kind_x == &kind::time      ? 3600
+                        : f.kind_x == &kind::power     ? 3e5
+                                                       : 30;
     Curve c;
     double x = happens(0.5) ? 0 : 0.1 * span * share();
     for (std::size_t i = 0; i < n; ++i) {
@@ -120,10 +137,14 @@ inline void copy_leaf(Build& to, const Build& from, const std::string& path) {
   auto there = find_leaf(build_fields(), const_cast<Build*>(&from), path), here = find_leaf(build_fields(), &to, path);
   if (!here.field) return;
   auto& a = here.field->access;
-  if (here.field->type == FieldType::text) *a.text_to(here.owner) = there.field ? *a.text(there.owner) : "";
-  else if (here.field->type == FieldType::names) *a.names(here.owner) = there.field ? *a.names(there.owner) : std::vector<std::string>{};
-  else if (here.field->type == FieldType::curve) *a.curve_to(here.owner) = there.field ? *a.curve(there.owner) : std::nullopt;
-  else a.set(here.owner, there.field ? a.get(there.owner) : std::nullopt);
+  if (here.field->type == FieldType::text)
+    *a.text_to(here.owner) = there.field ? *a.text(there.owner) : "";
+  else if (here.field->type == FieldType::names)
+    *a.names(here.owner) = there.field ? *a.names(there.owner) : std::vector<std::string>{};
+  else if (here.field->type == FieldType::curve)
+    *a.curve_to(here.owner) = there.field ? *a.curve(there.owner) : std::nullopt;
+  else
+    a.set(here.owner, there.field ? a.get(there.owner) : std::nullopt);
 }
 
 /// Figures that cannot be together are refused when a build is read, so a draw of them tests little: what is refused
@@ -136,7 +157,8 @@ inline bool mend(Build& build, const Build& sound) {
     for (auto& fault : car.faults().all()) {
       copy_leaf(build, sound, fault.path);
       if (round == 0) continue;
-      const std::string group = round < 3 ? fault.path.substr(0, fault.path.rfind('.') + 1) : fault.path.substr(0, fault.path.find('.') + 1);
+      const std::string group =
+          round < 3 ? fault.path.substr(0, fault.path.rfind('.') + 1) : fault.path.substr(0, fault.path.find('.') + 1);
       std::vector<std::string> paths;
       each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) {
         if (leaf.path.starts_with(group)) paths.push_back(leaf.path);

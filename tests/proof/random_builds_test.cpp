@@ -1,5 +1,5 @@
-// Random builds: whatever a user may write inside the ranges, each finding has a number or a reason, each run ends with a
-// summary, and the work of a run is bounded. How many: STREETWRIGHT_RANDOM_BUILDS, else 150. Doubt is off.
+// Random builds: whatever a user may write inside the ranges, each finding has a number or a reason, each run ends with
+// a summary, and the work of a run is bounded. How many: STREETWRIGHT_RANDOM_BUILDS, else 150. Doubt is off.
 #include <chrono>
 #include <cstdlib>
 #include <set>
@@ -24,7 +24,11 @@ Build draw(std::uint64_t seed) {
   static constexpr double changes[] = {1.0, 0.1, 0.33, 1.0};
   Build build = seed % 4 == 0 ? Build{} : sound;
   Chances chances{.change = changes[seed % 4]};
-  if (seed % 4 != 0) chances = {.missing = seed % 8 < 4 ? 0.0 : 0.01, .change = changes[seed % 4], .grow = seed % 8 < 4 ? 0.0 : 0.2, .wires_stay = true};
+  if (seed % 4 != 0)
+    chances = {.missing = seed % 8 < 4 ? 0.0 : 0.01,
+               .change = changes[seed % 4],
+               .grow = seed % 8 < 4 ? 0.0 : 0.2,
+               .wires_stay = true};
   RandomBuild(seed, chances).fill(build);
   // Every eighth keeps what a reader would refuse: the program must stand it all the same.
   if (seed % 8 != 7) mend(build, sound);
@@ -34,13 +38,19 @@ Build draw(std::uint64_t seed) {
 
 std::string faults_of(const Finding& f) {
   const auto finite = [](const std::optional<double>& x) { return !x || std::isfinite(*x); };
-  if (!finite(f.predicted) || !finite(f.low_limit) || !finite(f.high_limit) || !finite(f.margin)) return "a number that is none";
-  if (!std::isfinite(f.half_width) || !std::isfinite(f.scale) || f.scale <= 0 || !std::isfinite(f.time)) return "scale, width or time that is none";
+  if (!finite(f.predicted) || !finite(f.low_limit) || !finite(f.high_limit) || !finite(f.margin))
+    return "a number that is none";
+  if (!std::isfinite(f.half_width) || !std::isfinite(f.scale) || f.scale <= 0 || !std::isfinite(f.time))
+    return "scale, width or time that is none";
   for (auto& b : f.because)
     if (!std::isfinite(b.value) || !std::isfinite(b.weight)) return "because " + b.what + ", which is no number";
-  if (f.state == State::unproven) return f.reason.empty() ? "unproven without a reason" : f.predicted ? "unproven with a number" : "";
+  if (f.state == State::unproven)
+    return f.reason.empty() ? "unproven without a reason" : f.predicted ? "unproven with a number" : "";
   if (f.kind == RequirementKind::rule) return f.reason.empty() ? "a rule without words" : "";
-  if (!f.predicted) return f.state == State::fails && !f.reason.empty() ? "" : "no number and no reason";  // never reached: worse than the limit
+  if (!f.predicted)
+    return f.state == State::fails && !f.reason.empty()
+               ? ""
+               : "no number and no reason";  // never reached: worse than the limit
   return f.margin && (f.low_limit || f.high_limit) ? "" : "a number without a limit";
 }
 
@@ -81,8 +91,10 @@ TEST(RandomBuilds, EachFindingHasANumberOrAReason) {
     for (std::size_t i = 0; i < traces.size(); ++i) {
       EXPECT_EQ(faults_of(traces[i]), "") << set->courses[i].key;
       ++runs;
-      if (traces[i].summary.usable()) ++done;
-      else ++ends[kind_of(traces[i].summary.reason)];
+      if (traces[i].summary.usable())
+        ++done;
+      else
+        ++ends[kind_of(traces[i].summary.reason)];
     }
     const Proof p = prove(build, *set, {.doubt = false});
     const double took = std::chrono::duration<double>(std::chrono::steady_clock::now() - from).count() / 2;
@@ -100,7 +112,8 @@ TEST(RandomBuilds, EachFindingHasANumberOrAReason) {
   EXPECT_GT(done, runs / 20) << "the draw is too wild to test anything";
   EXPECT_GT(proved, 0u);
   RecordProperty("slowest_s", std::to_string(slowest));
-  std::printf("%zu runs, %zu done, %zu findings proved; slowest proof %.3f s (build %zu), %zu longer than a second\n", runs, done, proved, slowest, slow_seed, slow);
+  std::printf("%zu runs, %zu done, %zu findings proved; slowest proof %.3f s (build %zu), %zu longer than a second\n",
+              runs, done, proved, slowest, slow_seed, slow);
   for (auto& [reason, count] : ends) std::printf("  %6zu  %s\n", count, reason.c_str());
 }
 

@@ -1,5 +1,5 @@
-// Conservation over every demo build and the hand car, in every duty: what comes in is what is stored and what goes out.
-// One table of balances with their tolerances; a new build in demo/ is swept without a line here.
+// Conservation over every demo build and the hand car, in every duty: what comes in is what is stored and what goes
+// out. One table of balances with their tolerances; a new build in demo/ is swept without a line here.
 #include "systems/rig.hpp"
 
 using namespace sw;
@@ -12,17 +12,22 @@ struct Balance {
   double tolerance;  ///< of the throughput
   const char* reason;
   /// Residual and throughput over the run, in one unit.
-  struct Sums { double residual, throughput; };
+  struct Sums {
+    double residual, throughput;
+  };
   Sums (*of)(const Drive&);
 };
 
 double seconds(const Drive& d, std::size_t row) { return d.trace().time[row] - d.trace().time[row - 1]; }
-double middle(const Drive& d, std::size_t row, std::string_view port) { return 0.5 * (d.at(row, port) + d.at(row - 1, port)); }
+double middle(const Drive& d, std::size_t row, std::string_view port) {
+  return 0.5 * (d.at(row, port) + d.at(row - 1, port));
+}
 
 Balance::Sums current(const Drive& d) {
   Balance::Sums worst{0, 1};
   for (std::size_t r = 0; r < d.trace().rows(); ++r)
-    worst.residual = std::max(worst.residual, std::abs(d.at(r, "alternator.current") - d.at(r, "load.current") - d.at(r, "battery.current") - d.at(r, "starter.current")));
+    worst.residual = std::max(worst.residual, std::abs(d.at(r, "alternator.current") - d.at(r, "load.current") -
+                                                       d.at(r, "battery.current") - d.at(r, "starter.current")));
   return worst;
 }
 
@@ -32,8 +37,10 @@ Balance::Sums charge(const Drive& d) {
   for (std::size_t r = 1; r < d.trace().rows(); ++r) {
     const double i = middle(d, r, "battery.current"), at = middle(d, r, "battery.charge");
     // Below 1 % of its capacity a battery has ever less to give (docs/systems/charging.md).
-    const double kept = i <= 0 ? i * std::clamp(at / 0.01, 0.0, 1.0) : i * (0.95 - 0.35 * std::clamp((at - 0.8) / 0.2, 0.0, 1.0));
-    s.residual += seconds(d, r) * (kept / capacity - 0.002 / day * std::exp2((d.first("duty.ambient") - 293.15) / 10) * at);
+    const double kept =
+        i <= 0 ? i * std::clamp(at / 0.01, 0.0, 1.0) : i * (0.95 - 0.35 * std::clamp((at - 0.8) / 0.2, 0.0, 1.0));
+    s.residual +=
+        seconds(d, r) * (kept / capacity - 0.002 / day * std::exp2((d.first("duty.ambient") - 293.15) / 10) * at);
     s.throughput += seconds(d, r) * std::abs(i) / capacity;
   }
   return s;
@@ -49,11 +56,13 @@ Balance::Sums heat(const Drive& d) {
     const auto rise = [&](auto port) { return d.at(r, port) - d.at(r - 1, port); };
     const auto fluid = cooling::coolant_at(c, mid("cooling.engine_temperature"));
     const double ambient = mid("duty.ambient");
-    const double stored = e.metal_j_k * rise("engine.metal_temperature") + e.oil_j_k * rise("engine.oil_temperature") +
-                          fluid.density_kg_m3 * fluid.specific_heat_j_kg_k *
-                              (c.engine_m3 * rise("cooling.engine_temperature") + c.radiator_m3 * rise("cooling.radiator_temperature"));
+    const double stored =
+        e.metal_j_k * rise("engine.metal_temperature") + e.oil_j_k * rise("engine.oil_temperature") +
+        fluid.density_kg_m3 * fluid.specific_heat_j_kg_k *
+            (c.engine_m3 * rise("cooling.engine_temperature") + c.radiator_m3 * rise("cooling.radiator_temperature"));
     const double in = mid("engine.coolant_heat") + mid("engine.oil_heat") + mid("driveline.cooler_heat");
-    const double out = mid("radiator.heat") + 8 * (mid("cooling.radiator_temperature") - ambient) + mid("engine.surface_heat") +
+    const double out = mid("radiator.heat") + 8 * (mid("cooling.radiator_temperature") - ambient) +
+                       mid("engine.surface_heat") +
                        (15 + 2.5 * mid("road.speed")) * (mid("engine.oil_temperature") - ambient);
     s.residual += seconds(d, r) * (in - out) - stored;
     s.throughput += seconds(d, r) * std::max(in, std::abs(out)) + std::abs(stored) * 0.1;
@@ -64,7 +73,8 @@ Balance::Sums heat(const Drive& d) {
 Balance::Sums fuel(const Drive& d) {
   Balance::Sums s{0, 1};
   for (std::size_t r = 0; r < d.trace().rows(); ++r) {
-    const double rest = d.at(r, "engine.fuel_heat") - d.at(r, "engine.power") - d.at(r, "engine.coolant_heat") - d.at(r, "engine.oil_heat") - d.at(r, "engine.bay_heat");
+    const double rest = d.at(r, "engine.fuel_heat") - d.at(r, "engine.power") - d.at(r, "engine.coolant_heat") -
+                        d.at(r, "engine.oil_heat") - d.at(r, "engine.bay_heat");
     s.residual = std::max(s.residual, -rest);
     s.throughput = std::max(s.throughput, d.at(r, "engine.fuel_heat"));
   }
@@ -74,20 +84,25 @@ Balance::Sums fuel(const Drive& d) {
 Balance::Sums shaft(const Drive& d) {
   Balance::Sums s{0, 1};
   for (std::size_t r = 0; r < d.trace().rows(); ++r) {
-    const double parts = d.at(r, "alternator.torque") * d.at(r, "engine.speed") * d.at(r, "belts.alternator_ratio") + d.at(r, "cooling.pump_power") +
-                         d.at(r, "cooling.fan_power") + d.at(r, "air_conditioning.compressor_power");
+    const double parts = d.at(r, "alternator.torque") * d.at(r, "engine.speed") * d.at(r, "belts.alternator_ratio") +
+                         d.at(r, "cooling.pump_power") + d.at(r, "cooling.fan_power") +
+                         d.at(r, "air_conditioning.compressor_power");
     s.residual = std::max(s.residual, std::abs(d.at(r, "accessories.power") - parts));
     s.throughput = std::max(s.throughput, parts);
   }
   return s;
 }
 
-Balance::Sums distance(const Drive& d) { return {d.last("vehicle.distance") - d.first("vehicle.distance") - d.integral("road.speed"), std::max(1.0, d.integral("road.speed"))}; }
+Balance::Sums distance(const Drive& d) {
+  return {d.last("vehicle.distance") - d.first("vehicle.distance") - d.integral("road.speed"),
+          std::max(1.0, d.integral("road.speed"))};
+}
 
 constexpr Balance balances[] = {
     {"currents at the bus", 2e-6, "A, in absolute terms: what the network's own search leaves, at two nodes", current},
     {"battery charge", 0.01, "the trapezium rule between rows of an adaptive step", charge},
-    {"heat of metal, oil and coolant", 0.02, "the trapezium rule, at the corners of a trace too, where power jumps between rows", heat},
+    {"heat of metal, oil and coolant", 0.02,
+     "the trapezium rule, at the corners of a trace too, where power jumps between rows", heat},
     {"heat of the fuel", 0, "an inequality: the exhaust's share is never negative", fuel},
     {"power at the belts", 1e-9, "an identity but for rounding", shaft},
     {"distance", 0.01, "the trapezium rule", distance},
@@ -115,7 +130,8 @@ TEST(Balances, HoldOverEveryBuildAndDuty) {
         const auto method = course.duty->method.value_or(Method::thermal);
         if ((b.of == heat || b.of == distance) && (method == Method::rest || method == Method::crank)) continue;
         const auto sums = b.of(d);
-        EXPECT_LE(std::abs(sums.residual), b.tolerance * sums.throughput) << file.filename() << " " << course.key << ": " << b.name << " (" << b.reason << ")";
+        EXPECT_LE(std::abs(sums.residual), b.tolerance * sums.throughput)
+            << file.filename() << " " << course.key << ": " << b.name << " (" << b.reason << ")";
         ++swept;
       }
     }

@@ -17,9 +17,12 @@ struct Row {
 void walk(std::span<const FieldInfo> fields, const std::string& prefix, std::vector<Row>& rows) {
   for (auto& f : fields) {
     const std::string path = prefix.empty() ? std::string(f.key) : prefix + "." + std::string(f.key);
-    if (f.type == FieldType::group) walk(f.access.children(), path, rows);
-    else if (f.type == FieldType::list) walk(f.access.children(), path + ".*", rows);
-    else rows.push_back({path, &f});
+    if (f.type == FieldType::group)
+      walk(f.access.children(), path, rows);
+    else if (f.type == FieldType::list)
+      walk(f.access.children(), path + ".*", rows);
+    else
+      rows.push_back({path, &f});
   }
 }
 std::vector<Row> all_rows() {
@@ -76,7 +79,8 @@ TEST(SystemFields, TypicalFiguresSaySoAndCarryDoubt) {
 // Each figure has a range, so that a slip of the unit is caught; those without are named here with their reason.
 TEST(SystemFields, FiguresHaveRanges) {
   const std::set<std::string> without = {
-      "wiring.run.*.gauge", "wiring.load.*.gauge", "wiring.fans.gauge",  // any size a table knows; the ampacity table says where it ends
+      "wiring.run.*.gauge", "wiring.load.*.gauge",
+      "wiring.fans.gauge",  // any size a table knows; the ampacity table says where it ends
   };
   for (auto& [path, f] : all_rows()) {
     if (f->type != FieldType::quantity && f->type != FieldType::number && f->type != FieldType::integer) continue;

@@ -8,7 +8,8 @@ namespace sw::rig {
 class Judging {
  public:
   /// `duty`: run that one alone; empty: all.
-  explicit Judging(const Build& build, const std::string& duty = "") : car_(build), set_(duties_of(build, from_disk())) {
+  explicit Judging(const Build& build, const std::string& duty = "")
+      : car_(build), set_(duties_of(build, from_disk())) {
     for (auto& c : set_->courses) wanted_.push_back(duty.empty() || c.key == duty);
     traces_ = run_duties(car_, *set_, wanted_);
     all_ = judge(car_, *set_, traces_, wanted_);

@@ -1,5 +1,6 @@
 #pragma once
-// The hand car (hand_car.toml) changed as a test wants it, runs of it with ports read by name, and single blocks fed by hand.
+// The hand car (hand_car.toml) changed as a test wants it, runs of it with ports read by name, and single blocks fed by
+// hand.
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -136,16 +137,19 @@ class Bench {
   std::vector<std::uint16_t> reads_, writes_, rates_;
   std::shared_ptr<void> scratch_;
 };
-template <class System> Bench bench(const typename System::Model& model, std::string_view block) {
+template <class System>
+Bench bench(const typename System::Model& model, std::string_view block) {
   return Bench(System::blocks(), block, &model);
 }
 
 /// A system's model, and what it says it lacks, resolved from a build.
-template <class System> struct Resolved {
+template <class System>
+struct Resolved {
   typename System::Model model;
   std::vector<std::string> missing;
 };
-template <class System> Resolved<System> resolved(const Build& build) {
+template <class System>
+Resolved<System> resolved(const Build& build) {
   Resolver r(build_fields(), &build, build.evidence);
   vehicle::System::resolve(std::get<vehicle::Input>(build.inputs), r);  // the first system tells the others the voltage
   r.take_missing();

@@ -8,10 +8,30 @@ namespace {
 
 constexpr FieldInfo table[] = {
     yes_no<&Input::fitted>("fitted", "fitted").or_else(0, Source::chosen).says("Whether the car has it."),
-    quantity<&Input::condenser_heat_idle>("condenser_heat_idle", "condenser heat at idle", kind::power).in("kW").from(0, 20).or_else(6).says("Heat the condenser gives to the air before the radiator, standing.").after("common practice: 5 to 7 kW"),
-    quantity<&Input::condenser_heat_road>("condenser_heat_road", "condenser heat on the road", kind::power).in("kW").from(0, 25).or_else(7.5).says("The same at road speed.").after("common practice: 6 to 9 kW"),
-    quantity<&Input::compressor_power_idle>("compressor_power_idle", "compressor power at idle", kind::power).in("kW").from(0, 8).or_else(1.8).says("Shaft power of the compressor at idle.").after("common practice"),
-    quantity<&Input::compressor_power_road>("compressor_power_road", "compressor power on the road", kind::power).in("kW").from(0, 12).or_else(3.5).says("Shaft power of the compressor at road speed.").after("common practice"),
+    quantity<&Input::condenser_heat_idle>("condenser_heat_idle", "condenser heat at idle", kind::power)
+        .in("kW")
+        .from(0, 20)
+        .or_else(6)
+        .says("Heat the condenser gives to the air before the radiator, standing.")
+        .after("common practice: 5 to 7 kW"),
+    quantity<&Input::condenser_heat_road>("condenser_heat_road", "condenser heat on the road", kind::power)
+        .in("kW")
+        .from(0, 25)
+        .or_else(7.5)
+        .says("The same at road speed.")
+        .after("common practice: 6 to 9 kW"),
+    quantity<&Input::compressor_power_idle>("compressor_power_idle", "compressor power at idle", kind::power)
+        .in("kW")
+        .from(0, 8)
+        .or_else(1.8)
+        .says("Shaft power of the compressor at idle.")
+        .after("common practice"),
+    quantity<&Input::compressor_power_road>("compressor_power_road", "compressor power on the road", kind::power)
+        .in("kW")
+        .from(0, 12)
+        .or_else(3.5)
+        .says("Shaft power of the compressor at road speed.")
+        .after("common practice"),
 };
 static_assert(std::size(table) == member_count<Input>());
 
@@ -32,11 +52,12 @@ constexpr double blend_m_s = 15.0;  ///< road figures hold from here up; between
 enum Read { r_on, r_speed };
 constexpr Port reads[] = {on_port, {"road.speed", &kind::speed}};
 enum Write { w_heat, w_power };
-constexpr Port writes[] = {{"air_conditioning.condenser_heat", &kind::power, "kW", "condenser heat before the radiator"},
-                           {"air_conditioning.compressor_power", &kind::power, "kW", "compressor power"}};
+constexpr Port writes[] = {
+    {"air_conditioning.condenser_heat", &kind::power, "kW", "condenser heat before the radiator"},
+    {"air_conditioning.compressor_power", &kind::power, "kW", "compressor power"}};
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  const double road = std::clamp(v.in(r_speed) / blend_m_s, 0.0, 1.0) , on = v.in(r_on);
+  const double road = std::clamp(v.in(r_speed) / blend_m_s, 0.0, 1.0), on = v.in(r_on);
   v.set(w_heat, on * (m.heat_idle_w + road * (m.heat_road_w - m.heat_idle_w)));
   v.set(w_power, on * (m.power_idle_w + road * (m.power_road_w - m.power_idle_w)));
 }

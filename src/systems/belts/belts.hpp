@@ -8,7 +8,8 @@ namespace sw::belts {
 enum class Section : std::uint8_t { v, ribbed };
 inline constexpr std::string_view section_names[] = {"v", "ribbed"};
 enum class Drives : std::uint8_t { alternator, coolant_pump, fan, compressor, steering, idler };
-inline constexpr std::string_view drives_names[] = {"alternator", "coolant pump", "fan", "compressor", "steering", "idler"};
+inline constexpr std::string_view drives_names[] = {"alternator", "coolant pump", "fan",
+                                                    "compressor", "steering",     "idler"};
 inline constexpr std::size_t drives_count = 6;
 enum class Side : std::uint8_t { face, back };
 inline constexpr std::string_view side_names[] = {"face", "back"};
@@ -43,9 +44,9 @@ struct Input {
 /// One driven accessory.
 struct Driven {
   bool there = false;
-  double ratio = 0;       ///< its turns for one of the crank
-  double direction = 0;   ///< +1 with the crank, −1 against it
-  double grip_n_m = 0;    ///< torque at which the belt lets go on its pulley
+  double ratio = 0;      ///< its turns for one of the crank
+  double direction = 0;  ///< +1 with the crank, −1 against it
+  double grip_n_m = 0;   ///< torque at which the belt lets go on its pulley
   std::string belt;
 };
 

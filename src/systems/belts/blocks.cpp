@@ -17,11 +17,12 @@ namespace speeds {
 enum Read { r_engine, r_slip };
 constexpr Port reads[] = {engine_speed, slip_port};
 enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio };
-constexpr Port writes[] = {{"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
-                           {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
-                           {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
-                           {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
-                           {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"}};
+constexpr Port writes[] = {
+    {"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
+    {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
+    {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
+    {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
+    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"}};
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double n = v.in(r_engine);
@@ -37,11 +38,15 @@ void evaluate(const void* model, View& v) {
 namespace grip {
 constexpr double slip_most = 0.95;
 enum Read { r_slip, r_alternator_torque, r_alternator_speed, r_pump, r_fan, r_compressor };
-constexpr Port reads[] = {slip_port, {"alternator.torque", &kind::torque}, {"belts.alternator_speed", &kind::shaft_speed},
-                          {"cooling.pump_power", &kind::power}, {"cooling.fan_power", &kind::power},
+constexpr Port reads[] = {slip_port,
+                          {"alternator.torque", &kind::torque},
+                          {"belts.alternator_speed", &kind::shaft_speed},
+                          {"cooling.pump_power", &kind::power},
+                          {"cooling.fan_power", &kind::power},
                           {"air_conditioning.compressor_power", &kind::power}};
 enum Write { w_slip, w_grip, w_power };
-constexpr Port writes[] = {slip_port, {"belts.alternator_grip", &kind::torque, "lb-ft", "torque at which the belt lets go"},
+constexpr Port writes[] = {slip_port,
+                           {"belts.alternator_grip", &kind::torque, "lb-ft", "torque at which the belt lets go"},
                            {"accessories.power", &kind::power, "hp", "power of everything belt-driven"}};
 void evaluate(const void* model, View& v) {
   auto& d = static_cast<const Model*>(model)->of(Drives::alternator);
@@ -56,8 +61,13 @@ void evaluate(const void* model, View& v) {
 
 constexpr Block all[] = {
     {"belts.speeds", speeds::reads, speeds::writes, {}, {}, speeds::evaluate},
-    {.name = "belts.grip", .reads = grip::reads, .writes = grip::writes, .evaluate = grip::evaluate,
-     .tear = "belts.slip", .tear_low = 0.0, .tear_high = grip::slip_most},
+    {.name = "belts.grip",
+     .reads = grip::reads,
+     .writes = grip::writes,
+     .evaluate = grip::evaluate,
+     .tear = "belts.slip",
+     .tear_low = 0.0,
+     .tear_high = grip::slip_most},
 };
 
 double grip_torque(const Belt& b, const Pulley& p, Resolver& r) {
@@ -74,24 +84,41 @@ constexpr std::string_view every_running[] = {"*running"};
 namespace holds {
 enum Need { n_torque, n_grip, n_slip };
 constexpr Port needs[] = {{"alternator.torque", &kind::torque}, {"belts.alternator_grip", &kind::torque}, slip_port};
-constexpr std::string_view chain[] = {"engine.speed", "belts.alternator_speed", "alternator.current", "alternator.torque", "belts.alternator_grip", "belts.slip"};
-double use(const Evidenced& run, std::size_t row) { return run.at(row, n_torque) / run.at(row, n_grip) + run.at(row, n_slip); }
+constexpr std::string_view chain[] = {"engine.speed",      "belts.alternator_speed", "alternator.current",
+                                      "alternator.torque", "belts.alternator_grip",  "belts.slip"};
+double use(const Evidenced& run, std::size_t row) {
+  return run.at(row, n_torque) / run.at(row, n_grip) + run.at(row, n_slip);
+}
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   std::size_t row = 0;
   for (std::size_t i = 1; i < run.trace->rows(); ++i)
     if (use(run, i) > use(run, row)) row = i;
-  out.push_back({.place = "alternator", .predicted = use(run, row), .high = 1.0, .scale = 1.0, .row = row,
+  out.push_back({.place = "alternator",
+                 .predicted = use(run, row),
+                 .high = 1.0,
+                 .scale = 1.0,
+                 .row = row,
                  .fix_hint = "more wrap or tension within the maker's limit, a second belt, or a ribbed belt on belt " +
                              static_cast<const Model*>(model)->of(Drives::alternator).belt});
 }
 }  // namespace holds
 
 constexpr Requirement requirements_all[] = {
-    {.id = "belts.grip", .title = "belt carries the torque without slip", .kind = RequirementKind::most, .hazard = Hazard::nuisance,
-     .caution = Caution::belts_pulleys, .quantity = &kind::number, .unit = "%",
+    {.id = "belts.grip",
+     .title = "belt carries the torque without slip",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::number,
+     .unit = "%",
      .source = "Euler's belt equation with the groove's wedge (any machine design text)",
-     .formula = "torque asked over what the belt can pull: 2 T (k - 1)/(k + 1) times radius between fixed centres, T (k - 1) times radius with a sprung tensioner holding T, k = exp(friction wrap / sin(half groove)); what the belt's own mass takes away at speed is left out; slip added where it slips",
-     .duties = every_running, .needs = holds::needs, .chain = holds::chain, .evaluate = holds::evaluate},
+     .formula = "torque asked over what the belt can pull: 2 T (k - 1)/(k + 1) times radius between fixed centres, T "
+                "(k - 1) times radius with a sprung tensioner holding T, k = exp(friction wrap / sin(half groove)); "
+                "what the belt's own mass takes away at speed is left out; slip added where it slips",
+     .duties = every_running,
+     .needs = holds::needs,
+     .chain = holds::chain,
+     .evaluate = holds::evaluate},
 };
 
 }  // namespace
@@ -108,7 +135,9 @@ Model System::resolve(const Input& in, Resolver& r) {
       Driven& d = m.driven[static_cast<std::size_t>(what)];
       // Idlers drive nothing; of everything else the car has one, and its speed cannot be two.
       if (d.there && what != static_cast<double>(Drives::idler))
-        r.fault(&p.drives, "a second pulley that drives the " + std::string(drives_names[static_cast<std::size_t>(what)]), "each accessory has one pulley");
+        r.fault(&p.drives,
+                "a second pulley that drives the " + std::string(drives_names[static_cast<std::size_t>(what)]),
+                "each accessory has one pulley");
       d.there = true;
       d.belt = name;
       d.ratio = r.need(belt.crank_diameter) / r.need(p.diameter);

@@ -25,8 +25,14 @@ constexpr double oil_40_m2_s = 110e-6, oil_100_m2_s = 14.5e-6;  ///< 15W-40 (dat
 constexpr double warm_k = 293.15;
 
 enum Read { r_speed, r_winding, r_bay, r_charge, r_polarization, r_ambient, r_cranking, r_oil };
-constexpr Port reads[] = {alternator_speed, winding_port, bay, charge_port, polarization_port, outside::ambient,
-                          outside::cranking, {"engine.oil_temperature", &kind::temperature}};
+constexpr Port reads[] = {alternator_speed,
+                          winding_port,
+                          bay,
+                          charge_port,
+                          polarization_port,
+                          outside::ambient,
+                          outside::cranking,
+                          {"engine.oil_temperature", &kind::temperature}};
 enum Write { w_available, w_set, w_emf, w_resistance, w_starter, w_greatest };
 constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "current the alternator can give"},
                            {"regulator.voltage", &kind::voltage, "V", "regulator set-point"},
@@ -38,8 +44,8 @@ constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "curren
 double hot_factor(const Model& m, double winding_k) {
   // The data sheet's cold and hot points both stand at full output, a full winding rise above their air.
   const double cold = m.cold_air_k + m.rise_k, hot = m.hot_air_k + m.rise_k;
-  // A straight line through two points, held where it would lead nowhere: a winding at 400 degC still gives a fifth, one
-  // in frost no more than a fifth above its sheet.
+  // A straight line through two points, held where it would lead nowhere: a winding at 400 degC still gives a fifth,
+  // one in frost no more than a fifth above its sheet.
   return std::clamp(1 - (1 - m.hot_share) * (winding_k - cold) / (hot - cold), 0.2, 1.2);
 }
 
@@ -53,7 +59,7 @@ void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   v.set(w_available, m.output->at(v.in(r_speed)).value * hot_factor(m, v.in(r_winding)));
   // The regulator sits on or near the machine and follows the air under the bonnet.
-  v.set(w_set, m.set_v + m.set_slope_v_k * (v.in(r_bay) - 298.15));
+  v.set(w_set, m.set_v + m.set_slope_v_k * (v.in(r_bay)-298.15));
   const double charge = std::clamp(v.in(r_charge), 0.0, 1.0);
   v.set(w_emf, open_circuit_v(m, charge, v.in(r_ambient)) + v.in(r_polarization));
   v.set(w_resistance, resistance_ohm(m, charge, v.in(r_ambient)));
@@ -64,23 +70,43 @@ void evaluate(const void* model, View& v) {
 
 /// What the network's currents do to machine and battery.
 namespace after {
-constexpr double winding_lag_s = 240;         ///< thermal time constant of a winding (common practice)
-constexpr double polarization_lag_s = 60;     ///< common practice
-constexpr double discharge_polarization = 1;  ///< slow resistance over the instant one (common practice)
-constexpr double charge_span_v_cell = 1.6 / 6;///< overvoltage at which a cell takes its greatest current
-constexpr double empty_share = 0.01;          ///< of the capacity: below it what can be drawn fades out
+constexpr double winding_lag_s = 240;                   ///< thermal time constant of a winding (common practice)
+constexpr double polarization_lag_s = 60;               ///< common practice
+constexpr double discharge_polarization = 1;            ///< slow resistance over the instant one (common practice)
+constexpr double charge_span_v_cell = 1.6 / 6;          ///< overvoltage at which a cell takes its greatest current
+constexpr double empty_share = 0.01;                    ///< of the capacity: below it what can be drawn fades out
 constexpr double trickle_per_s = 1.0 / (150 * 3600.0);  ///< least acceptance: capacity over 150 h
 
-enum Read { r_speed, r_volts, r_current, r_available, r_battery, r_charge, r_polarization, r_winding, r_bay, r_ambient };
-constexpr Port reads[] = {alternator_speed, {"alternator.voltage", &kind::voltage}, {"alternator.current", &kind::current},
-                          {"alternator.available", &kind::current}, {"battery.current", &kind::current}, charge_port,
-                          polarization_port, winding_port, bay, outside::ambient};
+enum Read {
+  r_speed,
+  r_volts,
+  r_current,
+  r_available,
+  r_battery,
+  r_charge,
+  r_polarization,
+  r_winding,
+  r_bay,
+  r_ambient
+};
+constexpr Port reads[] = {alternator_speed,
+                          {"alternator.voltage", &kind::voltage},
+                          {"alternator.current", &kind::current},
+                          {"alternator.available", &kind::current},
+                          {"battery.current", &kind::current},
+                          charge_port,
+                          polarization_port,
+                          winding_port,
+                          bay,
+                          outside::ambient};
 enum Write { w_torque };
 constexpr Port writes[] = {{"alternator.torque", &kind::torque, "lb-ft", "torque at the alternator's shaft"}};
 
 double start_charge(const void*, const Duty& d) { return d.charge.value_or(0.9); }
 double start_polarization(const void*, const Duty&) { return 0.0; }
-double start_winding(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : d.ambient->si + 60.0; }
+double start_winding(const void*, const Duty& d) {
+  return d.start == StartFrom::cold ? d.ambient->si : d.ambient->si + 60.0;
+}
 enum StateIndex { s_charge, s_polarization, s_winding };
 constexpr StateInfo states[] = {{charge_port, start_charge, 0.02, in_all},
                                 {polarization_port, start_polarization, 0.1, in_all},
@@ -91,7 +117,8 @@ void evaluate(const void* model, View& v) {
   v.set(w_torque, physics::alternator_load(v.in(r_volts), v.in(r_current), m.efficiency, v.in(r_speed)).torque_n_m);
   const double into = v.in(r_battery), charge = std::clamp(v.in(r_charge), 0.0, 1.0);
   // An empty battery has nothing left to give, whatever is still switched on.
-  const double kept = into > 0 ? into * physics::battery_charge_share(charge) : into * std::min(1.0, charge / empty_share);
+  const double kept =
+      into > 0 ? into * physics::battery_charge_share(charge) : into * std::min(1.0, charge / empty_share);
   v.rate(s_charge, kept / m.capacity_c - physics::battery_self_discharge_per_s(0.002, v.in(r_ambient)) * charge);
   double target;
   if (into > 0) {

@@ -55,16 +55,16 @@ struct Input {
 };
 
 struct Model {
-  std::optional<physics::Interpolant> output;   ///< cold, A against rad/s
+  std::optional<physics::Interpolant> output;  ///< cold, A against rad/s
   double hot_share = 0.8, hot_air_k = 368.15, cold_air_k = 296.15, rise_k = 60;
   double highest_rad_s = 0, efficiency = 0.55, highest_k = 0;
   double set_v = 14.2, set_slope_v_k = -0.01;
   Earth earth = Earth::negative;
   std::string earth_path;
-  double capacity_c = 0, cold_crank_a = 0, resistance_ohm = 0;   ///< resistance at 25 degC, full
+  double capacity_c = 0, cold_crank_a = 0, resistance_ohm = 0;  ///< resistance at 25 degC, full
   double cells = 6;
   double starter_a = 0, starter_v = 0, crank_rad_s = 0, starter_ohm = 0, least_crank_rad_s = 0;
-  double least_crank_v = 0;          ///< 0: by temperature
+  double least_crank_v = 0;  ///< 0: by temperature
   double days_s = 0;
 };
 

@@ -4,35 +4,129 @@ namespace sw::charging {
 namespace {
 
 constexpr FieldInfo alternator_table[] = {
-    choice<&Alternator::machine>("machine", "machine", machine_names).or_else(0, Source::chosen).says("Alternator, or a generator with its regulator box."),
-    choice<&Alternator::earth>("earth", "earth", earth_names).decides_harm().says("Which side of the machine is joined to its case."),
-    quantity<&Alternator::rated_current>("rated_current", "rated current", kind::current).may_grow().in("A").above(5, 400).says("Current at 6000 rpm of its own, 13.5 V, cold.").after("ISO 8854"),
-    curve<&Alternator::output_curve>("output_curve", "output curve", kind::shaft_speed, kind::current).may_grow().in("rpm", "A").from(0, 400).says("Current against its own speed, cold; ask the supplier for it. Without it a usual shape is scaled from the rated current."),
-    number<&Alternator::usual_shape>("usual_shape", "usual output shape").from(0.5, 1.3).or_else(1).spread(Source::typical, {.share = 0.2}).says("Output over that of a usual machine of the same rating; stands in, with its doubt, for a curve nobody gave.").after("common practice"),
-    number<&Alternator::hot_share>("hot_share", "hot output").from(0.4, 1).or_else(0.80).spread(Source::typical, {.absolute = 0.05}).says("Output hot over output cold.").after("common practice"),
-    quantity<&Alternator::hot_air>("hot_air", "hot air", kind::temperature).in("degC").from(50, 130).or_else(95, Source::chosen).spread({}).says("Air temperature the hot output is meant at."),
-    quantity<&Alternator::highest_speed>("highest_speed", "highest speed", kind::shaft_speed).in("rpm").above(3000, 25000).spread({}).says("Continuous speed limit of the rotor."),
-    number<&Alternator::efficiency>("efficiency", "efficiency").from(0.3, 0.85).or_else(0.55).spread(Source::typical, {.absolute = 0.06}).says("Electric power over shaft power.").after("common practice: 50 to 65 % for claw-pole machines"),
-    quantity<&Alternator::temperature_rise>("temperature_rise", "winding rise", kind::temperature_step).in("K").from(20, 150).or_else(75).says("Winding above the air it draws, at the most it can give.").after("common practice"),
-    quantity<&Alternator::highest_temperature>("highest_temperature", "highest winding temperature", kind::temperature).in("degC").from(120, 240).or_else(200, Source::chosen).spread({}).says("Limit of the insulation.").after("IEC 60085 thermal class 200 (from memory)"),
-    quantity<&Alternator::regulator_voltage>("regulator_voltage", "regulator voltage", kind::voltage).in("V").from(6.5, 15.5).spread(Source::data_sheet, {.absolute = 0.1}).spread(Source::measured, {.absolute = 0.03}).spread(Source::stated, {.absolute = 0.1}).says("Set-point at 25 degC."),
-    quantity<&Alternator::regulator_slope>("regulator_slope", "regulator slope", kind::voltage_per_temperature).in("mV/K").from(-30, 0).or_else(-7).spread(Source::typical, {.absolute = 3}).says("Change of the set-point with its temperature.").after("common practice: 0 to -10 mV/K"),
+    choice<&Alternator::machine>("machine", "machine", machine_names)
+        .or_else(0, Source::chosen)
+        .says("Alternator, or a generator with its regulator box."),
+    choice<&Alternator::earth>("earth", "earth", earth_names)
+        .decides_harm()
+        .says("Which side of the machine is joined to its case."),
+    quantity<&Alternator::rated_current>("rated_current", "rated current", kind::current)
+        .may_grow()
+        .in("A")
+        .above(5, 400)
+        .says("Current at 6000 rpm of its own, 13.5 V, cold.")
+        .after("ISO 8854"),
+    curve<&Alternator::output_curve>("output_curve", "output curve", kind::shaft_speed, kind::current)
+        .may_grow()
+        .in("rpm", "A")
+        .from(0, 400)
+        .says("Current against its own speed, cold; ask the supplier for it. Without it a usual shape is scaled from "
+              "the rated current."),
+    number<&Alternator::usual_shape>("usual_shape", "usual output shape")
+        .from(0.5, 1.3)
+        .or_else(1)
+        .spread(Source::typical, {.share = 0.2})
+        .says("Output over that of a usual machine of the same rating; stands in, with its doubt, for a curve nobody "
+              "gave.")
+        .after("common practice"),
+    number<&Alternator::hot_share>("hot_share", "hot output")
+        .from(0.4, 1)
+        .or_else(0.80)
+        .spread(Source::typical, {.absolute = 0.05})
+        .says("Output hot over output cold.")
+        .after("common practice"),
+    quantity<&Alternator::hot_air>("hot_air", "hot air", kind::temperature)
+        .in("degC")
+        .from(50, 130)
+        .or_else(95, Source::chosen)
+        .spread({})
+        .says("Air temperature the hot output is meant at."),
+    quantity<&Alternator::highest_speed>("highest_speed", "highest speed", kind::shaft_speed)
+        .in("rpm")
+        .above(3000, 25000)
+        .spread({})
+        .says("Continuous speed limit of the rotor."),
+    number<&Alternator::efficiency>("efficiency", "efficiency")
+        .from(0.3, 0.85)
+        .or_else(0.55)
+        .spread(Source::typical, {.absolute = 0.06})
+        .says("Electric power over shaft power.")
+        .after("common practice: 50 to 65 % for claw-pole machines"),
+    quantity<&Alternator::temperature_rise>("temperature_rise", "winding rise", kind::temperature_step)
+        .in("K")
+        .from(20, 150)
+        .or_else(75)
+        .says("Winding above the air it draws, at the most it can give.")
+        .after("common practice"),
+    quantity<&Alternator::highest_temperature>("highest_temperature", "highest winding temperature", kind::temperature)
+        .in("degC")
+        .from(120, 240)
+        .or_else(200, Source::chosen)
+        .spread({})
+        .says("Limit of the insulation.")
+        .after("IEC 60085 thermal class 200 (from memory)"),
+    quantity<&Alternator::regulator_voltage>("regulator_voltage", "regulator voltage", kind::voltage)
+        .in("V")
+        .from(6.5, 15.5)
+        .spread(Source::data_sheet, {.absolute = 0.1})
+        .spread(Source::measured, {.absolute = 0.03})
+        .spread(Source::stated, {.absolute = 0.1})
+        .says("Set-point at 25 degC."),
+    quantity<&Alternator::regulator_slope>("regulator_slope", "regulator slope", kind::voltage_per_temperature)
+        .in("mV/K")
+        .from(-30, 0)
+        .or_else(-7)
+        .spread(Source::typical, {.absolute = 3})
+        .says("Change of the set-point with its temperature.")
+        .after("common practice: 0 to -10 mV/K"),
 };
 static_assert(std::size(alternator_table) == member_count<Alternator>());
 
 constexpr FieldInfo battery_table[] = {
-    quantity<&Battery::capacity>("capacity", "capacity", kind::charge).may_grow().in("A h").above(5, 300).says("Charge at the 20 hour rate."),
-    quantity<&Battery::cold_crank_current>("cold_crank_current", "cold cranking current", kind::current).may_grow().in("A").above(50, 2000).says("Current at -18 degC for 30 s, a cell not below 1.2 V.").after("SAE J537"),
-    quantity<&Battery::resistance>("resistance", "internal resistance", kind::resistance).in("mohm").above(1, 60).says("Measured at about 25 degC, charged; without it, from the cold cranking current."),
+    quantity<&Battery::capacity>("capacity", "capacity", kind::charge)
+        .may_grow()
+        .in("A h")
+        .above(5, 300)
+        .says("Charge at the 20 hour rate."),
+    quantity<&Battery::cold_crank_current>("cold_crank_current", "cold cranking current", kind::current)
+        .may_grow()
+        .in("A")
+        .above(50, 2000)
+        .says("Current at -18 degC for 30 s, a cell not below 1.2 V.")
+        .after("SAE J537"),
+    quantity<&Battery::resistance>("resistance", "internal resistance", kind::resistance)
+        .in("mohm")
+        .above(1, 60)
+        .says("Measured at about 25 degC, charged; without it, from the cold cranking current."),
 };
 static_assert(std::size(battery_table) == member_count<Battery>());
 
 constexpr FieldInfo starter_table[] = {
-    quantity<&Starter::current>("current", "cranking current", kind::current).in("A").above(20, 800).says("Current while cranking the warm engine at 20 degC."),
-    quantity<&Starter::voltage>("voltage", "at volts", kind::voltage).in("V").above(2, 14).says("Volts at the starter while it draws that."),
-    quantity<&Starter::crank_speed>("crank_speed", "cranking speed", kind::shaft_speed).in("rpm").above(30, 500).says("Engine speed it then turns."),
-    quantity<&Starter::resistance>("resistance", "winding resistance", kind::resistance).in("mohm").above(1, 100).or_else(12).says("Resistance of winding and brushes.").after("common practice"),
-    quantity<&Starter::least_crank_speed>("least_crank_speed", "least cranking speed", kind::shaft_speed).in("rpm").from(30, 300).or_else(80, Source::chosen).spread({}).says("Slowest cranking it will start at.").after("common practice"),
+    quantity<&Starter::current>("current", "cranking current", kind::current)
+        .in("A")
+        .above(20, 800)
+        .says("Current while cranking the warm engine at 20 degC."),
+    quantity<&Starter::voltage>("voltage", "at volts", kind::voltage)
+        .in("V")
+        .above(2, 14)
+        .says("Volts at the starter while it draws that."),
+    quantity<&Starter::crank_speed>("crank_speed", "cranking speed", kind::shaft_speed)
+        .in("rpm")
+        .above(30, 500)
+        .says("Engine speed it then turns."),
+    quantity<&Starter::resistance>("resistance", "winding resistance", kind::resistance)
+        .in("mohm")
+        .above(1, 100)
+        .or_else(12)
+        .says("Resistance of winding and brushes.")
+        .after("common practice"),
+    quantity<&Starter::least_crank_speed>("least_crank_speed", "least cranking speed", kind::shaft_speed)
+        .in("rpm")
+        .from(30, 300)
+        .or_else(80, Source::chosen)
+        .spread({})
+        .says("Slowest cranking it will start at.")
+        .after("common practice"),
 };
 static_assert(std::size(starter_table) == member_count<Starter>());
 
@@ -40,8 +134,19 @@ constexpr FieldInfo table[] = {
     group<&Input::alternator>("alternator", "alternator").shelf("alternator").says("The machine that charges."),
     group<&Input::battery>("battery", "battery").shelf("battery").says("The battery."),
     group<&Input::starter>("starter", "starter").shelf("starter").says("The starter."),
-    quantity<&Input::least_crank_voltage>("least_crank_voltage", "least volts while cranking", kind::voltage).in("V").from(3, 11).spread({}).says("Least volts at the battery while cranking; without it 9.6 V at 70 degF falling to 8.5 V at 0 degF, half of that in a 6 V car.").after("common practice"),
-    quantity<&Input::days_between_drives>("days_between_drives", "days between drives", kind::time).in("day").from(1, 400).or_else(14, Source::chosen).spread({}).says("How long it must stand and still start."),
+    quantity<&Input::least_crank_voltage>("least_crank_voltage", "least volts while cranking", kind::voltage)
+        .in("V")
+        .from(3, 11)
+        .spread({})
+        .says("Least volts at the battery while cranking; without it 9.6 V at 70 degF falling to 8.5 V at 0 degF, half "
+              "of that in a 6 V car.")
+        .after("common practice"),
+    quantity<&Input::days_between_drives>("days_between_drives", "days between drives", kind::time)
+        .in("day")
+        .from(1, 400)
+        .or_else(14, Source::chosen)
+        .spread({})
+        .says("How long it must stand and still start."),
 };
 static_assert(std::size(table) == member_count<Input>());
 

@@ -14,10 +14,12 @@ constexpr double usual_share[] = {0, 0.10, 0.36, 0.55, 0.62, 0.74, 0.83, 0.93, 1
 std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r) {
   if (in.output_curve) {
     auto f = physics::Interpolant::make(*in.output_curve);
-    if (!f) r.fault(&in.output_curve, "a curve of more than " + std::to_string(physics::Interpolant::max_points) + " points");
+    if (!f)
+      r.fault(&in.output_curve, "a curve of more than " + std::to_string(physics::Interpolant::max_points) + " points");
     // Below its first point a curve says nothing, and just there a hot idle lies.
     else if (in.output_curve->y.front() > 0.02 * in.output_curve->y.back())
-      r.fault(&in.output_curve, "the curve does not begin at 0 A", "add the speed from which the machine gives current, with 0 A");
+      r.fault(&in.output_curve, "the curve does not begin at 0 A",
+              "add the speed from which the machine gives current, with 0 A");
     return f;
   }
   const double rated = r.need(in.rated_current);
@@ -52,13 +54,18 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.highest_k = r.need(a.highest_temperature);
   m.set_v = r.need(a.regulator_voltage);
   m.set_slope_v_k = r.need(a.regulator_slope);
-  if (a.earth) m.earth = *a.earth;
-  else m.earth_path = r.path_of(&a.earth);
+  if (a.earth)
+    m.earth = *a.earth;
+  else
+    m.earth_path = r.path_of(&a.earth);
   m.capacity_c = r.need(in.battery.capacity);
   m.cells = r.nominal_v < 9 ? 3 : 6;
   m.cold_crank_a = r.get(in.battery.cold_crank_current, 0);
-  if (in.battery.resistance) m.resistance_ohm = in.battery.resistance->si;
-  else m.resistance_ohm = physics::battery_resistance_from_cranking(r.need(in.battery.cold_crank_current), static_cast<int>(m.cells));
+  if (in.battery.resistance)
+    m.resistance_ohm = in.battery.resistance->si;
+  else
+    m.resistance_ohm =
+        physics::battery_resistance_from_cranking(r.need(in.battery.cold_crank_current), static_cast<int>(m.cells));
   auto& s = in.starter;
   m.starter_a = r.need(s.current);
   m.starter_v = r.need(s.voltage);

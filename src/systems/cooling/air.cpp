@@ -21,8 +21,10 @@ AirFlow air_through_core(const Model& m, const AirAsk& ask) {
   for (std::size_t i = 0; i < m.fans; ++i) {
     auto& f = m.fan[i];
     double share = 0;
-    if (f.electric) share = i < ask.level && f.rated_v > 0 ? std::max(0.0, ask.fan_volts) / f.rated_v : 0.0;
-    else if (f.rated_rad_s > 0) share = ask.fan_rad_s / f.rated_rad_s;
+    if (f.electric)
+      share = i < ask.level && f.rated_v > 0 ? std::max(0.0, ask.fan_volts) / f.rated_v : 0.0;
+    else if (f.rated_rad_s > 0)
+      share = ask.fan_rad_s / f.rated_rad_s;
     if (share <= 0) continue;
     (f.reversed ? backward : forward) += share * f.face_m_s;
     ratio = f.free_ratio;

@@ -10,7 +10,8 @@ namespace sw::cooling {
 namespace {
 
 constexpr Port engine_port{"cooling.engine_temperature", &kind::temperature, "degC", "coolant at the engine"};
-constexpr Port radiator_port{"cooling.radiator_temperature", &kind::temperature, "degC", "coolant leaving the radiator"};
+constexpr Port radiator_port{"cooling.radiator_temperature", &kind::temperature, "degC",
+                             "coolant leaving the radiator"};
 constexpr Port wax_port{"cooling.wax_temperature", &kind::temperature, "degC", "thermostat wax"};
 constexpr Port bay_port{"bay.temperature", &kind::temperature, "degC", "air under the bonnet"};
 constexpr Port level_port{"fans.level", &kind::number, "", "fan stages on"};
@@ -39,7 +40,9 @@ std::size_t least_level(const Model& m, const View& v) {
 bool alive(const View& v) { return (static_cast<unsigned>(v.in(r_conditions)) & bit(Condition::key)) != 0; }
 
 /// How far, in kelvin, the level wants to rise or fall; positive wants to move.
-struct Wish { double up = -1e3, down = -1e3; };
+struct Wish {
+  double up = -1e3, down = -1e3;
+};
 Wish wish(const Model& m, const View& v, double now) {
   const auto level = static_cast<std::size_t>(now);
   Wish w;
@@ -48,7 +51,7 @@ Wish wish(const Model& m, const View& v, double now) {
     return w;
   }
   const std::size_t least = least_level(m, v);
-  if (level < m.electric) w.up = level < least ? 1.0 : v.in(r_coolant) - m.fan[level].on_k;
+  if (level < m.electric) w.up = level < least ? 1.0 : v.in(r_coolant)-m.fan[level].on_k;
   if (level > least) w.down = m.fan[level - 1].off_k - v.in(r_coolant);
   return w;
 }
@@ -81,12 +84,14 @@ void evaluate(const void* model, View& v) {
 namespace flow {
 constexpr double leak = 0.002;  ///< jiggle pin of a closed thermostat (common practice)
 enum Read { r_speed, r_direction, r_wax, r_coolant };
-constexpr Port reads[] = {{"belts.pump_speed", &kind::shaft_speed}, {"belts.pump_direction", &kind::number}, wax_port, engine_port};
+constexpr Port reads[] = {
+    {"belts.pump_speed", &kind::shaft_speed}, {"belts.pump_direction", &kind::number}, wax_port, engine_port};
 enum Write { w_flow, w_open, w_capacity, w_power };
-constexpr Port writes[] = {{"cooling.flow", &kind::volume_flow, "gal/min", "coolant flow, thermostat open"},
-                           {"cooling.opening", &kind::number, "%", "thermostat opening"},
-                           {"cooling.capacity_rate", &kind::thermal_conductance, "kW/K", "coolant heat flow per degree"},
-                           {"cooling.pump_power", &kind::power, "hp", "pump power"}};
+constexpr Port writes[] = {
+    {"cooling.flow", &kind::volume_flow, "gal/min", "coolant flow, thermostat open"},
+    {"cooling.opening", &kind::number, "%", "thermostat opening"},
+    {"cooling.capacity_rate", &kind::thermal_conductance, "kW/K", "coolant heat flow per degree"},
+    {"cooling.pump_power", &kind::power, "hp", "pump power"}};
 
 bool turns_right(const Model& m, double direction) {
   if (!m.rotation || m.rotation == Rotation::either) return true;
@@ -95,8 +100,8 @@ bool turns_right(const Model& m, double direction) {
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const double share = turns_right(m, v.in(r_direction)) ? 1.0 : m.reversed_share;
-  const double full = m.pump_m3_rad * v.in(r_speed) * share;
-  const double t = std::clamp((v.in(r_wax) - m.opens_k) / (m.open_k - m.opens_k), 0.0, 1.0);
+  const double full = m.pump_m3_rad * v.in(r_speed)*share;
+  const double t = std::clamp((v.in(r_wax)-m.opens_k) / (m.open_k - m.opens_k), 0.0, 1.0);
   const double opening = std::max(leak, t * t * (3 - 2 * t));
   const auto c = coolant_at(m, v.in(r_coolant));
   v.set(w_flow, full);
@@ -109,7 +114,11 @@ void evaluate(const void* model, View& v) {
 /// Air through the core.
 namespace air {
 enum Read { r_road, r_density, r_volts, r_fan_speed, r_level };
-constexpr Port reads[] = {{"road.speed", &kind::speed}, outside::density, {"fans.voltage", &kind::voltage}, {"belts.fan_speed", &kind::shaft_speed}, level_port};
+constexpr Port reads[] = {{"road.speed", &kind::speed},
+                          outside::density,
+                          {"fans.voltage", &kind::voltage},
+                          {"belts.fan_speed", &kind::shaft_speed},
+                          level_port};
 enum Write { w_face, w_swept, w_flow, w_capacity, w_power };
 constexpr Port writes[] = {{"air.face_speed", &kind::speed, "m/s", "air speed at the core"},
                            {"air.swept", &kind::number, "%", "share of the core swept"},
@@ -118,25 +127,33 @@ constexpr Port writes[] = {{"air.face_speed", &kind::speed, "m/s", "air speed at
                            {"cooling.fan_power", &kind::power, "hp", "power of an engine-driven fan"}};
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
-  const auto flow = air_through_core(m, {v.in(r_road), v.in(r_volts), v.in(r_fan_speed), static_cast<std::size_t>(v.in(r_level))});
+  const auto flow =
+      air_through_core(m, {v.in(r_road), v.in(r_volts), v.in(r_fan_speed), static_cast<std::size_t>(v.in(r_level))});
   double power = 0;
-  for (std::size_t i = m.electric; i < m.fans; ++i) power += m.fan[i].power_w * std::pow(v.in(r_fan_speed) / m.fan[i].rated_rad_s, 3);
+  for (std::size_t i = m.electric; i < m.fans; ++i)
+    power += m.fan[i].power_w * std::pow(v.in(r_fan_speed) / m.fan[i].rated_rad_s, 3);
   v.set(w_face, flow.face_m_s);
   v.set(w_swept, flow.swept);
   v.set(w_flow, flow.face_m_s * m.face_m2);
-  v.set(w_capacity, std::abs(flow.face_m_s) * m.face_m2 * v.in(r_density) * physics::air_specific_heat_j_kg_k);
+  v.set(w_capacity, std::abs(flow.face_m_s) * m.face_m2 * v.in(r_density)*physics::air_specific_heat_j_kg_k);
   v.set(w_power, power);
 }
 }  // namespace air
 
 /// Heat from coolant to air.
 namespace core {
-constexpr double return_fades_m_s = 6.0;   ///< road speed by which hot air no longer comes round (common practice)
-constexpr double least_rate_w_k = 5.0;     ///< air always creeps through (common practice)
+constexpr double return_fades_m_s = 6.0;  ///< road speed by which hot air no longer comes round (common practice)
+constexpr double least_rate_w_k = 5.0;    ///< air always creeps through (common practice)
 enum Read { r_coolant, r_rate, r_air_rate, r_face, r_swept, r_condenser, r_ambient, r_road, r_bay };
-constexpr Port reads[] = {engine_port, {"cooling.capacity_rate", &kind::thermal_conductance}, {"air.capacity_rate", &kind::thermal_conductance},
-                          {"air.face_speed", &kind::speed}, {"air.swept", &kind::number}, {"air_conditioning.condenser_heat", &kind::power},
-                          outside::ambient, {"road.speed", &kind::speed}, bay_port};
+constexpr Port reads[] = {engine_port,
+                          {"cooling.capacity_rate", &kind::thermal_conductance},
+                          {"air.capacity_rate", &kind::thermal_conductance},
+                          {"air.face_speed", &kind::speed},
+                          {"air.swept", &kind::number},
+                          {"air_conditioning.condenser_heat", &kind::power},
+                          outside::ambient,
+                          {"road.speed", &kind::speed},
+                          bay_port};
 enum Write { w_heat, w_air_in, w_air_out };
 constexpr Port writes[] = {{"radiator.heat", &kind::power, "kW", "heat from the radiator"},
                            {"radiator.air_in", &kind::temperature, "degC", "air at the core"},
@@ -148,10 +165,12 @@ void evaluate(const void* model, View& v) {
   const double ua = m.conductance_w_k * std::pow(face / m.conductance_m_s, m.exponent) * v.in(r_swept);
   const double least = std::min(air, coolant), most = std::max(air, coolant);
   const double effect = physics::crossflow_one_term(ua / least, least / most).value;
-  // Against the travel the core breathes the bay's air, else the outside's with what comes round and the condenser's heat.
+  // Against the travel the core breathes the bay's air, else the outside's with what comes round and the condenser's
+  // heat.
   const double fade = std::max(0.0, 1 - v.in(r_road) / return_fades_m_s);
-  const double air_in = v.in(r_face) < 0 ? v.in(r_bay) : v.in(r_ambient) + m.recirculation_k * fade + v.in(r_condenser) / air;
-  const double heat = effect * least * (v.in(r_coolant) - air_in);
+  const double air_in =
+      v.in(r_face) < 0 ? v.in(r_bay) : v.in(r_ambient) + m.recirculation_k * fade + v.in(r_condenser) / air;
+  const double heat = effect * least * (v.in(r_coolant)-air_in);
   v.set(w_heat, heat);
   v.set(w_air_in, air_in);
   v.set(w_air_out, air_in + heat / air);
@@ -160,32 +179,68 @@ void evaluate(const void* model, View& v) {
 
 /// The loop's states: coolant at the engine and leaving the radiator, the wax, and the air under the bonnet.
 namespace loop {
-constexpr double bay_j_k = 12000;            ///< air, sheet and ancillaries that follow the bay's air (common practice)
-constexpr double bay_still_w_k = 25, bay_wind_w_k_m_s = 8;  ///< ventilation beside the core, standing and by road speed (common practice)
-constexpr double through_share = 0.6;        ///< share of the core's air that passes through the bay (common practice)
-constexpr double sun_m2 = 1.0;               ///< bonnet that takes sun, with its absorptance (common practice)
-constexpr double pinned_s = 120;             ///< lag towards a measured bay temperature
-constexpr double measured_in_k = 313.15;     ///< air of the day the measured bay temperature is asked for (40 degC)
-constexpr double pin_fades_m_s = 6.0;        ///< road speed from which the computed one holds again
-constexpr double still_radiator_w_k = 8;     ///< radiator to the air with everything still (common practice)
+constexpr double bay_j_k = 12000;  ///< air, sheet and ancillaries that follow the bay's air (common practice)
+constexpr double bay_still_w_k = 25,
+                 bay_wind_w_k_m_s = 8;    ///< ventilation beside the core, standing and by road speed (common practice)
+constexpr double through_share = 0.6;     ///< share of the core's air that passes through the bay (common practice)
+constexpr double sun_m2 = 1.0;            ///< bonnet that takes sun, with its absorptance (common practice)
+constexpr double pinned_s = 120;          ///< lag towards a measured bay temperature
+constexpr double measured_in_k = 313.15;  ///< air of the day the measured bay temperature is asked for (40 degC)
+constexpr double pin_fades_m_s = 6.0;     ///< road speed from which the computed one holds again
+constexpr double still_radiator_w_k = 8;  ///< radiator to the air with everything still (common practice)
 
-enum Read { r_engine, r_radiator, r_wax, r_bay, r_rate, r_into, r_heat, r_cooler, r_air_out, r_air_rate, r_face, r_bay_heat, r_surface, r_ambient, r_road, r_sun, r_running };
-constexpr Port reads[] = {engine_port, radiator_port, wax_port, bay_port, {"cooling.capacity_rate", &kind::thermal_conductance},
-                          {"engine.heat_to_coolant", &kind::power}, {"radiator.heat", &kind::power}, {"driveline.cooler_heat", &kind::power},
-                          {"radiator.air_out", &kind::temperature}, {"air.capacity_rate", &kind::thermal_conductance}, {"air.face_speed", &kind::speed},
-                          {"engine.bay_heat", &kind::power}, {"engine.surface_heat", &kind::power}, outside::ambient,
-                          {"road.speed", &kind::speed}, outside::sun, outside::running};
+enum Read {
+  r_engine,
+  r_radiator,
+  r_wax,
+  r_bay,
+  r_rate,
+  r_into,
+  r_heat,
+  r_cooler,
+  r_air_out,
+  r_air_rate,
+  r_face,
+  r_bay_heat,
+  r_surface,
+  r_ambient,
+  r_road,
+  r_sun,
+  r_running
+};
+constexpr Port reads[] = {engine_port,
+                          radiator_port,
+                          wax_port,
+                          bay_port,
+                          {"cooling.capacity_rate", &kind::thermal_conductance},
+                          {"engine.heat_to_coolant", &kind::power},
+                          {"radiator.heat", &kind::power},
+                          {"driveline.cooler_heat", &kind::power},
+                          {"radiator.air_out", &kind::temperature},
+                          {"air.capacity_rate", &kind::thermal_conductance},
+                          {"air.face_speed", &kind::speed},
+                          {"engine.bay_heat", &kind::power},
+                          {"engine.surface_heat", &kind::power},
+                          outside::ambient,
+                          {"road.speed", &kind::speed},
+                          outside::sun,
+                          outside::running};
 
 double start_engine(const void* model, const Duty& d) { return cold_or(d, of(model).opens_k + 3); }
-double start_radiator(const void* model, const Duty& d) { return cold_or(d, 0.5 * (of(model).opens_k + d.ambient->si)); }
+double start_radiator(const void* model, const Duty& d) {
+  return cold_or(d, 0.5 * (of(model).opens_k + d.ambient->si));
+}
 double start_wax(const void* model, const Duty& d) { return cold_or(d, of(model).opens_k + 3); }
 double start_bay(const void*, const Duty& d) { return cold_or(d, d.ambient->si + 20); }
 enum StateIndex { s_engine, s_radiator, s_wax, s_bay };
-constexpr StateInfo states[] = {{engine_port, start_engine, 1.0}, {radiator_port, start_radiator, 2.0}, {wax_port, start_wax, 1.0}, {bay_port, start_bay, 2.0}};
+constexpr StateInfo states[] = {{engine_port, start_engine, 1.0},
+                                {radiator_port, start_radiator, 2.0},
+                                {wax_port, start_wax, 1.0},
+                                {bay_port, start_bay, 2.0}};
 
 double bay_rate(const Model& m, const View& v) {
-  const double out = (bay_still_w_k + bay_wind_w_k_m_s * v.in(r_road)) * (v.in(r_ambient) - v.in(r_bay));
-  const double through = v.in(r_face) > 0 ? through_share * v.in(r_air_rate) * (v.in(r_air_out) - v.in(r_bay)) : 0.0;
+  const double out = (bay_still_w_k + bay_wind_w_k_m_s * v.in(r_road)) * (v.in(r_ambient)-v.in(r_bay));
+  const double through = v.in(r_face) > 0 ? through_share * v.in(r_air_rate) * (v.in(r_air_out)-v.in(r_bay)) : 0.0;
   const double computed = (out + through + v.in(r_surface) + v.in(r_bay_heat) + sun_m2 * v.in(r_sun)) / bay_j_k;
   if (!m.bay_k || v.in(r_running) <= 0) return computed;
   // Measured standing on a hot day: its rise over that day's air holds on any day, and fades as the car moves.
@@ -198,11 +253,11 @@ void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const auto c = coolant_at(m, v.in(r_engine));
   const double heat_m3 = c.density_kg_m3 * c.specific_heat_j_kg_k;
-  const double moved = v.in(r_rate) * (v.in(r_engine) - v.in(r_radiator));
-  const double still = still_radiator_w_k * (v.in(r_radiator) - v.in(r_ambient));
-  v.rate(s_engine, (v.in(r_into) - moved) / (m.engine_m3 * heat_m3));
-  v.rate(s_radiator, (moved - v.in(r_heat) - still + v.in(r_cooler)) / (m.radiator_m3 * heat_m3));
-  v.rate(s_wax, (v.in(r_engine) - v.in(r_wax)) / m.lag_s);
+  const double moved = v.in(r_rate) * (v.in(r_engine)-v.in(r_radiator));
+  const double still = still_radiator_w_k * (v.in(r_radiator)-v.in(r_ambient));
+  v.rate(s_engine, (v.in(r_into)-moved) / (m.engine_m3 * heat_m3));
+  v.rate(s_radiator, (moved - v.in(r_heat)-still + v.in(r_cooler)) / (m.radiator_m3 * heat_m3));
+  v.rate(s_wax, (v.in(r_engine)-v.in(r_wax)) / m.lag_s);
   v.rate(s_bay, bay_rate(m, v));
 }
 }  // namespace loop

@@ -85,8 +85,8 @@ struct Input {
 struct FanModel {
   std::string name;
   bool electric = true, with_ac = false, reversed = false;
-  double face_m_s = 0;      ///< face speed it gives installed, at rated volts or speed
-  double free_ratio = 1.35; ///< free flow over installed flow
+  double face_m_s = 0;       ///< face speed it gives installed, at rated volts or speed
+  double free_ratio = 1.35;  ///< free flow over installed flow
   double rated_v = 0, rated_a = 0, rated_rad_s = 0, power_w = 0;
   double on_k = 0, off_k = 0;
 };
@@ -105,11 +105,11 @@ struct Model {
   std::string cap_path, weakest_path;
   std::optional<double> tank_m3;
   std::size_t fans = 0;
-  FanModel fan[most_fans];          ///< electric ones first, by rising switch-on temperature
+  FanModel fan[most_fans];  ///< electric ones first, by rising switch-on temperature
   std::size_t electric = 0;
   double cover = 1, ram_share = 0.18, recirculation_k = 0, highest_k = 0;
   std::optional<double> bay_k;
-  double usual_v = 13.5;            ///< rated volts where no fan states them
+  double usual_v = 13.5;  ///< rated volts where no fan states them
 };
 
 struct System {
@@ -124,9 +124,11 @@ struct System {
 /// Air through the core. Speeds are face speeds, positive with travel.
 struct AirAsk {
   double road_m_s, fan_volts, fan_rad_s;
-  std::size_t level;                ///< electric stages on
+  std::size_t level;  ///< electric stages on
 };
-struct AirFlow { double face_m_s, swept; };
+struct AirFlow {
+  double face_m_s, swept;
+};
 AirFlow air_through_core(const Model& m, const AirAsk& ask);
 
 /// The coolant's figures at a temperature, held at the ends of the table: beyond them it has boiled or frozen, which

@@ -6,8 +6,8 @@
 namespace sw::cooling {
 namespace {
 
-constexpr double usual_loss = 8.2;           ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
-constexpr double table_end_k = 413.15;       ///< of the coolant's figures: 140 degC
+constexpr double usual_loss = 8.2;      ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
+constexpr double table_end_k = 413.15;  ///< of the coolant's figures: 140 degC
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
 double fit_loss(const Curve& c) {
@@ -22,10 +22,14 @@ double fit_loss(const Curve& c) {
 void resolve_fans(const Input& in, Model& m, Resolver& r) {
   for (auto& [name, f] : in.fan) {
     if (m.fans == Model::most_fans) {
-      r.fault(&f.flow, "at most " + std::to_string(Model::most_fans) + " fans can be reckoned with; \"" + name + "\" is one too many");
+      r.fault(&f.flow, "at most " + std::to_string(Model::most_fans) + " fans can be reckoned with; \"" + name +
+                           "\" is one too many");
       break;
     }
-    FanModel fan{.name = name, .electric = f.drive != Drive::engine, .with_ac = r.get(f.with_air_conditioning, 0) > 0, .reversed = f.blows == Blows::against_travel};
+    FanModel fan{.name = name,
+                 .electric = f.drive != Drive::engine,
+                 .with_ac = r.get(f.with_air_conditioning, 0) > 0,
+                 .reversed = f.blows == Blows::against_travel};
     const double share = fan.reversed ? r.need(f.reversed_share) : 1.0;
     fan.face_m_s = share * r.need(f.flow) / m.face_m2;
     fan.free_ratio = r.need(f.free_flow_ratio);
@@ -34,7 +38,9 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
       fan.rated_a = r.need(f.current);
       fan.on_k = r.need(f.on);
       fan.off_k = r.need(f.off);
-      if (fan.off_k >= fan.on_k) r.fault(&f.off, "the fan is switched off no lower than it is switched on", "off belongs some 3 to 6 K below on");
+      if (fan.off_k >= fan.on_k)
+        r.fault(&f.off, "the fan is switched off no lower than it is switched on",
+                "off belongs some 3 to 6 K below on");
     } else {
       fan.rated_rad_s = r.need(f.at_speed);
       fan.power_w = r.need(f.power);
@@ -48,10 +54,14 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
 }
 
 void resolve_cap(const Cap& in, Model& m, Resolver& r) {
-  if (in.pressure) m.cap_pa = in.pressure->si;
-  else m.cap_path = r.path_of(&in.pressure);
-  if (in.weakest_part) m.weakest_pa = in.weakest_part->si;
-  else m.weakest_path = r.path_of(&in.weakest_part);
+  if (in.pressure)
+    m.cap_pa = in.pressure->si;
+  else
+    m.cap_path = r.path_of(&in.pressure);
+  if (in.weakest_part)
+    m.weakest_pa = in.weakest_part->si;
+  else
+    m.weakest_path = r.path_of(&in.weakest_part);
   if (in.expansion_tank) m.tank_m3 = in.expansion_tank->si;
 }
 
@@ -62,7 +72,9 @@ physics::CoolantTable::State coolant_at(const Model& m, double temperature_k) {
 }
 
 double boiling_k(const Model& m, double air_pressure_pa) {
-  return physics::boiling_temperature(physics::Fluid::ethylene_glycol, m.glycol_mass, air_pressure_pa + m.cap_pa.value_or(0.0)).value;
+  return physics::boiling_temperature(physics::Fluid::ethylene_glycol, m.glycol_mass,
+                                      air_pressure_pa + m.cap_pa.value_or(0.0))
+      .value;
 }
 
 Model System::resolve(const Input& in, Resolver& r) {
@@ -76,11 +88,14 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (!(m.loss > 0)) r.fault(&c.airflow_loss, "an airflow loss of nothing", "give the pressures the core loses");
   m.radiator_m3 = r.need(c.volume);
   m.engine_m3 = r.need(in.coolant) - m.radiator_m3;
-  if (m.engine_m3 < 0.2 * m.radiator_m3) r.fault(&c.volume, "the radiator holds nearly all the coolant or more than there is", "`cooling.coolant` is the whole system's");
+  if (m.engine_m3 < 0.2 * m.radiator_m3)
+    r.fault(&c.volume, "the radiator holds nearly all the coolant or more than there is",
+            "`cooling.coolant` is the whole system's");
   m.glycol_mass = physics::mass_fraction_of(physics::Glycol::ethylene, r.need(in.glycol));
   m.usual_v = r.usual_rated_v();
   m.coolant = physics::CoolantTable::make(physics::Fluid::ethylene_glycol, m.glycol_mass);
-  if (!m.coolant && in.glycol) r.fault(&in.glycol, "the fluid tables end at 60 % by mass", "more than that cools worse and freezes sooner");
+  if (!m.coolant && in.glycol)
+    r.fault(&in.glycol, "the fluid tables end at 60 % by mass", "more than that cools worse and freezes sooner");
   auto& p = in.pump;
   m.pump_rad_s = r.need(p.at_speed);
   m.pump_m3_rad = r.need(p.flow) / m.pump_rad_s;

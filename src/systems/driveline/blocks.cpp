@@ -17,17 +17,21 @@ constexpr double grade_band_rad_s = 10000.0 * rpm;  ///< by a whole unit of grad
 constexpr double hysteresis = 0.85;                 ///< down-shift speed over up-shift speed
 constexpr double shift_at = 0.97;                   ///< of the red line, in a pull
 enum Read { r_speed, r_grade, r_pull, r_red };
-constexpr Port reads[] = {{"road.speed", &kind::speed}, outside::grade, outside::pull, {"engine.red_line", &kind::shaft_speed}};
+constexpr Port reads[] = {
+    {"road.speed", &kind::speed}, outside::grade, outside::pull, {"engine.red_line", &kind::shaft_speed}};
 
-struct Wish { double up, down; };  ///< positive: wants to move, as a share of the speed it is judged by
+struct Wish {
+  double up, down;
+};  ///< positive: wants to move, as a share of the speed it is judged by
 
 Wish wish(const Model& m, const View& v, std::size_t gear) {
   const double band = m.lugging_rad_s + grade_band_rad_s * std::max(0.0, v.in(r_grade));
   const bool pull = v.in(r_pull) > 0;
   Wish w{-1, -1};
-  if (gear + 1 < m.gears) w.up = pull ? v.in(r_speed) * m.engine_turns(gear) / (shift_at * v.in(r_red)) - 1
-                                      : v.in(r_speed) * m.engine_turns(gear + 1) / band - 1;
-  if (gear > 0 && !pull) w.down = 1 - v.in(r_speed) * m.engine_turns(gear) / (hysteresis * band);
+  if (gear + 1 < m.gears)
+    w.up = pull ? v.in(r_speed)*m.engine_turns(gear) / (shift_at * v.in(r_red)) - 1
+                : v.in(r_speed)*m.engine_turns(gear + 1) / band - 1;
+  if (gear > 0 && !pull) w.down = 1 - v.in(r_speed)*m.engine_turns(gear) / (hysteresis * band);
   return w;
 }
 
@@ -36,7 +40,9 @@ double start(const void* model, const Duty& d) {
   const double speed = d.speed ? d.speed->si : 0.0;
   if (d.method == Method::pull) return 0;
   std::size_t g = 0;
-  while (g + 1 < m.gears && speed * m.engine_turns(g + 1) > m.lugging_rad_s + grade_band_rad_s * std::max(0.0, *d.grade)) ++g;
+  while (g + 1 < m.gears &&
+         speed * m.engine_turns(g + 1) > m.lugging_rad_s + grade_band_rad_s * std::max(0.0, *d.grade))
+    ++g;
   return static_cast<double>(g);
 }
 double next(const void* model, const View& v, double now) {
@@ -65,7 +71,7 @@ void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const auto gear = static_cast<std::size_t>(v.in(r_gear));
   const double slip = m.slip_in(gear);
-  v.set(w_input, v.in(r_speed) * m.engine_turns(gear));
+  v.set(w_input, v.in(r_speed)*m.engine_turns(gear));
   // Driving power goes through the losses; on the overrun the engine takes nothing from the fuel.
   const double into = std::max(0.0, v.in(r_power)) / m.efficiency * (1 + slip);
   v.set(w_power, into);
@@ -83,7 +89,7 @@ constexpr Port writes[] = {{"driveline.pull_force", &kind::force, "lbf", "greate
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  v.set(w_force, v.in(r_torque) * m.turns(static_cast<std::size_t>(v.in(r_gear))) * m.efficiency);
+  v.set(w_force, v.in(r_torque)*m.turns(static_cast<std::size_t>(v.in(r_gear))) * m.efficiency);
 }
 }  // namespace thrust
 
@@ -102,7 +108,8 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.automatic = r.need(in.gearbox) == 1.0;
   for (auto& [name, gear] : in.gear) {
     if (m.gears == Model::most_gears) {
-      r.fault(&gear.ratio, "at most " + std::to_string(Model::most_gears) + " gears can be reckoned with; \"" + name + "\" is one too many");
+      r.fault(&gear.ratio, "at most " + std::to_string(Model::most_gears) + " gears can be reckoned with; \"" + name +
+                               "\" is one too many");
       break;
     }
     m.ratio[m.gears++] = r.need(gear.ratio);

@@ -28,7 +28,7 @@ struct Input {
 struct Model {
   static constexpr std::size_t most_gears = 8;
   std::size_t gears = 0;
-  double ratio[most_gears] = {};     ///< descending: first gear first
+  double ratio[most_gears] = {};  ///< descending: first gear first
   double axle = 1, wheel_radius_m = 0.3, efficiency = 0.9, slip = 0;
   bool automatic = false, locks_in_top = false, cooler_in_radiator = false;
   double lugging_rad_s = 150;

@@ -27,7 +27,8 @@ void evaluate(const void* model, View& v) {
 /// Engine speed: what the wheels ask, never below idle while it runs; nothing while cranked or off.
 namespace turning {
 enum Read { r_running, r_asked, r_ac };
-constexpr Port reads[] = {outside::running, {"driveline.input_speed", &kind::shaft_speed}, {"air_conditioning.on", &kind::number}};
+constexpr Port reads[] = {
+    outside::running, {"driveline.input_speed", &kind::shaft_speed}, {"air_conditioning.on", &kind::number}};
 enum Write { w_speed };
 constexpr Port writes[] = {speed_port};
 void evaluate(const void* model, View& v) {
@@ -55,8 +56,12 @@ void evaluate(const void* model, View& v) {
 /// Power given, fuel burnt, and the shares of its heat.
 namespace work {
 enum Read { r_running, r_speed, r_drive, r_accessories, r_pull, r_full };
-constexpr Port reads[] = {outside::running, speed_port, {"driveline.power", &kind::power}, {"accessories.power", &kind::power},
-                          outside::pull, {"engine.full_power", &kind::power}};
+constexpr Port reads[] = {outside::running,
+                          speed_port,
+                          {"driveline.power", &kind::power},
+                          {"accessories.power", &kind::power},
+                          outside::pull,
+                          {"engine.full_power", &kind::power}};
 enum Write { w_power, w_fuel, w_coolant, w_oil, w_bay };
 constexpr Port writes[] = {{"engine.power", &kind::power, "hp", "engine power"},
                            {"engine.fuel_heat", &kind::power, "kW", "heat of the fuel burnt"},
@@ -79,15 +84,24 @@ void evaluate(const void* model, View& v) {
 
 /// Metal and oil: what stands between combustion and coolant.
 namespace heat {
-constexpr double still_share = 0.15;  ///< conductance metal to coolant with the pump still, over that with it turning (common practice)
-constexpr double oil_metal_w_k = 150.0, oil_metal_still_w_k = 40.0;  ///< oil to block, pumped round and standing (common practice)
-constexpr double sump_still_w_k = 15.0, sump_wind_w_k_m_s = 2.5;  ///< sump to the air, standing and for each m/s (common practice)
-constexpr double surface_w_k = 6.0;                          ///< block and heads to the bay's air (common practice)
+constexpr double still_share =
+    0.15;  ///< conductance metal to coolant with the pump still, over that with it turning (common practice)
+constexpr double oil_metal_w_k = 150.0,
+                 oil_metal_still_w_k = 40.0;  ///< oil to block, pumped round and standing (common practice)
+constexpr double sump_still_w_k = 15.0,
+                 sump_wind_w_k_m_s = 2.5;  ///< sump to the air, standing and for each m/s (common practice)
+constexpr double surface_w_k = 6.0;        ///< block and heads to the bay's air (common practice)
 
 enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed, r_bay };
-constexpr Port reads[] = {outside::running, {"engine.coolant_heat", &kind::power}, {"engine.oil_heat", &kind::power},
-                          {"cooling.engine_temperature", &kind::temperature}, metal_port, oil_port,
-                          outside::ambient, {"road.speed", &kind::speed}, {"bay.temperature", &kind::temperature}};
+constexpr Port reads[] = {outside::running,
+                          {"engine.coolant_heat", &kind::power},
+                          {"engine.oil_heat", &kind::power},
+                          {"cooling.engine_temperature", &kind::temperature},
+                          metal_port,
+                          oil_port,
+                          outside::ambient,
+                          {"road.speed", &kind::speed},
+                          {"bay.temperature", &kind::temperature}};
 enum Write { w_to_coolant, w_surface };
 constexpr Port writes[] = {{"engine.heat_to_coolant", &kind::power, "kW", "heat into the coolant"},
                            {"engine.surface_heat", &kind::power, "kW", "heat from the engine's surface to the bay"}};
@@ -100,13 +114,13 @@ constexpr StateInfo states[] = {{metal_port, start_metal, 1.0}, {oil_port, start
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double conductance = m.metal_conductance_w_k * (v.in(r_running) > 0 ? 1.0 : still_share);
-  const double to_coolant = conductance * (v.in(r_metal) - v.in(r_coolant));
-  const double to_oil = (v.in(r_running) > 0 ? oil_metal_w_k : oil_metal_still_w_k) * (v.in(r_metal) - v.in(r_oil));
-  const double to_air = (sump_still_w_k + sump_wind_w_k_m_s * v.in(r_speed)) * (v.in(r_oil) - v.in(r_ambient));
-  const double to_bay = surface_w_k * (v.in(r_metal) - v.in(r_bay));
+  const double to_coolant = conductance * (v.in(r_metal)-v.in(r_coolant));
+  const double to_oil = (v.in(r_running) > 0 ? oil_metal_w_k : oil_metal_still_w_k) * (v.in(r_metal)-v.in(r_oil));
+  const double to_air = (sump_still_w_k + sump_wind_w_k_m_s * v.in(r_speed)) * (v.in(r_oil)-v.in(r_ambient));
+  const double to_bay = surface_w_k * (v.in(r_metal)-v.in(r_bay));
   v.set(w_to_coolant, to_coolant);
   v.set(w_surface, to_bay);
-  v.rate(s_metal, (v.in(r_coolant_heat) - to_coolant - to_oil - to_bay) / m.metal_j_k);
+  v.rate(s_metal, (v.in(r_coolant_heat)-to_coolant - to_oil - to_bay) / m.metal_j_k);
   v.rate(s_oil, (v.in(r_oil_heat) + to_oil - to_air) / m.oil_j_k);
 }
 }  // namespace heat

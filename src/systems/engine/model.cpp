@@ -11,7 +11,7 @@ constexpr double iron_j_kg_k = 460.0;          ///< cast iron (common practice)
 constexpr double oil_j_l_k = 1750.0;           ///< a litre of hot oil (common practice)
 /// Fuel of an engine without load, kg/s for each m3 of displacement at idle: 0.6 lb/h a litre (common practice).
 constexpr double idle_fuel_kg_s_m3 = 0.6 * 0.45359237 / 3600.0 * 1000.0;
-constexpr double metal_rise_at = 1.0 / 3.0;    ///< share of full power at which `metal_rise` is meant
+constexpr double metal_rise_at = 1.0 / 3.0;  ///< share of full power at which `metal_rise` is meant
 
 void find_peak(Model& m) {
   if (!m.torque) return;
@@ -26,9 +26,7 @@ void find_peak(Model& m) {
 }
 
 /// Heat to the coolant at a share of full power, for the conductance that `metal_rise` stands for.
-double coolant_heat_at(const Model& m, double power_w) {
-  return coolant_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w);
-}
+double coolant_heat_at(const Model& m, double power_w) { return coolant_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w); }
 
 /// A curve's interpolant; what cannot be laid through its points is said.
 std::optional<physics::Interpolant> through(const std::optional<Curve>& member, Resolver& r) {
@@ -56,7 +54,8 @@ double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
 double coolant_heat_w(const Model& m, double speed_rad_s, double power_w) {
   const double at_load = m.coolant_share * m.fuel_per_power;
   if (!m.coolant_heat)
-    return m.idle_coolant_share * m.idle_fuel_w * std::sqrt(speed_rad_s / m.idle_rad_s) + at_load * std::max(0.0, power_w);
+    return m.idle_coolant_share * m.idle_fuel_w * std::sqrt(speed_rad_s / m.idle_rad_s) +
+           at_load * std::max(0.0, power_w);
   const double inside = std::clamp(power_w, m.coolant_heat->first(), m.coolant_heat->last());
   return std::max(0.0, m.coolant_heat->at(inside).value + at_load * (power_w - inside));
 }
@@ -70,9 +69,11 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.torque = through(in.torque_curve, r);
   m.coolant_heat = through(in.coolant_heat, r);
   find_peak(m);
-  if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s) r.fault(&in.torque_curve, "the curve ends below the red line", "add points up to it");
+  if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s)
+    r.fault(&in.torque_curve, "the curve ends below the red line", "add points up to it");
   const double displacement = r.need(in.displacement);
-  m.idle_fuel_w = r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
+  m.idle_fuel_w =
+      r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.
   const double full = r.need(in.bsfc) * m.peak_power_w * heating_value_j_kg;
   m.fuel_per_power = (full - m.idle_fuel_w * m.peak_speed_rad_s / m.idle_rad_s) / m.peak_power_w;
@@ -80,7 +81,9 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.idle_coolant_share = r.need(in.idle_coolant_share);
   m.oil_share = r.need(in.oil_share);
   m.bay_share = r.need(in.bay_share);
-  if (!adds_up(m)) r.fault(&in.bsfc, "shaft power and the shares to coolant, oil and engine bay come to more than the fuel's heat", "look at bsfc, idle_fuel and the shares");
+  if (!adds_up(m))
+    r.fault(&in.bsfc, "shaft power and the shares to coolant, oil and engine bay come to more than the fuel's heat",
+            "look at bsfc, idle_fuel and the shares");
   m.metal_j_k = r.need(in.metal_mass) * iron_j_kg_k;
   m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
   m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);

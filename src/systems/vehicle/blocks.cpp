@@ -23,7 +23,8 @@ void evaluate(const void*, View& v) { v.set(w_speed, v.in(r_pull) > 0 ? v.in(r_r
 /// Force and power the road asks of the wheels.
 namespace resistance {
 enum Read { r_speed, r_acceleration, r_grade, r_density, r_payload, r_pull };
-constexpr Port reads[] = {road_speed, outside::acceleration, outside::grade, outside::density, outside::payload, outside::pull};
+constexpr Port reads[] = {road_speed,       outside::acceleration, outside::grade,
+                          outside::density, outside::payload,      outside::pull};
 enum Write { w_force, w_power, w_drag, w_voltage, w_earth };
 constexpr Port writes[] = {{"road.force", &kind::force, "lbf", "road load"},
                            {"road.power", &kind::power, "hp", "power at the wheels"},
@@ -34,8 +35,13 @@ constexpr Port writes[] = {{"road.force", &kind::force, "lbf", "road load"},
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double mass = m.mass_kg + v.in(r_payload);
-  const double held = physics::road_load({.mass_kg = mass, .rolling = m.rolling, .drag_area_m2 = m.drag_area_m2, .grade = v.in(r_grade),
-                                          .density_kg_m3 = v.in(r_density)}, v.in(r_speed)).force_n;
+  const double held = physics::road_load({.mass_kg = mass,
+                                          .rolling = m.rolling,
+                                          .drag_area_m2 = m.drag_area_m2,
+                                          .grade = v.in(r_grade),
+                                          .density_kg_m3 = v.in(r_density)},
+                                         v.in(r_speed))
+                          .force_n;
   const double force = v.in(r_pull) > 0 ? held : held + mass * v.in(r_acceleration);
   v.set(w_force, force);
   v.set(w_power, force * v.in(r_speed));
@@ -48,18 +54,21 @@ void evaluate(const void* model, View& v) {
 /// A full-throttle pull and the distance run.
 namespace travel {
 enum Read { r_speed, r_held, r_pull_force, r_payload };
-constexpr Port reads[] = {road_speed, {"road.held_force", &kind::force}, {"driveline.pull_force", &kind::force}, outside::payload};
-constexpr double rotating = 1.05;  ///< wheels, shafts and engine add about 5 % of the mass in the gears used (common practice)
+constexpr Port reads[] = {
+    road_speed, {"road.held_force", &kind::force}, {"driveline.pull_force", &kind::force}, outside::payload};
+constexpr double rotating =
+    1.05;  ///< wheels, shafts and engine add about 5 % of the mass in the gears used (common practice)
 
 double start_speed(const void*, const Duty& d) { return d.speed ? d.speed->si : 0.0; }
 double start_distance(const void*, const Duty&) { return 0.0; }
 enum StateIndex { s_speed, s_distance };
-constexpr StateInfo states[] = {{pull_speed, start_speed, 0.5, in_pull},
-                                {{"vehicle.distance", &kind::length, "mile", "distance"}, start_distance, 100.0, in_thermal | in_pull}};
+constexpr StateInfo states[] = {
+    {pull_speed, start_speed, 0.5, in_pull},
+    {{"vehicle.distance", &kind::length, "mile", "distance"}, start_distance, 100.0, in_thermal | in_pull}};
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  v.rate(s_speed, (v.in(r_pull_force) - v.in(r_held)) / ((m.mass_kg + v.in(r_payload)) * rotating));
+  v.rate(s_speed, (v.in(r_pull_force)-v.in(r_held)) / ((m.mass_kg + v.in(r_payload)) * rotating));
   v.rate(s_distance, v.in(r_speed));
 }
 }  // namespace travel

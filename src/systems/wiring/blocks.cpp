@@ -6,7 +6,21 @@
 namespace sw::wiring {
 namespace network {
 
-enum Write { w_bus, w_battery_v, w_battery_a, w_stud, w_current, w_load, w_fan_v, w_fan_a, w_starter_v, w_starter_a, w_ground, w_lead, w_residual };
+enum Write {
+  w_bus,
+  w_battery_v,
+  w_battery_a,
+  w_stud,
+  w_current,
+  w_load,
+  w_fan_v,
+  w_fan_a,
+  w_starter_v,
+  w_starter_a,
+  w_ground,
+  w_lead,
+  w_residual
+};
 constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"battery.voltage", &kind::voltage, "V", "battery posts"},
                            {"battery.current", &kind::current, "A", "current into the battery"},

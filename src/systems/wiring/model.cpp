@@ -11,7 +11,8 @@ namespace {
 
 /// Conductor temperature a run is reckoned at: warm cabin, hot engine bay (common practice).
 constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
-constexpr double regulation_ohm = 0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
+constexpr double regulation_ohm =
+    0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
 class Builder {
  public:
@@ -21,7 +22,8 @@ class Builder {
     auto it = nodes_.find(name);
     if (it != nodes_.end()) return it->second;
     if (m_.network.node_count == dc::most_nodes) {
-      r_.fault_at("wiring.run", "at most " + std::to_string(dc::most_nodes) + " nodes can be joined; \"" + name + "\" is one too many");
+      r_.fault_at("wiring.run", "at most " + std::to_string(dc::most_nodes) + " nodes can be joined; \"" + name +
+                                    "\" is one too many");
       return dc::ground;
     }
     return nodes_[name] = m_.network.add_node();
@@ -34,7 +36,8 @@ class Builder {
       std::vector<std::string_view> all;
       for (auto& [n, index] : nodes_) all.push_back(n);
       const auto near = nearest(name, all);
-      r_.fault(member, "no run reaches a node \"" + name + "\"", near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?");
+      r_.fault(member, "no run reaches a node \"" + name + "\"",
+               near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?");
     }
     return node(name);
   }
@@ -52,8 +55,10 @@ class Builder {
     if (w.gauge) {
       c.sized = true;
       c.area_m2 = w.gauge->si;
-      c.ampacity_a = physics::wire_ampacity(c.area_m2, r_.get(w.insulation, 378.15), hot ? physics::Zone::engine_bay : physics::Zone::cabin,
-                                   static_cast<int>(r_.get(w.bundle, 1))).current_a;
+      c.ampacity_a = physics::wire_ampacity(c.area_m2, r_.get(w.insulation, 378.15),
+                                            hot ? physics::Zone::engine_bay : physics::Zone::cabin,
+                                            static_cast<int>(r_.get(w.bundle, 1)))
+                         .current_a;
     } else {
       c.gauge_path = r_.path_of(&w.gauge);
     }
@@ -63,9 +68,14 @@ class Builder {
     } else {
       c.fuse_path = r_.path_of(&w.fuse);
     }
-    if (measured) c.resistance_ohm = measured->si;
-    else c.resistance_ohm = physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, hot ? engine_bay_k : cabin_k).per_length_ohm_m * r_.need(w.length) +
-                            r_.get(w.joints, 0);
+    if (measured)
+      c.resistance_ohm = measured->si;
+    else
+      c.resistance_ohm =
+          physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, hot ? engine_bay_k : cabin_k)
+                  .per_length_ohm_m *
+              r_.need(w.length) +
+          r_.get(w.joints, 0);
     return c;
   }
 
@@ -89,7 +99,8 @@ void add_runs(const Input& in, Model& m, Builder& b, Resolver& r) {
     if (run.from.empty() || run.to.empty()) continue;
     Conductor c = b.conductor(name, run.wire, run.resistance);
     c.limit_a = r.get(run.limit, 0);
-    c.branch = b.add({.from = b.node(run.from), .to = b.node(run.to), .law = dc::Resistor{std::max(c.resistance_ohm, 1e-5)}});
+    c.branch =
+        b.add({.from = b.node(run.from), .to = b.node(run.to), .law = dc::Resistor{std::max(c.resistance_ohm, 1e-5)}});
     m.runs.push_back(std::move(c));
   }
 }
@@ -105,14 +116,25 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
     l.least_v = r.get(load.least_voltage, 0);
     l.behaviour = load.behaviour.value_or(Behaviour::resistance);
     const double a = l.rated_a * l.share, v = l.rated_v;
-    dc::Branch branch{.from = b.known(load.from, "bus", &load.from), .to = b.known(load.to, "body", &load.to),
+    dc::Branch branch{.from = b.known(load.from, "bus", &load.from),
+                      .to = b.known(load.to, "body", &load.to),
                       .series_ohm = l.wire.resistance_ohm};
     switch (l.behaviour) {
-      case Behaviour::current: branch.law = dc::ConstantCurrent{a, 0.45 * v}; break;
-      case Behaviour::resistance: branch.law = dc::PowerLaw{a, v, 1.0}; break;
-      case Behaviour::power: branch.law = dc::ConstantPower{a * v, 0.6 * v}; break;
-      case Behaviour::motor: branch.law = dc::PowerLaw{a, v, 1.5}; break;
-      case Behaviour::lamp: branch.law = dc::PowerLaw{a, v, 0.55}; break;
+      case Behaviour::current:
+        branch.law = dc::ConstantCurrent{a, 0.45 * v};
+        break;
+      case Behaviour::resistance:
+        branch.law = dc::PowerLaw{a, v, 1.0};
+        break;
+      case Behaviour::power:
+        branch.law = dc::ConstantPower{a * v, 0.6 * v};
+        break;
+      case Behaviour::motor:
+        branch.law = dc::PowerLaw{a, v, 1.5};
+        break;
+      case Behaviour::lamp:
+        branch.law = dc::PowerLaw{a, v, 0.55};
+        break;
     }
     l.wire.branch = b.add(branch);
     m.loads.push_back(std::move(l));
@@ -123,8 +145,12 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
 void check_names(const Input& in, Resolver& r) {
   for (auto& [name, load] : in.load)
     if (in.run.find(name) || name == "fans")
-      r.fault_at("wiring.load." + name, "\"" + name + "\" is the name of " + (name == "fans" ? "the fan feed" : "a run") + " already", "findings are told apart by it: take another");
-  if (in.run.find("fans")) r.fault_at("wiring.run.fans", "\"fans\" is the name of the fan feed already", "findings are told apart by it: take another");
+      r.fault_at("wiring.load." + name,
+                 "\"" + name + "\" is the name of " + (name == "fans" ? "the fan feed" : "a run") + " already",
+                 "findings are told apart by it: take another");
+  if (in.run.find("fans"))
+    r.fault_at("wiring.run.fans", "\"fans\" is the name of the fan feed already",
+               "findings are told apart by it: take another");
 }
 
 void add_sources(const Input& in, Model& m, Builder& b) {
@@ -134,7 +160,8 @@ void add_sources(const Input& in, Model& m, Builder& b) {
   machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
   machine.sense_minus = sense == Sense::own ? m.n_case : dc::ground;
   m.alternator = b.add(machine);
-  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 0.4 * m.nominal_v}});
+  m.starter =
+      b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 0.4 * m.nominal_v}});
 }
 
 /// The runs that carry the charging current: those on a shortest path from the alternator to the battery.
@@ -187,8 +214,10 @@ Model System::resolve(const Input& in, Resolver& r) {
     m.fan_feed.fuse_path = r.path_of(&f.wire.fuse);
     m.fan_feed.resistance_ohm = r.need(f.resistance);
   }
-  m.fans = b.add({.from = b.known(f.from, "bus", &f.from), .to = b.known(f.to, "body", &f.to),
-                  .series_ohm = m.fan_feed.resistance_ohm, .law = dc::PowerLaw{1, 13.5, 1}});
+  m.fans = b.add({.from = b.known(f.from, "bus", &f.from),
+                  .to = b.known(f.to, "body", &f.to),
+                  .series_ohm = m.fan_feed.resistance_ohm,
+                  .law = dc::PowerLaw{1, 13.5, 1}});
   m.fan_feed.branch = m.fans;
   add_loads(in, m, b, r);
   find_charge_path(m);

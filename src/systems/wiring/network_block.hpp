@@ -18,12 +18,19 @@ inline constexpr Port reads[] = {outside::conditions,
 static_assert(std::size(reads) == read_count);
 
 /// `value(i)` gives the value of read i.
-template <class Value> Feed feed_from(Value value) {
+template <class Value>
+Feed feed_from(Value value) {
   unsigned conditions = static_cast<unsigned>(value(r_conditions));
   // The driver may ask for air conditioning in a car that has none.
   if (!(value(r_ac) > 0)) conditions &= ~bit(Condition::air_conditioning);
-  return {.alternator_a = value(r_available), .set_v = value(r_set), .emf_v = value(r_emf), .battery_ohm = value(r_resistance),
-          .starter_a = value(r_starter), .fan_a = value(r_fan_a), .fan_v = value(r_fan_v), .conditions = conditions};
+  return {.alternator_a = value(r_available),
+          .set_v = value(r_set),
+          .emf_v = value(r_emf),
+          .battery_ohm = value(r_resistance),
+          .starter_a = value(r_starter),
+          .fan_a = value(r_fan_a),
+          .fan_v = value(r_fan_v),
+          .conditions = conditions};
 }
 
 }  // namespace sw::wiring::network

@@ -1,9 +1,9 @@
 #pragma once
 // The DC network of the car: runs between named nodes, loads with their own feeds, fuses, and the feed of the fans.
-// Nodes are named by the user; these have a meaning: `battery` (the post that feeds), `ground` (the earthed post, always
-// the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud), `block`,
-// `case` (the machine's own; the block where no run reaches it), `bus` (what loads are fed from), `body` (what they are
-// grounded to), `starter`.
+// Nodes are named by the user; these have a meaning: `battery` (the post that feeds), `ground` (the earthed post,
+// always the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud),
+// `block`, `case` (the machine's own; the block where no run reaches it), `bus` (what loads are fed from), `body` (what
+// they are grounded to), `starter`.
 #include "model/system.hpp"
 #include "physics/dc_network.hpp"
 
@@ -66,26 +66,26 @@ struct Input {
 
 /// A wire ready for checks.
 struct Conductor {
-  std::string place;                   ///< name of the run or load
+  std::string place;  ///< name of the run or load
   double area_m2 = 0, resistance_ohm = 0, fuse_a = 0, ampacity_a = 0, limit_a = 0;
-  bool sized = false, fused = false;   ///< whether gauge and fuse are known
+  bool sized = false, fused = false;  ///< whether gauge and fuse are known
   std::string gauge_path, fuse_path;
   std::size_t branch = 0;
 };
 
 struct LoadModel {
   Conductor wire;
-  unsigned when = 0;                   ///< condition bits; on where any is set
+  unsigned when = 0;  ///< condition bits; on where any is set
   double rated_a = 0, rated_v = 0, share = 1, least_v = 0;
   Behaviour behaviour = Behaviour::resistance;
 };
 
 struct Model {
-  dc::Network network;                 ///< everything joined; sources and fans filled in at each evaluation
+  dc::Network network;  ///< everything joined; sources and fans filled in at each evaluation
   std::vector<Conductor> runs;
   std::vector<LoadModel> loads;
   Conductor fan_feed;
-  std::vector<std::size_t> charge_path;///< indices of runs the charging current passes
+  std::vector<std::size_t> charge_path;                            ///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
   dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_body = 0, n_starter = 0;
   double nominal_v = 12;

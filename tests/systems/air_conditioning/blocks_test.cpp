@@ -5,18 +5,30 @@ using namespace sw::rig;
 
 namespace {
 
-air_conditioning::Model fitted(const std::string& change = "") { return resolved<air_conditioning::System>(hand_car(change)).model; }
+air_conditioning::Model fitted(const std::string& change = "") {
+  return resolved<air_conditioning::System>(hand_car(change)).model;
+}
 
 TEST(AirConditioningBlocks, OnOnlyWhereItIsFittedAndAskedFor) {
   const auto with = fitted(), without = fitted("[air_conditioning]\nfitted = false\n");
-  EXPECT_EQ(bench<air_conditioning::System>(with, "air_conditioning.request").give("duty.air_conditioning", 1).run().get("air_conditioning.on"), 1);
+  EXPECT_EQ(bench<air_conditioning::System>(with, "air_conditioning.request")
+                .give("duty.air_conditioning", 1)
+                .run()
+                .get("air_conditioning.on"),
+            1);
   EXPECT_EQ(bench<air_conditioning::System>(with, "air_conditioning.request").run().get("air_conditioning.on"), 0);
-  EXPECT_EQ(bench<air_conditioning::System>(without, "air_conditioning.request").give("duty.air_conditioning", 1).run().get("air_conditioning.on"), 0);
+  EXPECT_EQ(bench<air_conditioning::System>(without, "air_conditioning.request")
+                .give("duty.air_conditioning", 1)
+                .run()
+                .get("air_conditioning.on"),
+            0);
 }
 
 // Figures at idle and from 15 m/s on, a straight line between; off it gives and takes nothing.
 TEST(AirConditioningBlocks, FiguresBetweenIdleAndRoad) {
-  const auto m = fitted("[air_conditioning]\ncondenser_heat_idle = \"6 kW\"\ncondenser_heat_road = \"8 kW\"\ncompressor_power_idle = \"2 kW\"\ncompressor_power_road = \"3 kW\"\n");
+  const auto m = fitted(
+      "[air_conditioning]\ncondenser_heat_idle = \"6 kW\"\ncondenser_heat_road = \"8 kW\"\ncompressor_power_idle = \"2 "
+      "kW\"\ncompressor_power_road = \"3 kW\"\n");
   auto b = bench<air_conditioning::System>(m, "air_conditioning.load");
   b.run();
   EXPECT_EQ(b.get("air_conditioning.condenser_heat"), 0);

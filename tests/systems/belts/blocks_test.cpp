@@ -25,10 +25,15 @@ TEST(BeltsBlocks, RatiosAndDirections) {
 // 333.6 x 5.778 x 0.03048 = 58.75 N m. Fixed centres hold the sum: 2 x 333.6 x 5.778 / 7.778 x 0.03048 = 15.11 N m.
 TEST(BeltsBlocks, GripByEuler) {
   EXPECT_NEAR(hand_belts().of(belts::Drives::alternator).grip_n_m, 58.75, 0.05);
-  EXPECT_NEAR(hand_belts("[belts.belt.front]\ntensioner = \"fixed\"\n").of(belts::Drives::alternator).grip_n_m, 15.11, 0.02);
-  EXPECT_NEAR(hand_belts("[belts.belt.front]\ntensioner = \"fixed\"\ncount = 2\n").of(belts::Drives::alternator).grip_n_m, 30.22, 0.04);
+  EXPECT_NEAR(hand_belts("[belts.belt.front]\ntensioner = \"fixed\"\n").of(belts::Drives::alternator).grip_n_m, 15.11,
+              0.02);
+  EXPECT_NEAR(
+      hand_belts("[belts.belt.front]\ntensioner = \"fixed\"\ncount = 2\n").of(belts::Drives::alternator).grip_n_m,
+      30.22, 0.04);
   // On its back a belt is flat: k = exp(0.25 x 2.61799) = 1.9242; 333.6 x 0.9242 x 0.03048 = 9.398 N m.
-  EXPECT_NEAR(hand_belts("[belts.belt.front.pulley.alternator]\nside = \"back\"\n").of(belts::Drives::alternator).grip_n_m, 9.398, 0.01);
+  EXPECT_NEAR(
+      hand_belts("[belts.belt.front.pulley.alternator]\nside = \"back\"\n").of(belts::Drives::alternator).grip_n_m,
+      9.398, 0.01);
 }
 
 TEST(BeltsBlocks, AFirmBeltDoesNotSlip) {
@@ -62,7 +67,10 @@ TEST(BeltsBlocks, InTheSlipRegionTorqueEqualsGrip) {
 TEST(BeltsBlocks, AccessoryPowerCountsSlipHeat) {
   const auto m = hand_belts();
   auto b = bench<belts::System>(m, "belts.grip");
-  b.give("alternator.torque", 10).give("belts.alternator_speed", 160).give("belts.slip", 0.2).give("cooling.pump_power", 300);
+  b.give("alternator.torque", 10)
+      .give("belts.alternator_speed", 160)
+      .give("belts.slip", 0.2)
+      .give("cooling.pump_power", 300);
   b.give("cooling.fan_power", 200).give("air_conditioning.compressor_power", 2000).run();
   EXPECT_NEAR(b.get("accessories.power"), 10 * 200 + 2500, 1e-9);
 }
@@ -76,7 +84,8 @@ TEST(BeltsBlocks, SaysWhatIsNotDriven) {
 
 // Two pulleys said to drive the same thing: a contradiction, not a choice of the last one read.
 TEST(BeltsBlocks, TwoPulleysForOneAccessoryAreSaid) {
-  auto r = resolved<belts::System>(faulty_car("[belts.belt.front.pulley.spare]\ndrives = \"alternator\"\ndiameter = \"3 in\"\nwrap = \"120 deg\"\n"));
+  auto r = resolved<belts::System>(faulty_car(
+      "[belts.belt.front.pulley.spare]\ndrives = \"alternator\"\ndiameter = \"3 in\"\nwrap = \"120 deg\"\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("spare"), std::string::npos) << r.missing[0];
 }

@@ -5,7 +5,9 @@ using namespace sw::rig;
 
 namespace {
 
-charging::Model hand_charging(const std::string& change = "") { return resolved<charging::System>(hand_car(change)).model; }
+charging::Model hand_charging(const std::string& change = "") {
+  return resolved<charging::System>(hand_car(change)).model;
+}
 
 // Data sheet's two points: cold output at 23 degC air, hot output (0.8) at 95 degC air, both with the full winding rise
 // above that air (75 K): 98 and 170 degC of the winding.
@@ -30,7 +32,10 @@ TEST(ChargingBlocks, RegulatorFollowsItsTemperature) {
 TEST(ChargingBlocks, TorqueByHand) {
   const auto m = hand_charging();
   auto b = bench<charging::System>(m, "charging.after");
-  b.give("belts.alternator_speed", 2500 * rpm).give("alternator.voltage", 14).give("alternator.current", 80).give("alternator.available", 100);
+  b.give("belts.alternator_speed", 2500 * rpm)
+      .give("alternator.voltage", 14)
+      .give("alternator.current", 80)
+      .give("alternator.available", 100);
   EXPECT_NEAR(b.run().get("alternator.torque"), 7.778, 0.001);
   b.give("belts.alternator_speed", 0).run();
   EXPECT_EQ(b.get("alternator.torque"), 0);
@@ -40,7 +45,10 @@ TEST(ChargingBlocks, TorqueByHand) {
 TEST(ChargingBlocks, WindingRestsWhereItShould) {
   const auto m = hand_charging();
   auto b = bench<charging::System>(m, "charging.after");
-  b.give("bay.temperature", 340).give("alternator.current", 60).give("alternator.available", 120).give("alternator.temperature", 340 + 37.5);
+  b.give("bay.temperature", 340)
+      .give("alternator.current", 60)
+      .give("alternator.available", 120)
+      .give("alternator.temperature", 340 + 37.5);
   EXPECT_NEAR(b.run().rate("alternator.temperature"), 0, 1e-12);
 }
 
@@ -67,7 +75,9 @@ TEST(ChargingBlocks, ChargeAtTheEndIsTheCurrentSummedUp) {
       const double share = i <= 0 ? 1 : 0.95 - 0.35 * std::clamp((s - 0.8) / 0.2, 0.0, 1.0);
       sum += dt * (i * share / (70 * hour) - 0.002 / day * std::exp2((d.first("duty.ambient") - 293.15) / 10) * s);
     }
-    EXPECT_NEAR(d.last("battery.charge"), sum, 0.01 * std::abs(d.last("battery.charge") - d.first("battery.charge")) + 1e-6) << duty;
+    EXPECT_NEAR(d.last("battery.charge"), sum,
+                0.01 * std::abs(d.last("battery.charge") - d.first("battery.charge")) + 1e-6)
+        << duty;
   }
 }
 
@@ -96,7 +106,8 @@ TEST(ChargingBlocks, ColdOilAsksForMore) {
 TEST(ChargingBlocks, CrankingByOhm) {
   Drive d(hand_car(), "cold-crank");
   for (std::size_t r = 0; r < d.trace().rows(); ++r)
-    EXPECT_NEAR(d.at(r, "battery.voltage"), d.at(r, "battery.emf") + d.at(r, "battery.current") * d.at(r, "battery.resistance"), 1e-6);
+    EXPECT_NEAR(d.at(r, "battery.voltage"),
+                d.at(r, "battery.emf") + d.at(r, "battery.current") * d.at(r, "battery.resistance"), 1e-6);
   EXPECT_GT(d.first("starter.current"), 300);
   EXPECT_EQ(d.highest("alternator.current"), 0);
 }

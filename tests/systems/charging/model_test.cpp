@@ -5,7 +5,9 @@ using namespace sw::rig;
 
 namespace {
 
-charging::Model hand_charging(const std::string& change = "") { return resolved<charging::System>(hand_car(change)).model; }
+charging::Model hand_charging(const std::string& change = "") {
+  return resolved<charging::System>(hand_car(change)).model;
+}
 
 // Common practice of the trade (BCI): 12.7 V full, 12.2 V about half, 11.8 V empty, rested at 25 degC.
 TEST(ChargingModel, OpenCircuitLadder) {
@@ -28,7 +30,8 @@ TEST(ChargingModel, AMeasuredResistanceGoesBeforeTheRating) {
 }
 
 TEST(ChargingModel, CellsFollowTheRegulator) {
-  const auto six = hand_charging("[vehicle]\nsystem_voltage = \"6 V\"\n[charging.alternator]\nregulator_voltage = \"7.2 V\"\n");
+  const auto six =
+      hand_charging("[vehicle]\nsystem_voltage = \"6 V\"\n[charging.alternator]\nregulator_voltage = \"7.2 V\"\n");
   EXPECT_EQ(six.cells, 3);
   EXPECT_EQ(six.least_crank_v, 0);  // by temperature, as nobody gave one
   EXPECT_EQ(hand_charging().cells, 6);
@@ -42,14 +45,16 @@ TEST(ChargingModel, TheUsualCurveReachesTheRating) {
   ASSERT_TRUE(r.missing.empty());
   EXPECT_NEAR(r.model.output->at(6000 * rpm).value, 150, 1e-9);
   EXPECT_EQ(r.model.output->at(900 * rpm).value, 0);
-  for (double n = 900; n < 6000; n += 100) EXPECT_LE(r.model.output->at(n * rpm).value, r.model.output->at((n + 100) * rpm).value);
+  for (double n = 900; n < 6000; n += 100)
+    EXPECT_LE(r.model.output->at(n * rpm).value, r.model.output->at((n + 100) * rpm).value);
   std::get<charging::Input>(b.inputs).alternator.rated_current.reset();
   EXPECT_EQ(resolved<charging::System>(b).missing, std::vector<std::string>{"charging.alternator.rated_current"});
 }
 
 TEST(ChargingModel, ACurveOfTooManyPointsIsSaid) {
   std::string points;
-  for (int i = 0; i < 40; ++i) points += (i ? ", " : "") + ("[\"" + std::to_string(1000 + 100 * i) + " rpm\", \"90 A\"]");
+  for (int i = 0; i < 40; ++i)
+    points += (i ? ", " : "") + ("[\"" + std::to_string(1000 + 100 * i) + " rpm\", \"90 A\"]");
   const auto r = resolved<charging::System>(faulty_car("[charging.alternator]\noutput_curve = [" + points + "]\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("charging.alternator.output_curve"), std::string::npos);

@@ -48,9 +48,7 @@ TEST(CoolingAir, FreeTurningFansLeaveTheStatedShareOfRoadSpeed) {
 
 // By hand, installed 2 m/s, free ratio 1.35, k = 8.2, ram 0.18 x 10 m/s: 1/1.35^2 = 0.548697; dp0 = 8.2 x 4 / 0.451303
 // = 72.68 Pa; fan slope 8.2 x 0.548697 / 0.451303 = 9.970; ram 8.2 x 1.8^2 = 26.57; v = sqrt(99.25 / 18.17) = 2.337.
-TEST(CoolingAir, FanAndRamTogetherByHand) {
-  EXPECT_NEAR(face(core_with({electric(2)}), 10, 13.5, 1), 2.337, 0.001);
-}
+TEST(CoolingAir, FanAndRamTogetherByHand) { EXPECT_NEAR(face(core_with({electric(2)}), 10, 13.5, 1), 2.337, 0.001); }
 
 // The closed form is the root of the balance it comes from: fan pressure + ram = core loss, at the face speed found;
 // where that would be less than the ram air alone the blades are carried along.

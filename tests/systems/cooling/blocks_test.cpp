@@ -8,13 +8,16 @@ namespace {
 
 cooling::Model cooled(const std::string& change = "") { return resolved<cooling::System>(hand_car(change)).model; }
 
-// Effectiveness by hand, one-term crossflow (Incropera eq. 11.32): UA 1650 W/K at 5 m/s, air 2000, coolant 8000 W/K: N =
-// 0.825, C = 0.25: 1 - exp(0.825^0.22 / 0.25 x (exp(-0.25 x 0.825^0.78) - 1)) = 0.5240; 0.5240 x 2000 x (95 - 40) =
+// Effectiveness by hand, one-term crossflow (Incropera eq. 11.32): UA 1650 W/K at 5 m/s, air 2000, coolant 8000 W/K: N
+// = 0.825, C = 0.25: 1 - exp(0.825^0.22 / 0.25 x (exp(-0.25 x 0.825^0.78) - 1)) = 0.5240; 0.5240 x 2000 x (95 - 40) =
 // 57.6 kW. The exact series for both streams unmixed must lie within the 4 % the short form is good to.
 TEST(CoolingBlocks, RadiatorHeatByNtu) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.core");
-  b.give("cooling.engine_temperature", 95 + zero_c).give("cooling.capacity_rate", 8000).give("air.capacity_rate", 2000).give("air.face_speed", 5);
+  b.give("cooling.engine_temperature", 95 + zero_c)
+      .give("cooling.capacity_rate", 8000)
+      .give("air.capacity_rate", 2000)
+      .give("air.face_speed", 5);
   b.give("air.swept", 1).give("duty.ambient", 40 + zero_c).give("road.speed", 20).run();
   EXPECT_NEAR(b.get("radiator.heat"), 57.6e3, 0.1e3);
   const double exact = physics::effectiveness(physics::Arrangement::crossflow_unmixed, 0.825, 0.25).value * 2000 * 55;
@@ -26,7 +29,10 @@ TEST(CoolingBlocks, RadiatorHeatByNtu) {
 TEST(CoolingBlocks, AirBeforeTheCore) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.core");
-  b.give("cooling.engine_temperature", 370).give("cooling.capacity_rate", 8000).give("air.capacity_rate", 1500).give("air.face_speed", 3);
+  b.give("cooling.engine_temperature", 370)
+      .give("cooling.capacity_rate", 8000)
+      .give("air.capacity_rate", 1500)
+      .give("air.face_speed", 3);
   b.give("air.swept", 1).give("duty.ambient", 300).give("air_conditioning.condenser_heat", 6000).run();
   EXPECT_NEAR(b.get("radiator.air_in"), 300 + 3 + 4, 1e-9);
   EXPECT_NEAR(b.give("road.speed", 20).run().get("radiator.air_in"), 300 + 4, 1e-9);
@@ -43,7 +49,11 @@ TEST(CoolingBlocks, NoHeatUphill) {
     for (double rate : {0.0, 10.0, 500.0, 8000.0})
       for (double air : {0.0, 50.0, 3000.0})
         for (double face : {0.0, 0.1, 3.0, 10.0}) {
-          b.give("cooling.engine_temperature", coolant).give("cooling.capacity_rate", rate).give("air.capacity_rate", air).give("air.face_speed", face).run();
+          b.give("cooling.engine_temperature", coolant)
+              .give("cooling.capacity_rate", rate)
+              .give("air.capacity_rate", air)
+              .give("air.face_speed", face)
+              .run();
           EXPECT_GE(b.get("radiator.heat"), 0);
           EXPECT_LE(b.get("radiator.heat"), std::max(rate, 1e-6) * (coolant - 310) + 1e-6);
           EXPECT_LE(b.get("radiator.air_out"), coolant + 1e-9);
@@ -69,19 +79,24 @@ TEST(CoolingBlocks, ThermostatOpensFromItsTemperatureOverItsTravel) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.flow");
   b.give("cooling.engine_temperature", 365).give("belts.pump_speed", 200);
-  const auto opening = [&](double celsius) { return b.give("cooling.wax_temperature", celsius + zero_c).run().get("cooling.opening"); };
+  const auto opening = [&](double celsius) {
+    return b.give("cooling.wax_temperature", celsius + zero_c).run().get("cooling.opening");
+  };
   EXPECT_LT(opening(80), 0.01);
   EXPECT_NEAR(opening(94), 0.5, 1e-9);  // half way of 88 to 100
   EXPECT_NEAR(opening(100), 1, 1e-12);
   EXPECT_NEAR(opening(120), 1, 1e-12);
-  EXPECT_NEAR(b.get("cooling.capacity_rate") / b.get("cooling.flow"), 1030 * 3550, 0.04 * 1030 * 3550);  // 50 % glycol, 92 degC (ASHRAE, from memory)
+  EXPECT_NEAR(b.get("cooling.capacity_rate") / b.get("cooling.flow"), 1030 * 3550,
+              0.04 * 1030 * 3550);  // 50 % glycol, 92 degC (ASHRAE, from memory)
 }
 
 // The controller: each stage on at its own temperature and off at its own, with the key only.
 TEST(CoolingBlocks, FanStages) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.control");
-  const auto next = [&](double celsius, double now) { return b.give("cooling.engine_temperature", celsius + zero_c).next(now); };
+  const auto next = [&](double celsius, double now) {
+    return b.give("cooling.engine_temperature", celsius + zero_c).next(now);
+  };
   b.give("duty.conditions", bit(Condition::always) | bit(Condition::key));
   EXPECT_EQ(next(95.9, 0), 0);
   EXPECT_EQ(next(96.1, 0), 1);
@@ -106,7 +121,9 @@ TEST(CoolingBlocks, GuardAndNextAgree) {
     for (double ac : {0.0, 1.0})
       for (double celsius = 60; celsius < 120; celsius += 0.7)
         for (double level : {0.0, 1.0, 2.0}) {
-          b.give("duty.conditions", key).give("air_conditioning.on", ac).give("cooling.engine_temperature", celsius + zero_c);
+          b.give("duty.conditions", key)
+              .give("air_conditioning.on", ac)
+              .give("cooling.engine_temperature", celsius + zero_c);
           EXPECT_EQ(b.guard(level) > 0, b.next(level) != level);
         }
 }
@@ -115,11 +132,18 @@ TEST(CoolingBlocks, GuardAndNextAgree) {
 TEST(CoolingBlocks, LoopKeepsTheBalance) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.loop");
-  b.give("cooling.engine_temperature", 368).give("cooling.radiator_temperature", 350).give("cooling.capacity_rate", 3000);
-  b.give("engine.heat_to_coolant", 60e3).give("radiator.heat", 50e3).give("driveline.cooler_heat", 2e3).give("duty.ambient", 310).run();
+  b.give("cooling.engine_temperature", 368)
+      .give("cooling.radiator_temperature", 350)
+      .give("cooling.capacity_rate", 3000);
+  b.give("engine.heat_to_coolant", 60e3)
+      .give("radiator.heat", 50e3)
+      .give("driveline.cooler_heat", 2e3)
+      .give("duty.ambient", 310)
+      .run();
   const auto c = m.coolant->at(368);
   const double heat = c.density_kg_m3 * c.specific_heat_j_kg_k;
-  const double stored = heat * (m.engine_m3 * b.rate("cooling.engine_temperature") + m.radiator_m3 * b.rate("cooling.radiator_temperature"));
+  const double stored = heat * (m.engine_m3 * b.rate("cooling.engine_temperature") +
+                                m.radiator_m3 * b.rate("cooling.radiator_temperature"));
   EXPECT_NEAR(60e3 + 2e3 - 50e3 - 8 * (350 - 310), stored, 1e-6);  // 8 W/K: the radiator's own still loss
 }
 
@@ -146,13 +170,17 @@ TEST(CoolingBlocks, WarmUpStoresWhatDoesNotLeave) {
     const double dt = d.trace().time[r] - d.trace().time[r - 1];
     const auto mid = [&](auto port) { return 0.5 * (d.at(r, port) + d.at(r - 1, port)); };
     in += dt * (mid("engine.coolant_heat") + mid("engine.oil_heat") + mid("driveline.cooler_heat"));
-    out += dt * (mid("radiator.heat") + 8 * (mid("cooling.radiator_temperature") - ambient) + mid("engine.surface_heat") +
-                 (15 + 2.5 * mid("road.speed")) * (mid("engine.oil_temperature") - ambient));
+    out +=
+        dt * (mid("radiator.heat") + 8 * (mid("cooling.radiator_temperature") - ambient) + mid("engine.surface_heat") +
+              (15 + 2.5 * mid("road.speed")) * (mid("engine.oil_temperature") - ambient));
     const auto fluid = c.coolant->at(mid("cooling.engine_temperature"));
     const auto rise = [&](auto port) { return d.at(r, port) - d.at(r - 1, port); };
-    coolant += fluid.density_kg_m3 * fluid.specific_heat_j_kg_k * (c.engine_m3 * rise("cooling.engine_temperature") + c.radiator_m3 * rise("cooling.radiator_temperature"));
+    coolant +=
+        fluid.density_kg_m3 * fluid.specific_heat_j_kg_k *
+        (c.engine_m3 * rise("cooling.engine_temperature") + c.radiator_m3 * rise("cooling.radiator_temperature"));
   }
-  const double stored = coolant + e.metal_j_k * (d.last("engine.metal_temperature") - d.first("engine.metal_temperature")) +
+  const double stored = coolant +
+                        e.metal_j_k * (d.last("engine.metal_temperature") - d.first("engine.metal_temperature")) +
                         e.oil_j_k * (d.last("engine.oil_temperature") - d.first("engine.oil_temperature"));
   EXPECT_NEAR(in, stored + out, 0.01 * in);
   EXPECT_GT(stored, 0.1 * in);  // it did warm up

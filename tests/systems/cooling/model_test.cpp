@@ -46,7 +46,8 @@ TEST(CoolingModel, BoilingFallsWithAltitudeAndRisesWithTheCap) {
 
 // dp = k v^2 through (2 m/s, 38 Pa) and (4 m/s, 130 Pa): least squares k = (38 x 4 + 130 x 16) / (16 + 256) = 8.206.
 TEST(CoolingModel, LossCoefficientByLeastSquares) {
-  EXPECT_NEAR(cooled("[cooling.radiator]\nairflow_loss = [[\"2 m/s\", \"38 Pa\"], [\"4 m/s\", \"130 Pa\"]]\n").loss, 8.206, 0.001);
+  EXPECT_NEAR(cooled("[cooling.radiator]\nairflow_loss = [[\"2 m/s\", \"38 Pa\"], [\"4 m/s\", \"130 Pa\"]]\n").loss,
+              8.206, 0.001);
 }
 
 // 60 US gal/min at 2600 rpm: 3.7854e-3 / 272.27 = 1.3903e-5 m3 a radian.
@@ -61,7 +62,9 @@ TEST(CoolingModel, FiguresInTheirPlaces) {
 }
 
 TEST(CoolingModel, FansStandInOrderOfTheirSwitchingElectricFirst) {
-  const auto m = cooled("[cooling.fan.left]\non = \"105 degC\"\n[cooling.fan.belt]\ndrive = \"engine\"\nflow = \"1500 cfm\"\nat_speed = \"2000 rpm\"\n");
+  const auto m = cooled(
+      "[cooling.fan.left]\non = \"105 degC\"\n[cooling.fan.belt]\ndrive = \"engine\"\nflow = \"1500 cfm\"\nat_speed = "
+      "\"2000 rpm\"\n");
   ASSERT_EQ(m.fans, 3u);
   ASSERT_EQ(m.electric, 2u);
   EXPECT_EQ(m.fan[0].name, "right");
@@ -70,8 +73,9 @@ TEST(CoolingModel, FansStandInOrderOfTheirSwitchingElectricFirst) {
 }
 
 TEST(CoolingModel, AnEngineFanNeedsNoSetPoints) {
-  const auto r = resolved<cooling::System>(
-      hand_car("[cooling.fan]\nleft = false\nright = false\n[cooling.fan.belt]\ndrive = \"engine\"\nflow = \"1500 cfm\"\nat_speed = \"2000 rpm\"\n"));
+  const auto r =
+      resolved<cooling::System>(hand_car("[cooling.fan]\nleft = false\nright = false\n[cooling.fan.belt]\ndrive = "
+                                         "\"engine\"\nflow = \"1500 cfm\"\nat_speed = \"2000 rpm\"\n"));
   EXPECT_TRUE(r.missing.empty()) << r.missing[0];
 }
 
@@ -88,7 +92,8 @@ TEST(CoolingModel, TheStrongestMixtureOfTheRangeHasFigures) {
 // Beyond the table the end's figures stand: coolant that has long boiled must not make heat from nothing.
 TEST(CoolingModel, CoolantFiguresAreHeldAtTheEnds) {
   const auto m = cooled();
-  const auto end = cooling::coolant_at(m, 140 + zero_c), far = cooling::coolant_at(m, 600 + zero_c), cold = cooling::coolant_at(m, 100);
+  const auto end = cooling::coolant_at(m, 140 + zero_c), far = cooling::coolant_at(m, 600 + zero_c),
+             cold = cooling::coolant_at(m, 100);
   EXPECT_EQ(far.density_kg_m3, end.density_kg_m3);
   EXPECT_EQ(far.specific_heat_j_kg_k, end.specific_heat_j_kg_k);
   EXPECT_GT(cold.density_kg_m3, 1000);
@@ -98,7 +103,8 @@ TEST(CoolingModel, CoolantFiguresAreHeldAtTheEnds) {
 TEST(CoolingModel, AFifthFanIsSaid) {
   std::string fans;
   for (int i = 0; i < 3; ++i)
-    fans += "[cooling.fan.f" + std::to_string(i) + "]\nflow = \"500 cfm\"\ncurrent = \"9 A\"\non = \"99 degC\"\noff = \"95 degC\"\n";
+    fans += "[cooling.fan.f" + std::to_string(i) +
+            "]\nflow = \"500 cfm\"\ncurrent = \"9 A\"\non = \"99 degC\"\noff = \"95 degC\"\n";
   const auto r = resolved<cooling::System>(faulty_car(fans));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("f2"), std::string::npos);

@@ -15,16 +15,22 @@ TEST(CoolingRequirements, TemperatureIsTheHighestOfTheRun) {
 // At 10 000 ft (69.7 kPa, ISO 2533) the same coolant boils sooner, by what the steam tables make of it: under 16 psi
 // (110.3 kPa) 211.6 against 180.0 kPa of absolute pressure; water 121.9 against 116.9 degC.
 TEST(CoolingRequirements, BoilMarginShrinksWithAltitude) {
-  const std::string high = "[duty.hot-idle]\nduration = \"45 min\"\nambient = \"40 degC\"\naltitude = \"10000 ft\"\nspeed = \"0 mph\"\n";
-  const std::string low = "[duty.hot-idle]\nduration = \"45 min\"\nambient = \"40 degC\"\naltitude = \"0 ft\"\nspeed = \"0 mph\"\n";
+  const std::string high =
+      "[duty.hot-idle]\nduration = \"45 min\"\nambient = \"40 degC\"\naltitude = \"10000 ft\"\nspeed = \"0 mph\"\n";
+  const std::string low =
+      "[duty.hot-idle]\nduration = \"45 min\"\nambient = \"40 degC\"\naltitude = \"0 ft\"\nspeed = \"0 mph\"\n";
   Judging top(hand_car(high), "hot-idle"), sea(hand_car(low), "hot-idle");
-  const auto boils = [](const Judging& j) { return j.one("cooling.boil-margin", "hot-idle").verdict.because.at(0).value; };
+  const auto boils = [](const Judging& j) {
+    return j.one("cooling.boil-margin", "hot-idle").verdict.because.at(0).value;
+  };
   EXPECT_NEAR(boils(sea) - boils(top), 121.9 - 116.9, 0.6);
 }
 
 // A car that boils is one that fails, not one whose run is lost: a core far too small, both fans weak.
 TEST(CoolingRequirements, ACarThatBoilsFailsWithANumber) {
-  Judging j(hand_car("[cooling.radiator]\nconductance = \"0.2 kW/K\"\n[cooling.fan.left]\nflow = \"60 cfm\"\n[cooling.fan.right]\nflow = \"60 cfm\"\n"));
+  Judging j(
+      hand_car("[cooling.radiator]\nconductance = \"0.2 kW/K\"\n[cooling.fan.left]\nflow = \"60 "
+               "cfm\"\n[cooling.fan.right]\nflow = \"60 cfm\"\n"));
   for (auto duty : {"hot-idle", "parade", "grade"}) {
     EXPECT_TRUE(j.trace(duty).summary.usable()) << duty << ": " << j.trace(duty).summary.reason;
     EXPECT_LT(*j.one("cooling.coolant-temperature", duty).margin(), 0) << duty;
@@ -64,11 +70,14 @@ TEST(CoolingRequirements, AFanAgainstTheTravelFailsAndHeatsTheCar) {
   Judging j(hand_car("[cooling.fan.left]\nblows = \"against travel\"\n"), "hot-idle");
   EXPECT_FALSE(*j.one("cooling.fan-direction", "", "left").verdict.rule);
   EXPECT_TRUE(*j.one("cooling.fan-direction", "", "right").verdict.rule);
-  EXPECT_GT(j.highest("cooling.engine_temperature", "hot-idle"), Judging(hand_car(), "hot-idle").highest("cooling.engine_temperature", "hot-idle"));
+  EXPECT_GT(j.highest("cooling.engine_temperature", "hot-idle"),
+            Judging(hand_car(), "hot-idle").highest("cooling.engine_temperature", "hot-idle"));
 }
 
 TEST(CoolingRequirements, SetPointsBelowTheThermostatNeverStop) {
-  Judging j(hand_car("[cooling.fan.left]\non = \"86 degC\"\noff = \"82 degC\"\n[cooling.fan.right]\non = \"97 degC\"\noff = \"96 degC\"\n"), "hot-idle");
+  Judging j(hand_car("[cooling.fan.left]\non = \"86 degC\"\noff = \"82 degC\"\n[cooling.fan.right]\non = \"97 "
+                     "degC\"\noff = \"96 degC\"\n"),
+            "hot-idle");
   EXPECT_FALSE(*j.one("cooling.fan-set-points", "", "left").verdict.rule);
   EXPECT_FALSE(*j.one("cooling.fan-set-points", "", "right").verdict.rule);
   EXPECT_NE(j.one("cooling.fan-set-points", "", "right").verdict.reason.find("less than 2 K"), std::string::npos);
@@ -92,7 +101,8 @@ TEST(CoolingRequirements, FlowIsJudgedOnlyWhereAFigureIsAsked) {
 }
 
 TEST(CoolingRequirements, AThermostatThatHangsOpenNeverWarmsUp) {
-  Judging sound(hand_car(), "warm-up"), open(hand_car("[cooling.thermostat]\nopens = \"61 degC\"\nfully_open = \"65 degC\"\n"), "warm-up");
+  Judging sound(hand_car(), "warm-up"),
+      open(hand_car("[cooling.thermostat]\nopens = \"61 degC\"\nfully_open = \"65 degC\"\n"), "warm-up");
   EXPECT_GT(*sound.one("cooling.warm-up", "warm-up").margin(), 0);
   const auto& v = open.one("cooling.warm-up", "warm-up").verdict;
   // It is not reached in the duty: no time is made up, and as the duty is longer than the limit it fails.

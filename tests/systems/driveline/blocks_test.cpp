@@ -5,7 +5,9 @@ using namespace sw::rig;
 
 namespace {
 
-driveline::Model hand_driveline(const std::string& change = "") { return resolved<driveline::System>(hand_car(change)).model; }
+driveline::Model hand_driveline(const std::string& change = "") {
+  return resolved<driveline::System>(hand_car(change)).model;
+}
 
 // Rule of the trade: rpm = mph x axle x gear x 336 / tyre diameter in inches (336.13 = 63360 / (60 pi)).
 TEST(DrivelineBlocks, EngineSpeedByTheTradesRule) {
@@ -82,7 +84,8 @@ TEST(DrivelineBlocks, PullShiftsAtTheRedLine) {
   const auto m = hand_driveline();
   auto b = bench<driveline::System>(m, "driveline.shift");
   b.give("engine.red_line", 5500 * rpm).give("duty.pull", 1);
-  const double at = 0.97 * 5500 * 26.0 / (3.25 * 2.46 * 336.13 * 1.06) * mph;  // first, slipping, at 97 % of the red line
+  const double at =
+      0.97 * 5500 * 26.0 / (3.25 * 2.46 * 336.13 * 1.06) * mph;  // first, slipping, at 97 % of the red line
   EXPECT_EQ(b.give("road.speed", 0.999 * at).next(0), 0);
   EXPECT_EQ(b.give("road.speed", 1.001 * at).next(0), 1);
   EXPECT_EQ(b.give("road.speed", 1.0).next(2), 2) << "a pull never shifts down";
@@ -94,11 +97,13 @@ TEST(DrivelineBlocks, PullShiftsAtTheRedLine) {
 TEST(DrivelineBlocks, ThrustByHand) {
   const auto m = hand_driveline();
   auto b = bench<driveline::System>(m, "driveline.thrust");
-  EXPECT_NEAR(b.give("engine.full_torque", 300).run().get("driveline.pull_force"), 300 * 2.46 * 3.25 * 0.9 / 0.3302, 0.5);
+  EXPECT_NEAR(b.give("engine.full_torque", 300).run().get("driveline.pull_force"), 300 * 2.46 * 3.25 * 0.9 / 0.3302,
+              0.5);
 }
 
 TEST(DrivelineBlocks, NoGearsIsSaid) {
-  auto r = resolved<driveline::System>(hand_car("[driveline.gear]\nfirst = false\nsecond = false\nthird = false\noverdrive = false\n"));
+  auto r = resolved<driveline::System>(
+      hand_car("[driveline.gear]\nfirst = false\nsecond = false\nthird = false\noverdrive = false\n"));
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_EQ(r.missing[0], "driveline.gear: at least one gear");
 }

@@ -30,7 +30,10 @@ TEST(EngineBlocks, FullTorqueFollowsAirDensity) {
 TEST(EngineBlocks, PowerIsRoadPlusAccessoriesAndFullInAPull) {
   const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.work");
-  b.give("engine.speed", 2000 * rpm).give("driveline.power", 20e3).give("accessories.power", 3e3).give("duty.running", 1);
+  b.give("engine.speed", 2000 * rpm)
+      .give("driveline.power", 20e3)
+      .give("accessories.power", 3e3)
+      .give("duty.running", 1);
   EXPECT_EQ(b.run().get("engine.power"), 23e3);
   // Shares of the fuel: 23.02 x 2000 / 750 + slope x 23 kW; here only that they are shares of one and the same heat.
   const double fuel = b.get("engine.fuel_heat");
@@ -45,7 +48,9 @@ TEST(EngineBlocks, PowerIsRoadPlusAccessoriesAndFullInAPull) {
 }
 
 TEST(EngineBlocks, AMeasuredHeatCurveTakesThePlaceOfTheShare) {
-  const auto m = resolved<engine::System>(hand_car("[engine]\ncoolant_heat = [[\"0 hp\", \"5 kW\"], [\"100 hp\", \"65 kW\"]]\n")).model;
+  const auto m =
+      resolved<engine::System>(hand_car("[engine]\ncoolant_heat = [[\"0 hp\", \"5 kW\"], [\"100 hp\", \"65 kW\"]]\n"))
+          .model;
   auto b = bench<engine::System>(m, "engine.work");
   b.give("duty.running", 1).give("engine.speed", 2000 * rpm).give("driveline.power", 50 * horsepower).run();
   EXPECT_NEAR(b.get("engine.coolant_heat"), 35e3, 1);  // half way along a straight line
@@ -56,8 +61,14 @@ TEST(EngineBlocks, MetalAndOilKeepTheBalance) {
   const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.heat");
   const double coolant = 363, metal = 385, oil = 372, air = 310, bay = 340, speed = 12;
-  b.give("duty.running", 1).give("engine.coolant_heat", 15e3).give("engine.oil_heat", 2e3).give("cooling.engine_temperature", coolant);
-  b.give("engine.metal_temperature", metal).give("engine.oil_temperature", oil).give("duty.ambient", air).give("road.speed", speed);
+  b.give("duty.running", 1)
+      .give("engine.coolant_heat", 15e3)
+      .give("engine.oil_heat", 2e3)
+      .give("cooling.engine_temperature", coolant);
+  b.give("engine.metal_temperature", metal)
+      .give("engine.oil_temperature", oil)
+      .give("duty.ambient", air)
+      .give("road.speed", speed);
   b.give("bay.temperature", bay).run();
   const double stored = m.metal_j_k * b.rate("engine.metal_temperature") + m.oil_j_k * b.rate("engine.oil_temperature");
   const double sump = (15 + 2.5 * speed) * (oil - air);  // W: the block's own figures for a sump in the wind
@@ -68,7 +79,8 @@ TEST(EngineBlocks, MetalAndOilKeepTheBalance) {
 TEST(EngineBlocks, HeatRunsDownhill) {
   const auto m = hand_engine();
   auto b = bench<engine::System>(m, "engine.heat");
-  for (auto port : {"cooling.engine_temperature", "engine.metal_temperature", "engine.oil_temperature", "duty.ambient", "bay.temperature"})
+  for (auto port : {"cooling.engine_temperature", "engine.metal_temperature", "engine.oil_temperature", "duty.ambient",
+                    "bay.temperature"})
     b.give(port, 300);
   b.run();  // all at one temperature: nothing moves
   EXPECT_EQ(b.rate("engine.metal_temperature"), 0);

@@ -32,7 +32,8 @@ TEST(EngineModel, LinePassesThroughTheStatedConsumption) {
   EXPECT_NEAR(fuel_kg_s / m.peak_power_w, 0.5 * pound / (horsepower * hour), 1e-11);
 }
 
-// P = T n / 5252 hp: 250 lb-ft at 4500 rpm are 214.2 hp, 195 at 5500 are 204.2; the peak lies between and not far above.
+// P = T n / 5252 hp: 250 lb-ft at 4500 rpm are 214.2 hp, 195 at 5500 are 204.2; the peak lies between and not far
+// above.
 TEST(EngineModel, PeakPowerOfTheCurve) {
   const auto m = hand_engine();
   EXPECT_GE(m.peak_power_w / horsepower, 214.2 - 0.1);
@@ -42,8 +43,8 @@ TEST(EngineModel, PeakPowerOfTheCurve) {
 }
 
 // First law: what is not shaft power, coolant, oil or bay heat leaves with the exhaust, and that is never negative.
-// Heywood, Table 12.1 (from memory): exhaust and the rest 34 to 45 % and more at full power; turning fast without load all
-// that does not go into coolant, oil and bay leaves by the exhaust.
+// Heywood, Table 12.1 (from memory): exhaust and the rest 34 to 45 % and more at full power; turning fast without load
+// all that does not go into coolant, oil and bay leaves by the exhaust.
 TEST(EngineModel, WhatIsLeftForTheExhaustIsPositiveEverywhere) {
   const auto m = hand_engine();
   for (double n = 600; n <= 5500; n += 100) {
@@ -81,7 +82,8 @@ TEST(EngineModel, HeatCapacities) {
 
 TEST(EngineModel, ACurveOfTooManyPointsIsSaidNotDropped) {
   std::string points;
-  for (int i = 0; i < 40; ++i) points += (i ? ", " : "") + ("[\"" + std::to_string(800 + 100 * i) + " rpm\", \"250 lb-ft\"]");
+  for (int i = 0; i < 40; ++i)
+    points += (i ? ", " : "") + ("[\"" + std::to_string(800 + 100 * i) + " rpm\", \"250 lb-ft\"]");
   const auto r = resolved<engine::System>(faulty_car("[engine]\ntorque_curve = [" + points + "]\n"));
   ASSERT_FALSE(r.missing.empty());
   EXPECT_NE(r.missing[0].find("engine.torque_curve"), std::string::npos);

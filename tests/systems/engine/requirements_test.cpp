@@ -16,7 +16,8 @@ TEST(EngineRequirements, OilIsJudgedAtItsHottestRow) {
 // Nine tenths of full power in the air of the duty; at 10 000 ft a third of the air is gone (ISO 2533: density 0.7385
 // of sea level at the standard temperature), so the limit falls in proportion.
 TEST(EngineRequirements, PowerLimitFollowsTheAir) {
-  Judging low(hand_car()), high(hand_car("[duty.grade]\nduration = \"5 min\"\nspeed = \"50 mph\"\ngrade = 0.06\nambient = \"38 degC\"\naltitude = \"10000 ft\"\n"));
+  Judging low(hand_car()), high(hand_car("[duty.grade]\nduration = \"5 min\"\nspeed = \"50 mph\"\ngrade = "
+                                         "0.06\nambient = \"38 degC\"\naltitude = \"10000 ft\"\n"));
   const auto& sea = low.one("engine.power", "grade").verdict;
   const auto& top = high.one("engine.power", "grade").verdict;
   EXPECT_NEAR(*top.high / *sea.high, 69.68 / 101.325, 0.002);  // pressures, at the same temperature

@@ -63,7 +63,8 @@ TEST(VehicleBlocks, CruiseOfTheHandCarByHand) {
 }
 
 TEST(VehicleBlocks, SixVoltsAndPositiveEarthReachThePorts) {
-  const auto m = resolved<vehicle::System>(hand_car("[vehicle]\nsystem_voltage = \"6 V\"\nearth = \"positive\"\n")).model;
+  const auto m =
+      resolved<vehicle::System>(hand_car("[vehicle]\nsystem_voltage = \"6 V\"\nearth = \"positive\"\n")).model;
   auto b = bench<vehicle::System>(m, "vehicle.resistance");
   b.run();
   EXPECT_EQ(b.get("vehicle.voltage"), 6);

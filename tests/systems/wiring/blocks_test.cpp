@@ -13,7 +13,8 @@ TEST(WiringBlocks, CurrentsBalance) {
   for (auto duty : running_duties) {
     d.run(duty);
     for (std::size_t r = 0; r < d.trace().rows(); ++r) {
-      EXPECT_NEAR(d.at(r, "alternator.current"), d.at(r, "load.current") + d.at(r, "battery.current"), 2e-6) << duty << " row " << r;
+      EXPECT_NEAR(d.at(r, "alternator.current"), d.at(r, "load.current") + d.at(r, "battery.current"), 2e-6)
+          << duty << " row " << r;
       EXPECT_LT(d.at(r, "network.residual"), 1e-6);
     }
   }
@@ -35,7 +36,8 @@ TEST(WiringBlocks, TheMachineNeverGivesMoreThanItCan) {
 
 // The regulated point stands at the set-point, less 1 mV an ampere of regulation; the others differ by their drops.
 TEST(WiringBlocks, SenseDecidesWhichPointIsHeld) {
-  const std::pair<const char*, const char*> places[] = {{"own stud", "alternator.voltage"}, {"bus", "bus.voltage"}, {"battery", "battery.voltage"}};
+  const std::pair<const char*, const char*> places[] = {
+      {"own stud", "alternator.voltage"}, {"bus", "bus.voltage"}, {"battery", "battery.voltage"}};
   for (auto [sense, port] : places) {
     Drive d(hand_car("[wiring]\nsense = \"" + std::string(sense) + "\"\n"), "cruise");
     const double droop = 0.001 * d.last("alternator.current");
@@ -74,7 +76,8 @@ TEST(WiringBlocks, WithoutAirConditioningItsLoadsStayOff) {
 
 // A load whose two ends were named the other way round uses its current all the same: it must not count as a source.
 TEST(WiringBlocks, ALoadNamedBackwardsStillUsesCurrent) {
-  Drive right(hand_car(), "night-rain"), swapped(hand_car("[wiring.load.headlamps]\nfrom = \"body\"\nto = \"bus\"\n"), "night-rain");
+  Drive right(hand_car(), "night-rain"),
+      swapped(hand_car("[wiring.load.headlamps]\nfrom = \"body\"\nto = \"bus\"\n"), "night-rain");
   EXPECT_NEAR(swapped.last("load.current"), right.last("load.current"), 1e-3);
   EXPECT_NEAR(swapped.last("battery.current"), right.last("battery.current"), 1e-3);
 }
@@ -85,7 +88,8 @@ TEST(WiringBlocks, NoPowerFromNowhere) {
   Drive d(hand_car(), "night-rain");
   for (std::size_t r = 0; r < d.trace().rows(); ++r) {
     const double made = d.at(r, "alternator.voltage") * d.at(r, "alternator.current");
-    const double taken = d.at(r, "bus.voltage") * d.at(r, "load.current") * 0.99 + d.at(r, "battery.voltage") * d.at(r, "battery.current");
+    const double taken = d.at(r, "bus.voltage") * d.at(r, "load.current") * 0.99 +
+                         d.at(r, "battery.voltage") * d.at(r, "battery.current");
     EXPECT_GE(made, taken - 1e-6);
   }
 }

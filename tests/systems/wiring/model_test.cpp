@@ -25,7 +25,8 @@ const wiring::Conductor& run(const wiring::Model& m, std::string_view name) {
 TEST(WiringModel, ResistanceByHand) {
   const auto r = wired();
   EXPECT_NEAR(run(r.model, "charge").resistance_ohm, 1.438e-3 + 0.3e-3, 0.01e-3);
-  EXPECT_NEAR(run(wired("[wiring.run.charge]\nzone = \"cabin\"\n").model, "charge").resistance_ohm, 1.2425e-3 * (1 + 0.00393 * 10) + 0.3e-3, 0.01e-3);
+  EXPECT_NEAR(run(wired("[wiring.run.charge]\nzone = \"cabin\"\n").model, "charge").resistance_ohm,
+              1.2425e-3 * (1 + 0.00393 * 10) + 0.3e-3, 0.01e-3);
 }
 
 TEST(WiringModel, AMeasuredResistanceTakesThePlaceOfTheWire) {
@@ -51,11 +52,14 @@ TEST(WiringModel, NoWayToTheBatteryIsSaid) {
 
 TEST(WiringModel, UnreachedNodesAreSaid) {
   const auto r = wired("[wiring.run]\nblock_ground = false\nstarter_cable = false\n");
-  EXPECT_EQ(r.missing, (std::vector<std::string>{"wiring.run: a run that reaches \"block\"", "wiring.run: a run that reaches \"starter\""}));
+  EXPECT_EQ(r.missing, (std::vector<std::string>{"wiring.run: a run that reaches \"block\"",
+                                                 "wiring.run: a run that reaches \"starter\""}));
 }
 
 TEST(WiringModel, AnUnknownConditionIsSaid) {
-  const auto r = wired("[wiring.load.horn]\ncurrent = \"8 A\"\nwhen = [\"nihgt\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\nfuse = \"15 A\"\n");
+  const auto r = wired(
+      "[wiring.load.horn]\ncurrent = \"8 A\"\nwhen = [\"nihgt\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\nfuse = \"15 "
+      "A\"\n");
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_EQ(r.missing[0], "wiring.load.horn.when");
 }
@@ -65,7 +69,8 @@ TEST(WiringModel, MoreThanTheNetworkHoldsIsSaidNotLost) {
   for (int i = 0; i < 80; ++i) {
     const auto n = std::to_string(i);
     runs += "[wiring.run.r" + n + "]\nfrom = \"battery\"\nto = \"n" + n + "\"\ngauge = \"10 AWG\"\nlength = \"3 ft\"\n";
-    loads += "[wiring.load.l" + n + "]\ncurrent = \"1 A\"\nwhen = [\"key\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\nfuse = \"15 A\"\n";
+    loads += "[wiring.load.l" + n +
+             "]\ncurrent = \"1 A\"\nwhen = [\"key\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\nfuse = \"15 A\"\n";
   }
   EXPECT_FALSE(wired(runs).missing.empty());
   EXPECT_FALSE(wired(loads).missing.empty());
@@ -73,7 +78,9 @@ TEST(WiringModel, MoreThanTheNetworkHoldsIsSaidNotLost) {
 
 // A name used twice would make two findings of one name: whoever reads them could not tell which is meant.
 TEST(WiringModel, ARunAndALoadOfOneNameAreSaid) {
-  const auto r = wired("[wiring.load.feed]\ncurrent = \"8 A\"\nwhen = [\"key\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\nfuse = \"15 A\"\n");
+  const auto r = wired(
+      "[wiring.load.feed]\ncurrent = \"8 A\"\nwhen = [\"key\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\nfuse = \"15 "
+      "A\"\n");
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_NE(r.missing[0].find("wiring.load.feed"), std::string::npos) << r.missing[0];
 }

@@ -7,8 +7,10 @@ namespace {
 
 const std::string old_path =
     "[wiring.run]\ncharge = false\n"
-    "[wiring.run.stud]\nfrom = \"alternator\"\nto = \"ammeter\"\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"30 A\"\n"
-    "[wiring.run.meter]\nfrom = \"ammeter\"\nto = \"battery\"\ngauge = \"8 AWG\"\nlength = \"6 ft\"\nlimit = \"40 A\"\nfuse = \"30 A\"\n";
+    "[wiring.run.stud]\nfrom = \"alternator\"\nto = \"ammeter\"\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"30 "
+    "A\"\n"
+    "[wiring.run.meter]\nfrom = \"ammeter\"\nto = \"battery\"\ngauge = \"8 AWG\"\nlength = \"6 ft\"\nlimit = \"40 "
+    "A\"\nfuse = \"30 A\"\n";
 
 // A 150 A machine behind an ammeter made for 40 A: the known fire. Both runs of the path fail.
 TEST(WiringRequirements, AnOldAmmeterBehindANewMachineFails) {
@@ -22,12 +24,15 @@ TEST(WiringRequirements, AnOldAmmeterBehindANewMachineFails) {
   EXPECT_EQ(*j.one("wiring.charge-path", "", "meter").verdict.high, 40);
 }
 
-// 33 CFR 183.425 Table 5 (transcribed): 10 AWG, insulation 105 degC, outside engine spaces 60 A; inside them x 0.85 = 51 A.
-// A 60 A fuse protects it in the cabin alone.
+// 33 CFR 183.425 Table 5 (transcribed): 10 AWG, insulation 105 degC, outside engine spaces 60 A; inside them x 0.85 =
+// 51 A. A 60 A fuse protects it in the cabin alone.
 TEST(WiringRequirements, AFuseIsHeldToTheTableInItsZone) {
-  const std::string load = "[wiring.load.pump]\ncurrent = \"20 A\"\nwhen = [\"key\"]\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"60 A\"\nzone = ";
+  const std::string load =
+      "[wiring.load.pump]\ncurrent = \"20 A\"\nwhen = [\"key\"]\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"60 "
+      "A\"\nzone = ";
   Judging cabin(hand_car(load + "\"cabin\"\n"), "hot-idle"), bay(hand_car(load + "\"engine bay\"\n"), "hot-idle");
-  EXPECT_TRUE(*cabin.one("wiring.fuse-wire", "", "pump").verdict.rule) << cabin.one("wiring.fuse-wire", "", "pump").verdict.reason;
+  EXPECT_TRUE(*cabin.one("wiring.fuse-wire", "", "pump").verdict.rule)
+      << cabin.one("wiring.fuse-wire", "", "pump").verdict.reason;
   EXPECT_FALSE(*bay.one("wiring.fuse-wire", "", "pump").verdict.rule);
 }
 
