@@ -121,9 +121,12 @@ class Stepper {
   }
 
   double too_short(double h) {
-    if (!fail_open_loop())
-      fail(Outcome::not_converged, "steps of " + in_words(h) + " s would be needed at " + in_words(t_) +
-                                       " s: a figure is far outside what the laws cover");
+    if (fail_open_loop()) return h;
+    const Port* nameless = rhs_.no_number();
+    fail(Outcome::not_converged,
+         "steps of " + in_words(h) + " s would be needed at " + in_words(t_) + " s: " +
+             (nameless ? std::string(nameless->name) + " comes to no number; a" : std::string("a")) +
+             " figure is far outside what the laws cover");
     return h;
   }
 

@@ -135,6 +135,13 @@ void Rhs::operator()(double t, const double* y, double* rates) {
   for (std::size_t i = 0; i < alive_.size(); ++i) rates[i] = values_[graph_->states[alive_[i]].rate];
 }
 
+const Port* Rhs::no_number() const {
+  for (auto& step : graph_->steps)
+    for (auto w : step.writes)
+      if (!std::isfinite(values_[w])) return &graph_->ports[w];
+  return nullptr;
+}
+
 double Rhs::guard(std::size_t* which) {
   double worst = -1e300;
   for (std::size_t i = 0; i < graph_->switches.size(); ++i) {

@@ -41,6 +41,8 @@ class Rhs {
   double tear_residual() const { return tear_residual_; }
   /// The torn port whose loop the last evaluation could not close, or null: then its values are no figures.
   const Port* open_loop() const { return open_loop_; }
+  /// The first port, in order of evaluation, that holds no number, or null.
+  const Port* no_number() const;
 
  private:
   View view(const Graph::Step& step, std::size_t index);

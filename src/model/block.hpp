@@ -53,6 +53,14 @@ struct SwitchInfo {
   double (*guard)(const void* model, const View& view, double now);
 };
 
+/// The range in which a law of a block is good: SI values of a port the block reads or writes. A run that leaves it has
+/// no figure for what the block writes nor for what comes of that (proof/validity).
+struct Validity {
+  std::string_view port;
+  double low, high;
+  std::string_view law;  ///< in the plural, as it stands in a reason: "the coolant's figures"
+};
+
 struct Block {
   std::string_view name;        ///< `cooling.loop`
   std::span<const Port> reads;  ///< the block's inputs, its own states and switches among them
@@ -65,6 +73,7 @@ struct Block {
   /// `tear_low`..`tear_high`. Empty: none.
   std::string_view tear = {};
   double tear_low = 0, tear_high = 0;
+  std::span<const Validity> validity = {};
 };
 
 }  // namespace sw

@@ -67,6 +67,20 @@ void check_tears(const std::vector<Item>& items, std::vector<std::string>& fault
   }
 }
 
+void check_validity(const std::vector<Item>& items, std::vector<std::string>& faults) {
+  for (auto& item : items)
+    for (auto& v : item.block->validity) {
+      auto named = [&](auto& list) {
+        return std::any_of(list.begin(), list.end(), [&](auto& p) { return p.name == v.port; });
+      };
+      if (!named(item.block->reads) && !named(item.block->writes))
+        faults.push_back(std::string(item.block->name) + " gives a range for " + std::string(v.port) +
+                         ", which it neither reads nor writes");
+      if (!(v.low < v.high))
+        faults.push_back(std::string(item.block->name) + " gives no range for " + std::string(v.port));
+    }
+}
+
 /// Blocks of systems that lack figures cannot run, nor those that read from them. Names the figures for each port.
 void mark_unavailable(std::vector<Item>& items, const std::vector<SystemOf>& systems, Graph& g) {
   /// Adds to an item's blame and to that of its ports; true where something was new.
@@ -197,6 +211,7 @@ Graph join(const std::vector<SystemOf>& systems, std::span<const Port> outside) 
   const Writers w = find_writers(items, outside, g.faults);
   check_reads(items, w, g.faults);
   check_tears(items, g.faults);
+  check_validity(items, g.faults);
   if (!g.faults.empty()) return g;
   mark_unavailable(items, systems, g);
   Builder build(g);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "proof/validity.hpp"
+
 namespace sw {
 namespace {
 
@@ -20,7 +22,9 @@ void tidy(Verdict& v) {
 
 class Judge {
  public:
-  Judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces) : car_(car), set_(set), traces_(traces) {}
+  Judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces) : car_(car), set_(set), traces_(traces) {
+    for (auto& t : traces) breaches_.push_back(breaches(car.graph(), t));
+  }
 
   void look(const Requirement& r, std::size_t system, int duty) {
     std::vector<Verdict> found;
@@ -32,6 +36,8 @@ class Judge {
         found.push_back({.reason = "no duty was run to look at it in"});
       else if (duty >= 0 && !traces_[at].summary.usable())
         found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
+      else if (auto* breach = duty >= 0 ? breach_for(r, at) : nullptr)
+        found.push_back({.reason = "outside the range of a law: " + breach->says});
       else
         evaluate(r, system, at, found);
     }
@@ -52,6 +58,12 @@ class Judge {
         all.insert(it->second.begin(), it->second.end());
     return all;
   }
+  const Breach* breach_for(const Requirement& r, std::size_t at) const {
+    for (auto& b : breaches_[at])
+      for (auto& p : r.needs)
+        if (b.spoilt[static_cast<std::size_t>(car_.graph().slot(p.name))]) return &b;
+    return nullptr;
+  }
   std::size_t first_run() const {
     for (std::size_t i = 0; i < traces_.size(); ++i)
       if (traces_[i].rows() > 0) return i;
@@ -66,6 +78,7 @@ class Judge {
   const Car& car_;
   const DutySet& set_;
   const std::vector<Trace>& traces_;
+  std::vector<std::vector<Breach>> breaches_;  ///< of each trace
 };
 
 }  // namespace

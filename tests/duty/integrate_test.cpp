@@ -193,6 +193,17 @@ TEST(Integrate, GivesUpWhereNothingIsANumberFromTheStart) {
   EXPECT_EQ(t.rows(), 1u);
 }
 
+// Whoever wrote the figures is told where they lead astray, not only that they do.
+TEST(Integrate, NamesThePortThatIsNoNumber) {
+  static constexpr Port reads[] = {x_port}, writes[] = {{"root", &kind::number}};
+  static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return -1.0; }, 1.0}};
+  static constexpr Block blocks[] = {{"breaks", reads, writes, states, {}, [](const void*, View& v) {
+                                        v.set(0, std::sqrt(v.in(0)));
+                                        v.rate(0, std::sqrt(v.in(0)));
+                                      }}};
+  EXPECT_NE(Car(blocks, lasting(20)).run().summary.reason.find("root comes to no number"), std::string::npos);
+}
+
 TEST(Integrate, GivesUpWhereAStateRunsAway) {
   // x' = x^2 from 1: infinite at t = 1 s.
   static constexpr Port reads[] = {x_port};
