@@ -34,6 +34,19 @@ struct FuelRate {
 };  ///< slope: d fuel / d power
 FuelRate willans_fuel(const WillansIn& in, double power_w, double speed_rad_s);
 
+/// The same line as a car's figures give it: Q = Q_0 n / n_0 + e P, Q_0 the fuel's heat at idle without load, n_0 the
+/// idle speed. Through one working point (heat, power, speed) besides: e = (heat - Q_0 n / n_0) / power. Negative power
+/// asks for no more than the engine's own turning. Slopes d Q / d power and d Q / d speed. Range: as above.
+struct WillansLine {
+  double idle_heat_w, idle_speed_rad_s, heat_per_power;
+};
+WillansLine willans_line(double idle_heat_w, double idle_speed_rad_s, double heat_w, double power_w,
+                         double speed_rad_s);
+struct FuelHeat {
+  double heat_w, slope_power, slope_speed_j;
+};
+FuelHeat willans_heat(const WillansLine& line, double power_w, double speed_rad_s);
+
 /// Otto cycle efficiency 1 - r^(1-k) (Cengel and Boles, Thermodynamics, gas power cycles).
 double otto_efficiency(double compression_ratio, double heat_ratio = 1.4);
 
