@@ -58,6 +58,11 @@ CoolantHeat coolant_heat(double power_w, double share_coolant, double share_shaf
   return {slope * power_w, slope};
 }
 
+CoolantHeat coolant_heat(const WillansLine& line, const CoolantShares& shares, double power_w, double speed_rad_s) {
+  const double at_load = power_w > 0 ? shares.load * line.heat_per_power : 0;
+  return {shares.idle * line.idle_heat_w * std::sqrt(speed_rad_s / line.idle_speed_rad_s) + at_load * power_w, at_load};
+}
+
 double power_correction(double dry_pressure_pa, double temperature_k) {
   return 1.180 * (99000 / dry_pressure_pa) * std::sqrt((temperature_k - 273.15 + 273) / 298) - 0.18;
 }

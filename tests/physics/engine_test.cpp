@@ -70,6 +70,20 @@ TEST(Engine, WillansFormsAgree) {
   EXPECT_NEAR(at.slope_speed_j, willans_heat(line, 30e3, 2200 * rpm + 1).heat_w - at.heat_w, 1e-6);
 }
 
+// Heywood, table 12.1 (from memory): at full power 17 to 26 % of the fuel's heat goes to the coolant. A 5.7 L engine of
+// the usual shares: 0.6 lb/(h L) without load at 650 rpm, 0.50 lb/(hp h) at 215 hp and 4700 rpm, 43.5 MJ/kg.
+TEST(Engine, CoolantSharesComeToHeywoodsAtFullPower) {
+  const double idle = 0.6 * lb * 5.7 / 3600 * 43.5e6, full = 0.5 * lb / hp / 3600 * 215 * hp * 43.5e6;
+  const WillansLine line = willans_line(idle, 650 * rpm, full, 215 * hp, 4700 * rpm);
+  const CoolantShares usual{0.45, 0.22};
+  const CoolantHeat at = coolant_heat(line, usual, 215 * hp, 4700 * rpm);
+  EXPECT_GT(at.heat_w / full, least_coolant_share);
+  EXPECT_LT(at.heat_w / full, greatest_coolant_share);
+  EXPECT_NEAR(coolant_heat(line, usual, 0, 650 * rpm).heat_w, 0.45 * idle, 1e-9);
+  EXPECT_NEAR(coolant_heat(line, usual, 0, 4 * 650 * rpm).heat_w, 2 * 0.45 * idle, 1e-9);  // the root of speed
+  EXPECT_NEAR(at.slope, at.heat_w - coolant_heat(line, usual, 215 * hp - 1, 4700 * rpm).heat_w, 1e-5);
+}
+
 TEST(Engine, HeatAndCycle) {
   EXPECT_NEAR(otto_efficiency(8), 0.565, 0.000565);                   // Cengel and Boles
   EXPECT_NEAR(coolant_heat(150e3, 0.22, 0.27).heat_w, 122.2e3, 122);  // Heywood table 12.1 mid values

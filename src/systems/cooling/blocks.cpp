@@ -1,87 +1,21 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/outside.hpp"
 #include "physics/atmosphere.hpp"
 #include "physics/exchanger.hpp"
 #include "physics/fan.hpp"
-#include "systems/cooling/cooling.hpp"
+#include "systems/cooling/fan_control.hpp"
 
 namespace sw::cooling {
 namespace {
 
-constexpr Port engine_port{"cooling.engine_temperature", &kind::temperature, "degC", "coolant at the engine"};
 constexpr Port radiator_port{"cooling.radiator_temperature", &kind::temperature, "degC",
                              "coolant leaving the radiator"};
 constexpr Port wax_port{"cooling.wax_temperature", &kind::temperature, "degC", "thermostat wax"};
 constexpr Port bay_port{"bay.temperature", &kind::temperature, "degC", "air under the bonnet"};
-constexpr Port level_port{"fans.level", &kind::number, "", "fan stages on"};
-constexpr Port ac_on{"air_conditioning.on", &kind::number};
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 double cold_or(const Duty& d, double warm_k) { return d.start == StartFrom::cold ? d.ambient->si : warm_k; }
-
-/// The controller: stages on and off by coolant temperature, and what they ask of the network.
-namespace control {
-enum Read { r_coolant, r_ac, r_conditions, r_level, read_count };
-constexpr Port reads[] = {engine_port, ac_on, outside::conditions, level_port};
-static_assert(std::size(reads) == read_count);
-enum Write { w_asked, w_volts, w_fitted, write_count };
-constexpr Port writes[] = {{"fans.asked", &kind::current, "A", "fan current at rated volts"},
-                           {"fans.rated_voltage", &kind::voltage, "V", "rated volts of the fans"},
-                           {"fans.fitted", &kind::current, "A", "current of all electric fans at rated volts"}};
-static_assert(std::size(writes) == write_count);
-
-/// Stages that must be on whatever the temperature.
-std::size_t least_level(const Model& m, const View& v) {
-  std::size_t least = 0;
-  if (v.in(r_ac) > 0)
-    for (std::size_t i = 0; i < m.electric; ++i)
-      if (m.fan[i].with_ac) least = i + 1;
-  return least;
-}
-bool alive(const View& v) { return (static_cast<unsigned>(v.in(r_conditions)) & bit(Condition::key)) != 0; }
-
-/// How far, in kelvin, the level wants to rise or fall; positive wants to move.
-struct Wish {
-  double up = -1e3, down = -1e3;
-};
-Wish wish(const Model& m, const View& v, double now) {
-  const auto level = static_cast<std::size_t>(now);
-  Wish w;
-  if (!alive(v)) {
-    w.down = level > 0 ? 1.0 : -1e3;
-    return w;
-  }
-  const std::size_t least = least_level(m, v);
-  if (level < m.electric) w.up = level < least ? 1.0 : v.in(r_coolant)-m.fan[level].on_k;
-  if (level > least) w.down = m.fan[level - 1].off_k - v.in(r_coolant);
-  return w;
-}
-double start(const void*, const Duty&) { return 0; }
-double next(const void* model, const View& v, double now) {
-  const Wish w = wish(of(model), v, now);
-  return w.up > 0 ? now + 1 : w.down > 0 ? now - 1 : now;
-}
-double guard(const void* model, const View& v, double now) {
-  const Wish w = wish(of(model), v, now);
-  return std::max(w.up, w.down);
-}
-constexpr SwitchInfo switches[] = {{level_port, start, next, guard}};
-
-void evaluate(const void* model, View& v) {
-  auto& m = of(model);
-  const auto level = static_cast<std::size_t>(v.in(r_level));
-  double asked = 0, fitted = 0;
-  for (std::size_t i = 0; i < m.electric; ++i) {
-    if (i < level) asked += m.fan[i].rated_a;
-    fitted += m.fan[i].rated_a;
-  }
-  v.set(w_asked, asked);
-  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : m.usual_v);
-  v.set(w_fitted, fitted);
-}
-}  // namespace control
 
 /// Coolant flow: affinity law, so flow goes with pump speed (loop loss goes with its square).
 namespace flow {

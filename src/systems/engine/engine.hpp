@@ -50,10 +50,8 @@ struct System {
   static std::span<const Requirement> requirements();
 };
 
-/// Heat to the coolant, W, at a shaft speed and power. An idling engine gives the coolant a larger share of its heat
-/// than a working one, so the fuel without load counts with its own share, and grows with the root of speed (gas side
-/// heat transfer goes with less than speed); what power burns more counts with the share at load. A measured curve
-/// against power takes the place of both and is continued beyond its ends by the share at load.
+/// Heat to the coolant, W, at a shaft speed and power: by the shares of physics/engine, or by a measured curve against
+/// power, which is continued beyond its ends by the share at load.
 double coolant_heat_w(const Model& m, double speed_rad_s, double power_w);
 /// Heat of the fuel, W, at a shaft speed and power.
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w);

@@ -54,8 +54,7 @@ double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
 double coolant_heat_w(const Model& m, double speed_rad_s, double power_w) {
   const double at_load = m.coolant_share * m.fuel.heat_per_power;
   if (!m.coolant_heat)
-    return m.idle_coolant_share * m.fuel.idle_heat_w * std::sqrt(speed_rad_s / m.idle_rad_s) +
-           at_load * std::max(0.0, power_w);
+    return physics::coolant_heat(m.fuel, {m.idle_coolant_share, m.coolant_share}, power_w, speed_rad_s).heat_w;
   const double inside = std::clamp(power_w, m.coolant_heat->first(), m.coolant_heat->last());
   return std::max(0.0, m.coolant_heat->at(inside).value + at_load * (power_w - inside));
 }
