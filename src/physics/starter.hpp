@@ -31,11 +31,12 @@ StarterPoint starter_at(const Starter& starter, double volts, double engine_spee
 double oil_viscosity_m2_s(double temperature_k, double viscosity_40c_m2_s, double viscosity_100c_m2_s);
 
 /// How much harder an engine is to crank with its oil at T than at 20 degC: (viscosity at T over at 20 degC)^0.25.
-/// The exponent is that of the trade's table of the power cranking asks, over 80 degF: 155 % at 32 degF, 210 % (other
-/// copies 250) at 0 degF, 350 % at -20 degF (common practice; mackertautomotive.com, Battery replacement, read in a
-/// stored copy). With a 15W-40 of 110 and 14.5 mm2/s the law gives 158, 241 and 336 %. The theory of a bearing at one
-/// speed says half power and more; but the engine then turns slower, which shears its oil less. Range: -29 degC, where
-/// the table ends, to 100 degC, the oil's second point; beyond, the end is held. slope: d factor / d T.
+/// The exponent is that of the trade's table of what cranking asks over 80 degF (common practice): 155 % at 32 degF,
+/// 210 at 0 degF, 350 at -20 degF (a garage's page on battery replacement, read in a stored copy; it names no origin),
+/// and 200 to 250 % of the current at 0 degF (quality-on.blogspot.com, Battery testing, February 2011, stored copy).
+/// With a 15W-40 of 110 and 14.5 mm2/s the law gives 158, 241 and 336 %. The theory of a bearing at one speed says half
+/// power and more; but the engine then turns slower, which shears its oil less. Range: -29 degC, where the table ends,
+/// to 100 degC, the oil's second point; beyond, the end is held. slope: d factor / d T.
 inline constexpr double crank_viscosity_power = 0.25, coldest_crank_k = 244.15, warmest_crank_k = 373.15;
 inline constexpr double crank_reference_k = 293.15;
 Slope crank_factor(double oil_temperature_k, double viscosity_40c_m2_s, double viscosity_100c_m2_s);

@@ -56,13 +56,14 @@ TEST(Starter, OilThickensInTheCold) {
   EXPECT_LT(oil_viscosity_m2_s(263.15, 100e-6, 11e-6), 20e-3);
 }
 
-// What the trade says cranking asks, over 80 degF: 155 % at 32 degF, 210 to 250 % at 0 degF, 350 % at -20 degF (the
-// table of mackertautomotive.com, Battery replacement, read in a stored copy, has 210; from memory others have 250).
-// Oil: 15W-40 of 110 and 14.5 mm2/s (class values, from memory). A table rounded to 5 % for all engines: 5 % allowed.
+// What the trade says cranking asks, over 80 degF: 155 % at 32 degF, 210 % at 0 degF, 350 % at -20 degF (a garage's
+// page on battery replacement, read in a stored copy; it names no origin); 200 to 250 % of the current at 0 degF
+// (quality-on.blogspot.com, Battery testing, February 2011, stored copy). Oil: 15W-40 of 110 and 14.5 mm2/s (class
+// values, from memory). A table rounded to 5 % for all engines: 5 % allowed where there is one figure.
 TEST(Starter, CrankingEffortIsTheTradesTable) {
   const auto at = [](double degree_f) { return crank_factor((degree_f - 32) / 1.8 + 273.15, 110e-6, 14.5e-6).value; };
   EXPECT_NEAR(at(32) / at(80), 1.55, 0.05 * 1.55);
-  EXPECT_GT(at(0) / at(80), 2.1);
+  EXPECT_GT(at(0) / at(80), 2.0);
   EXPECT_LT(at(0) / at(80), 2.5);
   EXPECT_NEAR(at(-20) / at(80), 3.5, 0.05 * 3.5);
 }
