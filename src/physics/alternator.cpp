@@ -26,8 +26,15 @@ std::optional<AlternatorCurve> alternator_curve(double cut_in_rad_s, double idle
   return AlternatorCurve{cut_in_rad_s, rated_a / -std::expm1(-x2 / b), b};
 }
 
-AlternatorOutput alternator_output(const AlternatorCurve& c, double rotor_speed_rad_s, double machine_k) {
-  const double over = rotor_speed_rad_s - c.cut_in_rad_s, heat = std::max(0.0, 1 - 0.002 * (machine_k - 298.15));
+Slope alternator_hot_factor(const HotLine& line, double winding_k) {
+  const double slope = (line.share - 1) / (line.hot_k - line.cold_k), factor = 1 + slope * (winding_k - line.cold_k);
+  const double held = std::clamp(factor, 0.2, 1.2);
+  return held == factor ? Slope{factor, slope} : Slope{held, 0, false};
+}
+
+AlternatorOutput alternator_output(const AlternatorCurve& c, double rotor_speed_rad_s, double winding_k,
+                                   const HotLine& line) {
+  const double over = rotor_speed_rad_s - c.cut_in_rad_s, heat = alternator_hot_factor(line, winding_k).value;
   if (over <= 0) return {0, 0};
   const double left = std::exp(-over / c.bend_rad_s);
   return {heat * c.end_a * (1 - left), heat * c.end_a * left / c.bend_rad_s};

@@ -10,6 +10,7 @@ constexpr double warm_k = 298.15;  // 25 degC
 constexpr double empty_cell_v = 11.8 / 6, full_cell_v = 12.7 / 6;
 constexpr double cell_v_per_k = 0.2e-3;
 constexpr double cold_rise_per_k = 0.014, least_charge = 0.15;
+constexpr double charge_span_v_cell = 1.6 / 6, trickle_per_s = 1.0 / (150 * 3600.0), slow_over_instant = 1;
 
 double cold_factor(double temperature_k) { return std::exp(cold_rise_per_k * (warm_k - temperature_k)); }
 
@@ -56,6 +57,17 @@ Slope battery_charge_limit(double capacity_c, double state_of_charge, double tem
 
 double battery_charge_share(double state_of_charge) {
   return 0.95 - 0.35 * std::clamp((state_of_charge - 0.8) / 0.2, 0.0, 1.0);
+}
+
+Slope battery_polarization(const BatteryFigures& b, double current_a, double state_of_charge, double temperature_k) {
+  double ohm;
+  if (current_a > 0) {
+    const double most = battery_charge_limit(b.capacity_c, state_of_charge, temperature_k).value;
+    ohm = charge_span_v_cell * b.cells / std::max(most, b.capacity_c * trickle_per_s);
+  } else {
+    ohm = slow_over_instant * battery_resistance(b.full_25c_ohm, state_of_charge, temperature_k).value;
+  }
+  return {current_a * ohm, ohm};
 }
 
 double battery_charging_volts(double temperature_k, int cells) {

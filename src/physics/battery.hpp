@@ -42,6 +42,19 @@ Slope battery_charge_limit(double capacity_c, double state_of_charge, double tem
 /// (0.955 over a whole measured cycle of a 100 A h battery; common practice).
 double battery_charge_share(double state_of_charge);
 
+/// Slow part of a battery's volts, where it settles at a held current (into the battery positive), V; it is approached
+/// with a lag of a minute. Going out: once the instant resistance more (common practice: what a minute's load shows is
+/// about twice what the first instant does). Going in: in proportion to the current over the greatest the battery takes
+/// (above), at which it stands 1.6 V over rest with six cells (common practice: nearly full that is where gassing
+/// begins); that greatest current is never taken for less than the capacity over 150 h. slope: d V / d I.
+inline constexpr double battery_polarization_lag_s = 60;
+struct BatteryFigures {
+  double capacity_c, full_25c_ohm;
+  int cells = 6;
+};
+Slope battery_polarization(const BatteryFigures& battery, double current_a, double state_of_charge,
+                           double temperature_k);
+
 /// Gassing and so the useful charging voltage: 2.40 V a cell at 25 degC, -4 mV/K a cell (Bode, from memory).
 double battery_charging_volts(double temperature_k, int cells = 6);
 

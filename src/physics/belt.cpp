@@ -59,6 +59,12 @@ double belt_grip_wrap(double friction, double ratio, std::optional<double> groov
   return std::log(ratio) / (friction * wedge(groove_angle));
 }
 
+Slope belt_pull(BeltTension kind, double tension_n, double ratio) {
+  const double k = ratio;
+  if (kind == BeltTension::sprung_slack) return {tension_n * (k - 1), tension_n, k >= 1};
+  return {2 * tension_n * (k - 1) / (k + 1), 4 * tension_n / ((k + 1) * (k + 1)), k >= 1};
+}
+
 BeltPull belt_centrifugal(double mass_per_length_kg_m, double belt_speed_m_s) {
   return {mass_per_length_kg_m * belt_speed_m_s * belt_speed_m_s, 2 * mass_per_length_kg_m * belt_speed_m_s};
 }

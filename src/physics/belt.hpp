@@ -4,6 +4,8 @@
 #include <optional>
 #include <span>
 
+#include "physics/law.hpp"
+
 namespace sw::physics {
 
 struct BeltRun {
@@ -30,6 +32,11 @@ struct BeltRatio {
 BeltRatio belt_grip_ratio(double friction, double wrap, std::optional<double> groove_angle);
 /// The wrap at which that ratio is reached.
 double belt_grip_wrap(double friction, double ratio, std::optional<double> groove_angle);
+/// What a belt pulls before it slips, N, by that ratio k. Between fixed centres the strands together keep their tension
+/// at rest, T + T: 2 T (k - 1)/(k + 1). With a sprung arm holding the slack strand at T: T (k - 1). Range: k >= 1.
+/// slope: d pull / d k. Source: any theory of machines (Khurmi and Gupta, initial tension in the belt, from memory).
+enum class BeltTension { fixed_centres, sprung_slack };
+Slope belt_pull(BeltTension kind, double tension_n, double ratio);
 /// Centrifugal tension m v^2, N, with slope d / d v.
 struct BeltPull {
   double tension_n, slope_n_s_m;

@@ -31,11 +31,22 @@ double fuel_mass_flow_kg_s(double power_w, double bsfc_kg_j) { return power_w * 
 
 double brake_efficiency(double bsfc_kg_j, double heating_value_j_kg) { return 1 / (bsfc_kg_j * heating_value_j_kg); }
 
+WillansLine willans_line(double idle_heat_w, double idle_speed_rad_s, double heat_w, double power_w,
+                         double speed_rad_s) {
+  return {idle_heat_w, idle_speed_rad_s, (heat_w - idle_heat_w * speed_rad_s / idle_speed_rad_s) / power_w};
+}
+
+FuelHeat willans_heat(const WillansLine& line, double power_w, double speed_rad_s) {
+  const double per_speed = line.idle_heat_w / line.idle_speed_rad_s, per_power = power_w > 0 ? line.heat_per_power : 0;
+  return {per_speed * speed_rad_s + per_power * power_w, per_power, per_speed};
+}
+
 FuelRate willans_fuel(const WillansIn& in, double power_w, double speed_rad_s) {
-  const double friction_w = in.friction_pa * in.displacement_m3 * speed_rad_s / (4 * pi);
-  const double slope = 1 / (in.indicated_efficiency * in.heating_value_j_kg);
-  const double fuel = slope * (friction_w + power_w);
-  return {fuel, slope, fuel * in.heating_value_j_kg};
+  // Friction work a radian over indicated efficiency is the line's heat a radian without load.
+  const double per_power = 1 / in.indicated_efficiency;
+  const WillansLine line{in.friction_pa * in.displacement_m3 / (4 * pi) * per_power, 1, per_power};
+  const FuelHeat heat = willans_heat(line, power_w, speed_rad_s);
+  return {heat.heat_w / in.heating_value_j_kg, heat.slope_power / in.heating_value_j_kg, heat.heat_w};
 }
 
 double otto_efficiency(double compression_ratio, double heat_ratio) {
@@ -45,6 +56,11 @@ double otto_efficiency(double compression_ratio, double heat_ratio) {
 CoolantHeat coolant_heat(double power_w, double share_coolant, double share_shaft) {
   const double slope = share_coolant / share_shaft;
   return {slope * power_w, slope};
+}
+
+CoolantHeat coolant_heat(const WillansLine& line, const CoolantShares& shares, double power_w, double speed_rad_s) {
+  const double at_load = power_w > 0 ? shares.load * line.heat_per_power : 0;
+  return {shares.idle * line.idle_heat_w * std::sqrt(speed_rad_s / line.idle_speed_rad_s) + at_load * power_w, at_load};
 }
 
 double power_correction(double dry_pressure_pa, double temperature_k) {

@@ -34,6 +34,19 @@ struct FuelRate {
 };  ///< slope: d fuel / d power
 FuelRate willans_fuel(const WillansIn& in, double power_w, double speed_rad_s);
 
+/// The same line as a car's figures give it: Q = Q_0 n / n_0 + e P, Q_0 the fuel's heat at idle without load, n_0 the
+/// idle speed. Through one working point (heat, power, speed) besides: e = (heat - Q_0 n / n_0) / power. Negative power
+/// asks for no more than the engine's own turning. Slopes d Q / d power and d Q / d speed. Range: as above.
+struct WillansLine {
+  double idle_heat_w, idle_speed_rad_s, heat_per_power;
+};
+WillansLine willans_line(double idle_heat_w, double idle_speed_rad_s, double heat_w, double power_w,
+                         double speed_rad_s);
+struct FuelHeat {
+  double heat_w, slope_power, slope_speed_j;
+};
+FuelHeat willans_heat(const WillansLine& line, double power_w, double speed_rad_s);
+
 /// Otto cycle efficiency 1 - r^(1-k) (Cengel and Boles, Thermodynamics, gas power cycles).
 double otto_efficiency(double compression_ratio, double heat_ratio = 1.4);
 
@@ -43,6 +56,14 @@ struct CoolantHeat {
   double heat_w, slope;
 };
 CoolantHeat coolant_heat(double power_w, double share_coolant, double share_shaft);
+/// The same over the whole range of a Willans line: c_0 Q_0 sqrt(n / n_0) + c e P. An idling engine gives the coolant a
+/// larger share of its heat than a working one, so the fuel without load counts with its own share c_0, and grows with
+/// the root of speed (gas side heat transfer goes with less than speed; common practice); what power burns more counts
+/// with the share c at load. Slope to power. Usual: 0.22 at load, 0.40 to 0.50 at idle (common practice).
+struct CoolantShares {
+  double idle, load;
+};
+CoolantHeat coolant_heat(const WillansLine& line, const CoolantShares& shares, double power_w, double speed_rad_s);
 inline constexpr double least_coolant_share = 0.17, greatest_coolant_share = 0.26;
 
 /// SAE J1349, naturally aspirated spark ignition: 1.180 (990 mbar / p_dry) sqrt(T / 298 K) - 0.18, T in K as degC +

@@ -37,16 +37,30 @@ double oil_viscosity_m2_s(double temperature_k, double viscosity_40c_m2_s, doubl
   return 1e-6 * (std::pow(10, std::pow(10, z)) - 0.7);
 }
 
-CrankTorque cranking_torque(double displacement_m3, double oil_temperature_k, double viscosity_40c_m2_s,
-                            double viscosity_100c_m2_s, double friction_20c_pa) {
-  const auto torque = [&](double t_k) {
-    const double ratio = oil_viscosity_m2_s(t_k, viscosity_40c_m2_s, viscosity_100c_m2_s) /
-                         oil_viscosity_m2_s(293.15, viscosity_40c_m2_s, viscosity_100c_m2_s);
-    return friction_20c_pa * displacement_m3 / (4 * std::numbers::pi) * std::sqrt(ratio);
+Slope crank_factor(double oil_temperature_k, double viscosity_40c_m2_s, double viscosity_100c_m2_s) {
+  const auto factor = [&](double t_k) {
+    return std::pow(oil_viscosity_m2_s(t_k, viscosity_40c_m2_s, viscosity_100c_m2_s) /
+                        oil_viscosity_m2_s(crank_reference_k, viscosity_40c_m2_s, viscosity_100c_m2_s),
+                    crank_viscosity_power);
   };
-  const double t = torque(oil_temperature_k);
+  const double t = std::clamp(oil_temperature_k, coldest_crank_k, warmest_crank_k);
+  if (t != oil_temperature_k) return {factor(t), 0, false};
   constexpr double h = 0.01;  // K; the law is smooth, so a central difference is good to 1e-8 of the slope
-  return {t, (torque(oil_temperature_k + h) - torque(oil_temperature_k - h)) / (2 * h)};
+  return {factor(t), (factor(t + h) - factor(t - h)) / (2 * h)};
+}
+
+Slope cranking_torque(double displacement_m3, double oil_temperature_k, double viscosity_40c_m2_s,
+                      double viscosity_100c_m2_s, double friction_20c_pa) {
+  const double warm = friction_20c_pa * displacement_m3 / (4 * std::numbers::pi);
+  const Slope factor = crank_factor(oil_temperature_k, viscosity_40c_m2_s, viscosity_100c_m2_s);
+  return {warm * factor.value, warm * factor.slope, factor.valid};
+}
+
+Slope motor_speed(const MotorPoint& known, double resistance_ohm, double volts, double current_a) {
+  const double back_v = known.volts - known.current_a * resistance_ohm;
+  if (!(back_v > 0)) return {0, 0, false};
+  const double per_volt = known.speed_rad_s / back_v, now_v = volts - current_a * resistance_ohm;
+  return now_v > 0 ? Slope{per_volt * now_v, per_volt} : Slope{};
 }
 
 CrankPoint crank(const Starter& s, double emf_v, double resistance_ohm, double engine_torque_n_m) {

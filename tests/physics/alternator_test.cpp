@@ -33,11 +33,26 @@ TEST(Alternator, CurveKeepsItsPoints) {
 
 TEST(Alternator, HotMachineGivesLess) {
   // Westerbeke 33A marine diesel, technical manual p. 83, alternator output test at 13.5 V: 50 A cold and 41 A hot at
-  // 2500 rpm, a share of 0.82. The law gives 0.85 at 100 degC, within 10 % of it. (At 1300 rpm the pair is 24 and 16 A:
-  // near cut-in the law is too kind.)
+  // 2500 rpm, a share of 0.82. The usual line's 0.80 lies within 10 % of it. (At 1300 rpm the pair is 24 and 16 A: near
+  // cut-in the law is too kind.)
   const auto c = alternator_curve(900 * rpm, 1300 * rpm, 24, 2500 * rpm, 50);
   ASSERT_TRUE(c);
-  EXPECT_NEAR(alternator_output(*c, 2500 * rpm, 373.15).current_a, 41, 4.1);
+  EXPECT_NEAR(alternator_output(*c, 2500 * rpm).current_a, 50, 1e-9);
+  EXPECT_NEAR(alternator_output(*c, 2500 * rpm, usual_hot_line.hot_k).current_a, 41, 4.1);
+}
+
+// The line passes both points of its sheet, by hand half way between too, and is held at its ends.
+TEST(Alternator, HotLineHasTwoPointsAndTwoEnds) {
+  constexpr HotLine line{371.15, 443.15, 0.8};
+  EXPECT_NEAR(alternator_hot_factor(line, 371.15).value, 1, 1e-12);
+  EXPECT_NEAR(alternator_hot_factor(line, 443.15).value, 0.8, 1e-12);
+  EXPECT_NEAR(alternator_hot_factor(line, 407.15).value, 0.9, 1e-12);
+  EXPECT_NEAR(alternator_hot_factor(line, 407.15).slope, -0.2 / 72, 1e-12);
+  EXPECT_TRUE(alternator_hot_factor(line, 300).valid);
+  EXPECT_FALSE(alternator_hot_factor(line, 280).valid);
+  EXPECT_EQ(alternator_hot_factor(line, 280).value, 1.2);
+  EXPECT_EQ(alternator_hot_factor(line, 700).value, 0.2);
+  EXPECT_EQ(alternator_hot_factor(line, 700).slope, 0);
 }
 
 }  // namespace

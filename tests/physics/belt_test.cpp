@@ -42,6 +42,20 @@ RC_GTEST_PROP(Belt, CentreAndLengthGoBackAndForth, ()) {
 
 TEST(Belt, TooShortABeltHasNoCentre) { EXPECT_FALSE(belt_centre(0.3, 0.2, 0.5, false)); }
 
+// Both strands at 400 N at rest, k = 3: tight and slack 600 and 200 N (their sum stays 800, their ratio is 3, by hand);
+// a slack strand held at 400 N: tight 1200 N.
+TEST(Belt, PullBeforeSlip) {
+  EXPECT_NEAR(belt_pull(BeltTension::fixed_centres, 400, 3).value, 400, 1e-12);
+  EXPECT_NEAR(belt_pull(BeltTension::sprung_slack, 400, 3).value, 800, 1e-12);
+  for (auto kind : {BeltTension::fixed_centres, BeltTension::sprung_slack}) {
+    EXPECT_EQ(belt_pull(kind, 400, 1).value, 0);
+    EXPECT_FALSE(belt_pull(kind, 400, 0.9).valid);
+    const double h = 1e-6;
+    EXPECT_NEAR(belt_pull(kind, 400, 3).slope,
+                (belt_pull(kind, 400, 3 + h).value - belt_pull(kind, 400, 3 - h).value) / (2 * h), 1e-5);
+  }
+}
+
 TEST(Belt, GripAndSpeed) {
   EXPECT_NEAR(belt_grip_ratio(0.30, 165 * deg, 40 * deg).ratio, 12.5, 12.5e-3);  // Euler with the wedge (recomputed)
   EXPECT_NEAR(belt_grip_wrap(0.30, 12.5, 40 * deg) / deg, 165, 0.1);

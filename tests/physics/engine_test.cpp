@@ -44,6 +44,46 @@ TEST(Engine, WillansLineIsStraightAndRests) {
   EXPECT_LT(50e3 / load.fuel_heat_w, 0.36);
 }
 
+// A worked test at one speed: 20, 40, 60, 80 kW burn 5.0, 9.5, 14.2, 19.0 kg/h (ice-lab.blogspot.com, Willans' Line
+// Method, 2025, read in a stored copy). The line through its two end points passes the two between to 2 %, the table's
+// own rounding. What it burns at no load is 5.0 - 14.0/60 x 20 = 0.333 kg/h, by hand.
+TEST(Engine, WillansLinePassesATestBench) {
+  constexpr double kg_h = 43e6 / 3600;
+  const double idle = (5.0 - 14.0 / 60 * 20) * kg_h, speed = 2000 * rpm;
+  const WillansLine line = willans_line(idle, speed, 19.0 * kg_h, 80e3, speed);
+  EXPECT_NEAR(willans_heat(line, 20e3, speed).heat_w / kg_h, 5.0, 1e-9);
+  EXPECT_NEAR(willans_heat(line, 40e3, speed).heat_w / kg_h, 9.5, 0.02 * 9.5);
+  EXPECT_NEAR(willans_heat(line, 60e3, speed).heat_w / kg_h, 14.2, 0.02 * 14.2);
+  // Half the speed, half the heat without load; the overrun asks for none.
+  EXPECT_NEAR(willans_heat(line, 0, speed / 2).heat_w, idle / 2, 1e-9);
+  EXPECT_EQ(willans_heat(line, -10e3, speed).heat_w, willans_heat(line, 0, speed).heat_w);
+}
+
+// Both forms are one line: friction over efficiency is the heat without load.
+TEST(Engine, WillansFormsAgree) {
+  const WillansIn in{5.7e-3, 0.36, 1.6e5, 44e6};
+  const double idle = willans_fuel(in, 0, 700 * rpm).fuel_heat_w, full = willans_fuel(in, 90e3, 4000 * rpm).fuel_heat_w;
+  const WillansLine line = willans_line(idle, 700 * rpm, full, 90e3, 4000 * rpm);
+  const FuelHeat at = willans_heat(line, 30e3, 2200 * rpm);
+  EXPECT_NEAR(at.heat_w, willans_fuel(in, 30e3, 2200 * rpm).fuel_heat_w, 1e-6);
+  EXPECT_NEAR(at.slope_power, willans_heat(line, 30001, 2200 * rpm).heat_w - at.heat_w, 1e-6);
+  EXPECT_NEAR(at.slope_speed_j, willans_heat(line, 30e3, 2200 * rpm + 1).heat_w - at.heat_w, 1e-6);
+}
+
+// Heywood, table 12.1 (from memory): at full power 17 to 26 % of the fuel's heat goes to the coolant. A 5.7 L engine of
+// the usual shares: 0.6 lb/(h L) without load at 650 rpm, 0.50 lb/(hp h) at 215 hp and 4700 rpm, 43.5 MJ/kg.
+TEST(Engine, CoolantSharesComeToHeywoodsAtFullPower) {
+  const double idle = 0.6 * lb * 5.7 / 3600 * 43.5e6, full = 0.5 * lb / hp / 3600 * 215 * hp * 43.5e6;
+  const WillansLine line = willans_line(idle, 650 * rpm, full, 215 * hp, 4700 * rpm);
+  const CoolantShares usual{0.45, 0.22};
+  const CoolantHeat at = coolant_heat(line, usual, 215 * hp, 4700 * rpm);
+  EXPECT_GT(at.heat_w / full, least_coolant_share);
+  EXPECT_LT(at.heat_w / full, greatest_coolant_share);
+  EXPECT_NEAR(coolant_heat(line, usual, 0, 650 * rpm).heat_w, 0.45 * idle, 1e-9);
+  EXPECT_NEAR(coolant_heat(line, usual, 0, 4 * 650 * rpm).heat_w, 2 * 0.45 * idle, 1e-9);  // the root of speed
+  EXPECT_NEAR(at.slope, at.heat_w - coolant_heat(line, usual, 215 * hp - 1, 4700 * rpm).heat_w, 1e-5);
+}
+
 TEST(Engine, HeatAndCycle) {
   EXPECT_NEAR(otto_efficiency(8), 0.565, 0.000565);                   // Cengel and Boles
   EXPECT_NEAR(coolant_heat(150e3, 0.22, 0.27).heat_w, 122.2e3, 122);  // Heywood table 12.1 mid values

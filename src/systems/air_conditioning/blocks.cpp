@@ -38,10 +38,12 @@ static_assert(std::size(table) == member_count<Input>());
 constexpr Port on_port{"air_conditioning.on", &kind::number, "", "air conditioning on"};
 
 namespace request {
-enum Read { r_asked };
+enum Read { r_asked, read_count };
 constexpr Port reads[] = {outside::air_conditioning};
-enum Write { w_on };
+static_assert(std::size(reads) == read_count);
+enum Write { w_on, write_count };
 constexpr Port writes[] = {on_port};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   v.set(w_on, static_cast<const Model*>(model)->fitted && v.in(r_asked) > 0 ? 1.0 : 0.0);
 }
@@ -49,12 +51,14 @@ void evaluate(const void* model, View& v) {
 
 namespace load {
 constexpr double blend_m_s = 15.0;  ///< road figures hold from here up; between, a straight line
-enum Read { r_on, r_speed };
+enum Read { r_on, r_speed, read_count };
 constexpr Port reads[] = {on_port, {"road.speed", &kind::speed}};
-enum Write { w_heat, w_power };
+static_assert(std::size(reads) == read_count);
+enum Write { w_heat, w_power, write_count };
 constexpr Port writes[] = {
     {"air_conditioning.condenser_heat", &kind::power, "kW", "condenser heat before the radiator"},
     {"air_conditioning.compressor_power", &kind::power, "kW", "compressor power"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double road = std::clamp(v.in(r_speed) / blend_m_s, 0.0, 1.0), on = v.in(r_on);

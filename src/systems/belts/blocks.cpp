@@ -14,15 +14,17 @@ constexpr Port engine_speed{"engine.speed", &kind::shaft_speed, "rpm"};
 /// Speeds of everything driven. Only the alternator's pulley is let slip: it is the smallest, with the least wrap and
 /// the greatest torque, and lets go first.
 namespace speeds {
-enum Read { r_engine, r_slip };
+enum Read { r_engine, r_slip, read_count };
 constexpr Port reads[] = {engine_speed, slip_port};
-enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio };
+static_assert(std::size(reads) == read_count);
+enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio, write_count };
 constexpr Port writes[] = {
     {"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
     {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
     {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
     {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
     {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double n = v.in(r_engine);
@@ -37,17 +39,19 @@ void evaluate(const void* model, View& v) {
 /// Torque against grip. Where the alternator asks for more than the belt can pull the belt slips until it does not.
 namespace grip {
 constexpr double slip_most = 0.95;
-enum Read { r_slip, r_alternator_torque, r_alternator_speed, r_pump, r_fan, r_compressor };
+enum Read { r_slip, r_alternator_torque, r_alternator_speed, r_pump, r_fan, r_compressor, read_count };
 constexpr Port reads[] = {slip_port,
                           {"alternator.torque", &kind::torque},
                           {"belts.alternator_speed", &kind::shaft_speed},
                           {"cooling.pump_power", &kind::power},
                           {"cooling.fan_power", &kind::power},
                           {"air_conditioning.compressor_power", &kind::power}};
-enum Write { w_slip, w_grip, w_power };
+static_assert(std::size(reads) == read_count);
+enum Write { w_slip, w_grip, w_power, write_count };
 constexpr Port writes[] = {slip_port,
                            {"belts.alternator_grip", &kind::torque, "lb-ft", "torque at which the belt lets go"},
                            {"accessories.power", &kind::power, "hp", "power of everything belt-driven"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& d = static_cast<const Model*>(model)->of(Drives::alternator);
   const double torque = v.in(r_alternator_torque), guess = v.in(r_slip);
@@ -75,15 +79,17 @@ double grip_torque(const Belt& b, const Pulley& p, Resolver& r) {
   const double groove = p.side == Side::back ? M_PI : r.need(b.groove);
   const double k = physics::belt_grip_ratio(r.need(b.friction), r.need(p.wrap), groove).ratio;
   const double tension = r.need(b.tension) * r.get(b.count, 1);
-  const double pull = b.tensioner == Tensioner::sprung ? tension * (k - 1) : 2 * tension * (k - 1) / (k + 1);
-  return pull * 0.5 * r.need(p.diameter);
+  const auto kind =
+      b.tensioner == Tensioner::sprung ? physics::BeltTension::sprung_slack : physics::BeltTension::fixed_centres;
+  return physics::belt_pull(kind, tension, k).value * 0.5 * r.need(p.diameter);
 }
 
 constexpr std::string_view every_running[] = {"*running"};
 
 namespace holds {
-enum Need { n_torque, n_grip, n_slip };
+enum Need { n_torque, n_grip, n_slip, need_count };
 constexpr Port needs[] = {{"alternator.torque", &kind::torque}, {"belts.alternator_grip", &kind::torque}, slip_port};
+static_assert(std::size(needs) == need_count);
 constexpr std::string_view chain[] = {"engine.speed",      "belts.alternator_speed", "alternator.current",
                                       "alternator.torque", "belts.alternator_grip",  "belts.slip"};
 double use(const Evidenced& run, std::size_t row) {

@@ -18,13 +18,9 @@ constexpr Port bay{"bay.temperature", &kind::temperature, "degC"};
 
 /// What the sources can give at this instant.
 namespace sources {
-/// Torque to crank goes with oil viscosity to this power: 2.5 times the 20 degC torque at -18 degC on a 15W-40 oil
-/// (common practice; in theory the half power, less because the engine then turns slower).
-constexpr double viscosity_power = 0.3;
 constexpr double oil_40_m2_s = 110e-6, oil_100_m2_s = 14.5e-6;  ///< 15W-40 (data-sheet class values, from memory)
-constexpr double warm_k = 293.15;
 
-enum Read { r_speed, r_winding, r_bay, r_charge, r_polarization, r_ambient, r_cranking, r_oil };
+enum Read { r_speed, r_winding, r_bay, r_charge, r_polarization, r_ambient, r_cranking, r_oil, read_count };
 constexpr Port reads[] = {alternator_speed,
                           winding_port,
                           bay,
@@ -33,49 +29,34 @@ constexpr Port reads[] = {alternator_speed,
                           outside::ambient,
                           outside::cranking,
                           {"engine.oil_temperature", &kind::temperature}};
-enum Write { w_available, w_set, w_emf, w_resistance, w_starter, w_greatest };
+static_assert(std::size(reads) == read_count);
+enum Write { w_available, w_set, w_emf, w_resistance, w_starter, w_greatest, write_count };
 constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "current the alternator can give"},
                            {"regulator.voltage", &kind::voltage, "V", "regulator set-point"},
                            {"battery.emf", &kind::voltage, "V", "battery's own voltage"},
                            {"battery.resistance", &kind::resistance, "mohm", "battery resistance"},
                            {"starter.asked", &kind::current, "A", "current the starter asks for"},
                            {"alternator.greatest", &kind::current, "A", "greatest output of the machine, cold"}};
-
-double hot_factor(const Model& m, double winding_k) {
-  // The data sheet's cold and hot points both stand at full output, a full winding rise above their air.
-  const double cold = m.cold_air_k + m.rise_k, hot = m.hot_air_k + m.rise_k;
-  // A straight line through two points, held where it would lead nowhere: a winding at 400 degC still gives a fifth,
-  // one in frost no more than a fifth above its sheet.
-  return std::clamp(1 - (1 - m.hot_share) * (winding_k - cold) / (hot - cold), 0.2, 1.2);
-}
-
-double crank_factor(double oil_k) {
-  const double ratio = physics::oil_viscosity_m2_s(std::clamp(oil_k, 240.0, 380.0), oil_40_m2_s, oil_100_m2_s) /
-                       physics::oil_viscosity_m2_s(warm_k, oil_40_m2_s, oil_100_m2_s);
-  return std::pow(ratio, viscosity_power);
-}
+static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  v.set(w_available, m.output->at(v.in(r_speed)).value * hot_factor(m, v.in(r_winding)));
+  v.set(w_available, m.output->at(v.in(r_speed)).value * physics::alternator_hot_factor(m.hot, v.in(r_winding)).value);
   // The regulator sits on or near the machine and follows the air under the bonnet.
   v.set(w_set, m.set_v + m.set_slope_v_k * (v.in(r_bay)-298.15));
   const double charge = std::clamp(v.in(r_charge), 0.0, 1.0);
   v.set(w_emf, open_circuit_v(m, charge, v.in(r_ambient)) + v.in(r_polarization));
   v.set(w_resistance, resistance_ohm(m, charge, v.in(r_ambient)));
   v.set(w_greatest, m.output->at(m.output->last()).value);
-  v.set(w_starter, v.in(r_cranking) > 0 ? m.starter_a * crank_factor(v.in(r_oil)) : 0.0);
+  v.set(w_starter,
+        v.in(r_cranking) > 0 ? m.starter_a * physics::crank_factor(v.in(r_oil), oil_40_m2_s, oil_100_m2_s).value : 0.0);
 }
 }  // namespace sources
 
 /// What the network's currents do to machine and battery.
 namespace after {
-constexpr double winding_lag_s = 240;                   ///< thermal time constant of a winding (common practice)
-constexpr double polarization_lag_s = 60;               ///< common practice
-constexpr double discharge_polarization = 1;            ///< slow resistance over the instant one (common practice)
-constexpr double charge_span_v_cell = 1.6 / 6;          ///< overvoltage at which a cell takes its greatest current
-constexpr double empty_share = 0.01;                    ///< of the capacity: below it what can be drawn fades out
-constexpr double trickle_per_s = 1.0 / (150 * 3600.0);  ///< least acceptance: capacity over 150 h
+constexpr double winding_lag_s = 240;  ///< thermal time constant of a winding (common practice)
+constexpr double empty_share = 0.01;   ///< of the capacity: below it what can be drawn fades out
 
 enum Read {
   r_speed,
@@ -87,7 +68,8 @@ enum Read {
   r_polarization,
   r_winding,
   r_bay,
-  r_ambient
+  r_ambient,
+  read_count
 };
 constexpr Port reads[] = {alternator_speed,
                           {"alternator.voltage", &kind::voltage},
@@ -99,18 +81,21 @@ constexpr Port reads[] = {alternator_speed,
                           winding_port,
                           bay,
                           outside::ambient};
-enum Write { w_torque };
+static_assert(std::size(reads) == read_count);
+enum Write { w_torque, write_count };
 constexpr Port writes[] = {{"alternator.torque", &kind::torque, "lb-ft", "torque at the alternator's shaft"}};
+static_assert(std::size(writes) == write_count);
 
 double start_charge(const void*, const Duty& d) { return d.charge.value_or(0.9); }
 double start_polarization(const void*, const Duty&) { return 0.0; }
 double start_winding(const void*, const Duty& d) {
   return d.start == StartFrom::cold ? d.ambient->si : d.ambient->si + 60.0;
 }
-enum StateIndex { s_charge, s_polarization, s_winding };
+enum StateIndex { s_charge, s_polarization, s_winding, state_count };
 constexpr StateInfo states[] = {{charge_port, start_charge, 0.02, in_all},
                                 {polarization_port, start_polarization, 0.1, in_all},
                                 {winding_port, start_winding, 2.0}};
+static_assert(std::size(states) == state_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -120,14 +105,9 @@ void evaluate(const void* model, View& v) {
   const double kept =
       into > 0 ? into * physics::battery_charge_share(charge) : into * std::min(1.0, charge / empty_share);
   v.rate(s_charge, kept / m.capacity_c - physics::battery_self_discharge_per_s(0.002, v.in(r_ambient)) * charge);
-  double target;
-  if (into > 0) {
-    const double most = physics::battery_charge_limit(m.capacity_c, charge, v.in(r_ambient)).value;
-    target = into * charge_span_v_cell * m.cells / std::max(most, m.capacity_c * trickle_per_s);
-  } else {
-    target = into * discharge_polarization * resistance_ohm(m, charge, v.in(r_ambient));
-  }
-  v.rate(s_polarization, (target - v.in(r_polarization)) / polarization_lag_s);
+  const physics::BatteryFigures battery{m.capacity_c, m.resistance_ohm, static_cast<int>(m.cells)};
+  const double target = physics::battery_polarization(battery, into, charge, v.in(r_ambient)).value;
+  v.rate(s_polarization, (target - v.in(r_polarization)) / physics::battery_polarization_lag_s);
   const double use = v.in(r_available) > 1 ? std::min(1.0, v.in(r_current) / v.in(r_available)) : 0.0;
   v.rate(s_winding, (v.in(r_bay) + m.rise_k * use - v.in(r_winding)) / winding_lag_s);
 }

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "model/system.hpp"
+#include "physics/alternator.hpp"
 #include "physics/interpolant.hpp"
 
 namespace sw::charging {
@@ -56,7 +57,8 @@ struct Input {
 
 struct Model {
   std::optional<physics::Interpolant> output;  ///< cold, A against rad/s
-  double hot_share = 0.8, hot_air_k = 368.15, cold_air_k = 296.15, rise_k = 60;
+  physics::HotLine hot = physics::usual_hot_line;
+  double rise_k = physics::usual_winding_rise_k;
   double highest_rad_s = 0, efficiency = 0.55, highest_k = 0;
   double set_v = 14.2, set_slope_v_k = -0.01;
   Earth earth = Earth::negative;

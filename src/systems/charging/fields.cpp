@@ -31,7 +31,7 @@ constexpr FieldInfo alternator_table[] = {
         .after("common practice"),
     number<&Alternator::hot_share>("hot_share", "hot output")
         .from(0.4, 1)
-        .or_else(0.80)
+        .or_else(physics::usual_hot_line.share)
         .spread(Source::typical, {.absolute = 0.05})
         .says("Output hot over output cold.")
         .after("common practice"),
@@ -55,7 +55,7 @@ constexpr FieldInfo alternator_table[] = {
     quantity<&Alternator::temperature_rise>("temperature_rise", "winding rise", kind::temperature_step)
         .in("K")
         .from(20, 150)
-        .or_else(75)
+        .or_else(physics::usual_winding_rise_k)
         .says("Winding above the air it draws, at the most it can give.")
         .after("common practice"),
     quantity<&Alternator::highest_temperature>("highest_temperature", "highest winding temperature", kind::temperature)

@@ -46,9 +46,9 @@ Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   auto& a = in.alternator;
   m.output = output_of(a, r);
-  m.hot_share = r.need(a.hot_share);
-  m.hot_air_k = r.need(a.hot_air);
   m.rise_k = r.need(a.temperature_rise);
+  // The data sheet's cold and hot points both stand at full output, a full winding rise above their air.
+  m.hot = {physics::usual_cold_air_k + m.rise_k, r.need(a.hot_air) + m.rise_k, r.need(a.hot_share)};
   m.highest_rad_s = r.need(a.highest_speed);
   m.efficiency = r.need(a.efficiency);
   m.highest_k = r.need(a.highest_temperature);

@@ -1,97 +1,36 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/outside.hpp"
 #include "physics/atmosphere.hpp"
 #include "physics/exchanger.hpp"
-#include "systems/cooling/cooling.hpp"
+#include "physics/fan.hpp"
+#include "systems/cooling/fan_control.hpp"
 
 namespace sw::cooling {
 namespace {
 
-constexpr Port engine_port{"cooling.engine_temperature", &kind::temperature, "degC", "coolant at the engine"};
 constexpr Port radiator_port{"cooling.radiator_temperature", &kind::temperature, "degC",
                              "coolant leaving the radiator"};
 constexpr Port wax_port{"cooling.wax_temperature", &kind::temperature, "degC", "thermostat wax"};
 constexpr Port bay_port{"bay.temperature", &kind::temperature, "degC", "air under the bonnet"};
-constexpr Port level_port{"fans.level", &kind::number, "", "fan stages on"};
-constexpr Port ac_on{"air_conditioning.on", &kind::number};
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 double cold_or(const Duty& d, double warm_k) { return d.start == StartFrom::cold ? d.ambient->si : warm_k; }
 
-/// The controller: stages on and off by coolant temperature, and what they ask of the network.
-namespace control {
-enum Read { r_coolant, r_ac, r_conditions, r_level };
-constexpr Port reads[] = {engine_port, ac_on, outside::conditions, level_port};
-enum Write { w_asked, w_volts, w_fitted };
-constexpr Port writes[] = {{"fans.asked", &kind::current, "A", "fan current at rated volts"},
-                           {"fans.rated_voltage", &kind::voltage, "V", "rated volts of the fans"},
-                           {"fans.fitted", &kind::current, "A", "current of all electric fans at rated volts"}};
-
-/// Stages that must be on whatever the temperature.
-std::size_t least_level(const Model& m, const View& v) {
-  std::size_t least = 0;
-  if (v.in(r_ac) > 0)
-    for (std::size_t i = 0; i < m.electric; ++i)
-      if (m.fan[i].with_ac) least = i + 1;
-  return least;
-}
-bool alive(const View& v) { return (static_cast<unsigned>(v.in(r_conditions)) & bit(Condition::key)) != 0; }
-
-/// How far, in kelvin, the level wants to rise or fall; positive wants to move.
-struct Wish {
-  double up = -1e3, down = -1e3;
-};
-Wish wish(const Model& m, const View& v, double now) {
-  const auto level = static_cast<std::size_t>(now);
-  Wish w;
-  if (!alive(v)) {
-    w.down = level > 0 ? 1.0 : -1e3;
-    return w;
-  }
-  const std::size_t least = least_level(m, v);
-  if (level < m.electric) w.up = level < least ? 1.0 : v.in(r_coolant)-m.fan[level].on_k;
-  if (level > least) w.down = m.fan[level - 1].off_k - v.in(r_coolant);
-  return w;
-}
-double start(const void*, const Duty&) { return 0; }
-double next(const void* model, const View& v, double now) {
-  const Wish w = wish(of(model), v, now);
-  return w.up > 0 ? now + 1 : w.down > 0 ? now - 1 : now;
-}
-double guard(const void* model, const View& v, double now) {
-  const Wish w = wish(of(model), v, now);
-  return std::max(w.up, w.down);
-}
-constexpr SwitchInfo switches[] = {{level_port, start, next, guard}};
-
-void evaluate(const void* model, View& v) {
-  auto& m = of(model);
-  const auto level = static_cast<std::size_t>(v.in(r_level));
-  double asked = 0, fitted = 0;
-  for (std::size_t i = 0; i < m.electric; ++i) {
-    if (i < level) asked += m.fan[i].rated_a;
-    fitted += m.fan[i].rated_a;
-  }
-  v.set(w_asked, asked);
-  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : m.usual_v);
-  v.set(w_fitted, fitted);
-}
-}  // namespace control
-
 /// Coolant flow: affinity law, so flow goes with pump speed (loop loss goes with its square).
 namespace flow {
 constexpr double leak = 0.002;  ///< jiggle pin of a closed thermostat (common practice)
-enum Read { r_speed, r_direction, r_wax, r_coolant };
+enum Read { r_speed, r_direction, r_wax, r_coolant, read_count };
 constexpr Port reads[] = {
     {"belts.pump_speed", &kind::shaft_speed}, {"belts.pump_direction", &kind::number}, wax_port, engine_port};
-enum Write { w_flow, w_open, w_capacity, w_power };
+static_assert(std::size(reads) == read_count);
+enum Write { w_flow, w_open, w_capacity, w_power, write_count };
 constexpr Port writes[] = {
     {"cooling.flow", &kind::volume_flow, "gal/min", "coolant flow, thermostat open"},
     {"cooling.opening", &kind::number, "%", "thermostat opening"},
     {"cooling.capacity_rate", &kind::thermal_conductance, "kW/K", "coolant heat flow per degree"},
     {"cooling.pump_power", &kind::power, "hp", "pump power"}};
+static_assert(std::size(writes) == write_count);
 
 bool turns_right(const Model& m, double direction) {
   if (!m.rotation || m.rotation == Rotation::either) return true;
@@ -107,31 +46,33 @@ void evaluate(const void* model, View& v) {
   v.set(w_flow, full);
   v.set(w_open, opening);
   v.set(w_capacity, full * opening * c.density_kg_m3 * c.specific_heat_j_kg_k);
-  v.set(w_power, m.pump_w * std::pow(v.in(r_speed) / m.pump_rad_s, 3));
+  v.set(w_power, physics::affinity_power(m.pump_w, v.in(r_speed) / m.pump_rad_s).value);
 }
 }  // namespace flow
 
 /// Air through the core.
 namespace air {
-enum Read { r_road, r_density, r_volts, r_fan_speed, r_level };
+enum Read { r_road, r_density, r_volts, r_fan_speed, r_level, read_count };
 constexpr Port reads[] = {{"road.speed", &kind::speed},
                           outside::density,
                           {"fans.voltage", &kind::voltage},
                           {"belts.fan_speed", &kind::shaft_speed},
                           level_port};
-enum Write { w_face, w_swept, w_flow, w_capacity, w_power };
+static_assert(std::size(reads) == read_count);
+enum Write { w_face, w_swept, w_flow, w_capacity, w_power, write_count };
 constexpr Port writes[] = {{"air.face_speed", &kind::speed, "m/s", "air speed at the core"},
                            {"air.swept", &kind::number, "%", "share of the core swept"},
                            {"air.flow", &kind::volume_flow, "cfm", "air through the core"},
                            {"air.capacity_rate", &kind::thermal_conductance, "kW/K", "air heat flow per degree"},
                            {"cooling.fan_power", &kind::power, "hp", "power of an engine-driven fan"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const auto flow =
       air_through_core(m, {v.in(r_road), v.in(r_volts), v.in(r_fan_speed), static_cast<std::size_t>(v.in(r_level))});
   double power = 0;
   for (std::size_t i = m.electric; i < m.fans; ++i)
-    power += m.fan[i].power_w * std::pow(v.in(r_fan_speed) / m.fan[i].rated_rad_s, 3);
+    power += physics::affinity_power(m.fan[i].power_w, v.in(r_fan_speed) / m.fan[i].rated_rad_s).value;
   v.set(w_face, flow.face_m_s);
   v.set(w_swept, flow.swept);
   v.set(w_flow, flow.face_m_s * m.face_m2);
@@ -144,7 +85,7 @@ void evaluate(const void* model, View& v) {
 namespace core {
 constexpr double return_fades_m_s = 6.0;  ///< road speed by which hot air no longer comes round (common practice)
 constexpr double least_rate_w_k = 5.0;    ///< air always creeps through (common practice)
-enum Read { r_coolant, r_rate, r_air_rate, r_face, r_swept, r_condenser, r_ambient, r_road, r_bay };
+enum Read { r_coolant, r_rate, r_air_rate, r_face, r_swept, r_condenser, r_ambient, r_road, r_bay, read_count };
 constexpr Port reads[] = {engine_port,
                           {"cooling.capacity_rate", &kind::thermal_conductance},
                           {"air.capacity_rate", &kind::thermal_conductance},
@@ -154,10 +95,12 @@ constexpr Port reads[] = {engine_port,
                           outside::ambient,
                           {"road.speed", &kind::speed},
                           bay_port};
-enum Write { w_heat, w_air_in, w_air_out };
+static_assert(std::size(reads) == read_count);
+enum Write { w_heat, w_air_in, w_air_out, write_count };
 constexpr Port writes[] = {{"radiator.heat", &kind::power, "kW", "heat from the radiator"},
                            {"radiator.air_in", &kind::temperature, "degC", "air at the core"},
                            {"radiator.air_out", &kind::temperature, "degC", "air behind the core"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const double air = std::max(v.in(r_air_rate), least_rate_w_k), coolant = std::max(v.in(r_rate), 1e-6);
@@ -206,7 +149,8 @@ enum Read {
   r_ambient,
   r_road,
   r_sun,
-  r_running
+  r_running,
+  read_count
 };
 constexpr Port reads[] = {engine_port,
                           radiator_port,
@@ -225,6 +169,7 @@ constexpr Port reads[] = {engine_port,
                           {"road.speed", &kind::speed},
                           outside::sun,
                           outside::running};
+static_assert(std::size(reads) == read_count);
 
 double start_engine(const void* model, const Duty& d) { return cold_or(d, of(model).opens_k + 3); }
 double start_radiator(const void* model, const Duty& d) {
@@ -232,11 +177,12 @@ double start_radiator(const void* model, const Duty& d) {
 }
 double start_wax(const void* model, const Duty& d) { return cold_or(d, of(model).opens_k + 3); }
 double start_bay(const void*, const Duty& d) { return cold_or(d, d.ambient->si + 20); }
-enum StateIndex { s_engine, s_radiator, s_wax, s_bay };
+enum StateIndex { s_engine, s_radiator, s_wax, s_bay, state_count };
 constexpr StateInfo states[] = {{engine_port, start_engine, 1.0},
                                 {radiator_port, start_radiator, 2.0},
                                 {wax_port, start_wax, 1.0},
                                 {bay_port, start_bay, 2.0}};
+static_assert(std::size(states) == state_count);
 
 double bay_rate(const Model& m, const View& v) {
   const double out = (bay_still_w_k + bay_wind_w_k_m_s * v.in(r_road)) * (v.in(r_ambient)-v.in(r_bay));

@@ -16,9 +16,10 @@ constexpr double rpm = M_PI / 30.0;
 constexpr double grade_band_rad_s = 10000.0 * rpm;  ///< by a whole unit of grade: 100 rpm for each per cent
 constexpr double hysteresis = 0.85;                 ///< down-shift speed over up-shift speed
 constexpr double shift_at = 0.97;                   ///< of the red line, in a pull
-enum Read { r_speed, r_grade, r_pull, r_red };
+enum Read { r_speed, r_grade, r_pull, r_red, read_count };
 constexpr Port reads[] = {
     {"road.speed", &kind::speed}, outside::grade, outside::pull, {"engine.red_line", &kind::shaft_speed}};
+static_assert(std::size(reads) == read_count);
 
 struct Wish {
   double up, down;
@@ -60,12 +61,14 @@ void evaluate(const void*, View&) {}
 
 /// Speed of the engine the wheels ask for, and the power they ask of it.
 namespace gearing {
-enum Read { r_speed, r_power, r_gear };
+enum Read { r_speed, r_power, r_gear, read_count };
 constexpr Port reads[] = {{"road.speed", &kind::speed}, {"road.power", &kind::power}, gear_port};
-enum Write { w_input, w_power, w_cooler };
+static_assert(std::size(reads) == read_count);
+enum Write { w_input, w_power, w_cooler, write_count };
 constexpr Port writes[] = {{"driveline.input_speed", &kind::shaft_speed, "rpm", "engine speed the road asks for"},
                            {"driveline.power", &kind::power, "hp", "power into the gearbox"},
                            {"driveline.cooler_heat", &kind::power, "kW", "gearbox heat to the coolant"}};
+static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -82,10 +85,12 @@ void evaluate(const void* model, View& v) {
 
 /// Force at the wheels at full throttle.
 namespace thrust {
-enum Read { r_torque, r_gear };
+enum Read { r_torque, r_gear, read_count };
 constexpr Port reads[] = {{"engine.full_torque", &kind::torque}, gear_port};
-enum Write { w_force };
+static_assert(std::size(reads) == read_count);
+enum Write { w_force, write_count };
 constexpr Port writes[] = {{"driveline.pull_force", &kind::force, "lbf", "greatest force at the wheels"}};
+static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);

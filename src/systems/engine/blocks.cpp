@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "model/outside.hpp"
+#include "physics/atmosphere.hpp"
 #include "systems/engine/engine.hpp"
 
 namespace sw::engine {
@@ -10,13 +11,13 @@ namespace {
 constexpr Port speed_port{"engine.speed", &kind::shaft_speed, "rpm", "engine speed"};
 constexpr Port metal_port{"engine.metal_temperature", &kind::temperature, "degC", "hottest coolant-side metal"};
 constexpr Port oil_port{"engine.oil_temperature", &kind::temperature, "degC", "oil"};
-constexpr double reference_density = 1.184;  ///< kg/m3 the torque curve is taken to be corrected to (25 degC, 1 atm)
 
 /// Figures that do not change.
 namespace ratings {
-enum Write { w_red, w_peak };
+enum Write { w_red, w_peak, write_count };
 constexpr Port writes[] = {{"engine.red_line", &kind::shaft_speed, "rpm", "red line"},
                            {"engine.peak_power", &kind::power, "hp", "greatest power, air as rated"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   v.set(w_red, m.red_line_rad_s);
@@ -26,11 +27,13 @@ void evaluate(const void* model, View& v) {
 
 /// Engine speed: what the wheels ask, never below idle while it runs; nothing while cranked or off.
 namespace turning {
-enum Read { r_running, r_asked, r_ac };
+enum Read { r_running, r_asked, r_ac, read_count };
 constexpr Port reads[] = {
     outside::running, {"driveline.input_speed", &kind::shaft_speed}, {"air_conditioning.on", &kind::number}};
-enum Write { w_speed };
+static_assert(std::size(reads) == read_count);
+enum Write { w_speed, write_count };
 constexpr Port writes[] = {speed_port};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double idle = v.in(r_ac) > 0 ? m.idle_ac_rad_s : m.idle_rad_s;
@@ -40,14 +43,17 @@ void evaluate(const void* model, View& v) {
 
 /// What full throttle gives at this speed and in this air.
 namespace full {
-enum Read { r_speed, r_density };
+enum Read { r_speed, r_density, read_count };
 constexpr Port reads[] = {speed_port, outside::density};
-enum Write { w_torque, w_power };
+static_assert(std::size(reads) == read_count);
+enum Write { w_torque, w_power, write_count };
 constexpr Port writes[] = {{"engine.full_torque", &kind::torque, "lb-ft", "full-throttle torque"},
                            {"engine.full_power", &kind::power, "hp", "full-throttle power"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  const double torque = m.torque ? m.torque->at(v.in(r_speed)).value * v.in(r_density) / reference_density : 0.0;
+  const double torque =
+      m.torque ? m.torque->at(v.in(r_speed)).value * v.in(r_density) / physics::reference_air_density_kg_m3 : 0.0;
   v.set(w_torque, torque);
   v.set(w_power, torque * v.in(r_speed));
 }
@@ -55,19 +61,21 @@ void evaluate(const void* model, View& v) {
 
 /// Power given, fuel burnt, and the shares of its heat.
 namespace work {
-enum Read { r_running, r_speed, r_drive, r_accessories, r_pull, r_full };
+enum Read { r_running, r_speed, r_drive, r_accessories, r_pull, r_full, read_count };
 constexpr Port reads[] = {outside::running,
                           speed_port,
                           {"driveline.power", &kind::power},
                           {"accessories.power", &kind::power},
                           outside::pull,
                           {"engine.full_power", &kind::power}};
-enum Write { w_power, w_fuel, w_coolant, w_oil, w_bay };
+static_assert(std::size(reads) == read_count);
+enum Write { w_power, w_fuel, w_coolant, w_oil, w_bay, write_count };
 constexpr Port writes[] = {{"engine.power", &kind::power, "hp", "engine power"},
                            {"engine.fuel_heat", &kind::power, "kW", "heat of the fuel burnt"},
                            {"engine.coolant_heat", &kind::power, "kW", "heat to the coolant's side"},
                            {"engine.oil_heat", &kind::power, "kW", "friction heat to the oil"},
                            {"engine.bay_heat", &kind::power, "kW", "heat to the engine bay"}};
+static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const bool running = v.in(r_running) > 0;
@@ -92,7 +100,7 @@ constexpr double sump_still_w_k = 15.0,
                  sump_wind_w_k_m_s = 2.5;  ///< sump to the air, standing and for each m/s (common practice)
 constexpr double surface_w_k = 6.0;        ///< block and heads to the bay's air (common practice)
 
-enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed, r_bay };
+enum Read { r_running, r_coolant_heat, r_oil_heat, r_coolant, r_metal, r_oil, r_ambient, r_speed, r_bay, read_count };
 constexpr Port reads[] = {outside::running,
                           {"engine.coolant_heat", &kind::power},
                           {"engine.oil_heat", &kind::power},
@@ -102,14 +110,17 @@ constexpr Port reads[] = {outside::running,
                           outside::ambient,
                           {"road.speed", &kind::speed},
                           {"bay.temperature", &kind::temperature}};
-enum Write { w_to_coolant, w_surface };
+static_assert(std::size(reads) == read_count);
+enum Write { w_to_coolant, w_surface, write_count };
 constexpr Port writes[] = {{"engine.heat_to_coolant", &kind::power, "kW", "heat into the coolant"},
                            {"engine.surface_heat", &kind::power, "kW", "heat from the engine's surface to the bay"}};
+static_assert(std::size(writes) == write_count);
 
 double start_metal(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 368.15; }
 double start_oil(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 363.15; }
-enum StateIndex { s_metal, s_oil };
+enum StateIndex { s_metal, s_oil, state_count };
 constexpr StateInfo states[] = {{metal_port, start_metal, 1.0}, {oil_port, start_oil, 1.0}};
+static_assert(std::size(states) == state_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "model/system.hpp"
+#include "physics/engine.hpp"
 #include "physics/interpolant.hpp"
 
 namespace sw::engine {
@@ -33,8 +34,7 @@ struct Model {
   std::optional<physics::Interpolant> torque;        ///< N m against rad/s
   std::optional<physics::Interpolant> coolant_heat;  ///< W against W, where it was measured
   double peak_power_w = 0, peak_speed_rad_s = 0;
-  double idle_fuel_w = 0;     ///< heat of the fuel at hot idle without load
-  double fuel_per_power = 0;  ///< heat of the fuel for one unit of shaft power more (Willans line)
+  physics::WillansLine fuel{0, 1, 0};  ///< heat of the fuel; what it burns without load is given at hot idle
   double coolant_share = 0, idle_coolant_share = 0, oil_share = 0, bay_share = 0;
   double metal_j_k = 0, oil_j_k = 0;
   double metal_conductance_w_k = 0;  ///< metal to coolant with the pump turning
@@ -50,12 +50,10 @@ struct System {
   static std::span<const Requirement> requirements();
 };
 
-/// Heat to the coolant, W, at a shaft speed and power. An idling engine gives the coolant a larger share of its heat
-/// than a working one, so the fuel without load counts with its own share, and grows with the root of speed (gas side
-/// heat transfer goes with less than speed); what power burns more counts with the share at load. A measured curve
-/// against power takes the place of both and is continued beyond its ends by the share at load.
+/// Heat to the coolant, W, at a shaft speed and power: by the shares of physics/engine, or by a measured curve against
+/// power, which is continued beyond its ends by the share at load.
 double coolant_heat_w(const Model& m, double speed_rad_s, double power_w);
-/// Heat of the fuel, W, at a shaft speed and power: a Willans line whose no-load part goes with speed.
+/// Heat of the fuel, W, at a shaft speed and power.
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w);
 
 }  // namespace sw::engine

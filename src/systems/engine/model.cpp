@@ -48,14 +48,13 @@ bool adds_up(const Model& m) {
 }  // namespace
 
 double fuel_heat_w(const Model& m, double speed_rad_s, double power_w) {
-  return m.idle_fuel_w * speed_rad_s / m.idle_rad_s + m.fuel_per_power * std::max(0.0, power_w);
+  return physics::willans_heat(m.fuel, power_w, speed_rad_s).heat_w;
 }
 
 double coolant_heat_w(const Model& m, double speed_rad_s, double power_w) {
-  const double at_load = m.coolant_share * m.fuel_per_power;
+  const double at_load = m.coolant_share * m.fuel.heat_per_power;
   if (!m.coolant_heat)
-    return m.idle_coolant_share * m.idle_fuel_w * std::sqrt(speed_rad_s / m.idle_rad_s) +
-           at_load * std::max(0.0, power_w);
+    return physics::coolant_heat(m.fuel, {m.idle_coolant_share, m.coolant_share}, power_w, speed_rad_s).heat_w;
   const double inside = std::clamp(power_w, m.coolant_heat->first(), m.coolant_heat->last());
   return std::max(0.0, m.coolant_heat->at(inside).value + at_load * (power_w - inside));
 }
@@ -72,11 +71,11 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s)
     r.fault(&in.torque_curve, "the curve ends below the red line", "add points up to it");
   const double displacement = r.need(in.displacement);
-  m.idle_fuel_w =
+  const double idle =
       r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.
   const double full = r.need(in.bsfc) * m.peak_power_w * heating_value_j_kg;
-  m.fuel_per_power = (full - m.idle_fuel_w * m.peak_speed_rad_s / m.idle_rad_s) / m.peak_power_w;
+  m.fuel = physics::willans_line(idle, m.idle_rad_s, full, m.peak_power_w, m.peak_speed_rad_s);
   m.coolant_share = r.need(in.coolant_share);
   m.idle_coolant_share = r.need(in.idle_coolant_share);
   m.oil_share = r.need(in.oil_share);

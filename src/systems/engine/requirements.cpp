@@ -1,4 +1,5 @@
 #include "model/outside.hpp"
+#include "physics/atmosphere.hpp"
 #include "systems/engine/engine.hpp"
 
 namespace sw::engine {
@@ -7,8 +8,9 @@ namespace {
 constexpr std::string_view every_running[] = {"*running"};
 
 namespace oil {
-enum Need { n_oil, n_ambient };
+enum Need { n_oil, n_ambient, need_count };
 constexpr Port needs[] = {{"engine.oil_temperature", &kind::temperature}, outside::ambient};
+static_assert(std::size(needs) == need_count);
 constexpr std::string_view chain[] = {"engine.power", "engine.oil_heat", "cooling.engine_temperature",
                                       "engine.oil_temperature"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
@@ -24,16 +26,17 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 namespace reserve {
 constexpr double usable = 0.9;  ///< of full power: what a driver will use for long (common practice)
-enum Need { n_drive, n_accessories, n_peak, n_density };
+enum Need { n_drive, n_accessories, n_peak, n_density, need_count };
 constexpr Port needs[] = {{"driveline.power", &kind::power},
                           {"accessories.power", &kind::power},
                           {"engine.peak_power", &kind::power},
                           outside::density};
+static_assert(std::size(needs) == need_count);
 constexpr std::string_view chain[] = {"road.speed", "duty.grade", "road.power", "accessories.power", "engine.power"};
 void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
   if (run.duty->method == Method::pull) return;  // there the engine gives all it has
   const std::size_t row = run.trace->highest(run.slot(n_drive));
-  const double limit = usable * run.at(row, n_peak) * run.at(row, n_density) / 1.184;
+  const double limit = usable * run.at(row, n_peak) * run.at(row, n_density) / physics::reference_air_density_kg_m3;
   out.push_back({.predicted = run.at(row, n_drive) + run.at(row, n_accessories),
                  .high = limit,
                  .scale = limit,

@@ -12,25 +12,29 @@ constexpr Port pull_speed{"vehicle.pull_speed", &kind::speed, "mph", "speed reac
 
 /// Road speed: what the duty asks, or in a full-throttle pull what the car has reached.
 namespace motion {
-enum Read { r_asked, r_pull, r_reached };
+enum Read { r_asked, r_pull, r_reached, read_count };
 constexpr Port reads[] = {outside::speed, outside::pull, pull_speed};
-enum Write { w_speed };
+static_assert(std::size(reads) == read_count);
+enum Write { w_speed, write_count };
 constexpr Port writes[] = {road_speed};
+static_assert(std::size(writes) == write_count);
 
 void evaluate(const void*, View& v) { v.set(w_speed, v.in(r_pull) > 0 ? v.in(r_reached) : v.in(r_asked)); }
 }  // namespace motion
 
 /// Force and power the road asks of the wheels.
 namespace resistance {
-enum Read { r_speed, r_acceleration, r_grade, r_density, r_payload, r_pull };
+enum Read { r_speed, r_acceleration, r_grade, r_density, r_payload, r_pull, read_count };
 constexpr Port reads[] = {road_speed,       outside::acceleration, outside::grade,
                           outside::density, outside::payload,      outside::pull};
-enum Write { w_force, w_power, w_drag, w_voltage, w_earth };
+static_assert(std::size(reads) == read_count);
+enum Write { w_force, w_power, w_drag, w_voltage, w_earth, write_count };
 constexpr Port writes[] = {{"road.force", &kind::force, "lbf", "road load"},
                            {"road.power", &kind::power, "hp", "power at the wheels"},
                            {"road.held_force", &kind::force, "lbf", "road load at steady speed"},
                            {"vehicle.voltage", &kind::voltage, "V", "nominal voltage"},
                            {"vehicle.positive_earth", &kind::number, "", "positive earth"}};
+static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -53,18 +57,20 @@ void evaluate(const void* model, View& v) {
 
 /// A full-throttle pull and the distance run.
 namespace travel {
-enum Read { r_speed, r_held, r_pull_force, r_payload };
+enum Read { r_speed, r_held, r_pull_force, r_payload, read_count };
 constexpr Port reads[] = {
     road_speed, {"road.held_force", &kind::force}, {"driveline.pull_force", &kind::force}, outside::payload};
+static_assert(std::size(reads) == read_count);
 constexpr double rotating =
     1.05;  ///< wheels, shafts and engine add about 5 % of the mass in the gears used (common practice)
 
 double start_speed(const void*, const Duty& d) { return d.speed ? d.speed->si : 0.0; }
 double start_distance(const void*, const Duty&) { return 0.0; }
-enum StateIndex { s_speed, s_distance };
+enum StateIndex { s_speed, s_distance, state_count };
 constexpr StateInfo states[] = {
     {pull_speed, start_speed, 0.5, in_pull},
     {{"vehicle.distance", &kind::length, "mile", "distance"}, start_distance, 100.0, in_thermal | in_pull}};
+static_assert(std::size(states) == state_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);

@@ -19,7 +19,8 @@ enum Write {
   w_starter_a,
   w_ground,
   w_lead,
-  w_residual
+  w_residual,
+  write_count
 };
 constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"battery.voltage", &kind::voltage, "V", "battery posts"},
@@ -34,6 +35,7 @@ constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"ground.drop", &kind::voltage, "V", "alternator case against the battery's earthed post"},
                            {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
                            {"network.residual", &kind::current, "A", "imbalance left in the network"}};
+static_assert(std::size(writes) == write_count);
 
 struct Work {
   dc::Network network;

@@ -14,6 +14,14 @@ constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
 constexpr double regulation_ohm =
     0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
+/// Current goes with volts to this power. A filament's: Fink and Beaty, Standard Handbook for Electrical Engineers,
+/// 11th ed. (1978), p. 22-8, as quoted by an encyclopedia (Lamp rerating). A fan or pump motor's lies between a torque
+/// that stays (0) and one that goes with the square of a speed that goes with the volts (2): common practice.
+constexpr double lamp_power = 0.55, motor_power = 1.5;
+/// Share of its rated volts down to which a load keeps its constant current or power (common practice for regulated
+/// electronics), and of the nominal volts for the starter, whose current the engine's torque holds.
+constexpr double current_kept_from = 0.45, power_kept_from = 0.6, starter_kept_from = 0.4;
+
 class Builder {
  public:
   Builder(Model& m, Resolver& r) : m_(m), r_(r) { nodes_["ground"] = dc::ground; }
@@ -121,19 +129,19 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
                       .series_ohm = l.wire.resistance_ohm};
     switch (l.behaviour) {
       case Behaviour::current:
-        branch.law = dc::ConstantCurrent{a, 0.45 * v};
+        branch.law = dc::ConstantCurrent{a, current_kept_from * v};
         break;
       case Behaviour::resistance:
         branch.law = dc::PowerLaw{a, v, 1.0};
         break;
       case Behaviour::power:
-        branch.law = dc::ConstantPower{a * v, 0.6 * v};
+        branch.law = dc::ConstantPower{a * v, power_kept_from * v};
         break;
       case Behaviour::motor:
-        branch.law = dc::PowerLaw{a, v, 1.5};
+        branch.law = dc::PowerLaw{a, v, motor_power};
         break;
       case Behaviour::lamp:
-        branch.law = dc::PowerLaw{a, v, 0.55};
+        branch.law = dc::PowerLaw{a, v, lamp_power};
         break;
     }
     l.wire.branch = b.add(branch);
@@ -160,8 +168,10 @@ void add_sources(const Input& in, Model& m, Builder& b) {
   machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
   machine.sense_minus = sense == Sense::own ? m.n_case : dc::ground;
   m.alternator = b.add(machine);
-  m.starter =
-      b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{0, 0.4 * m.nominal_v}});
+  m.starter = b.add({.from = m.n_starter,
+                     .to = m.n_block,
+                     .closed = false,
+                     .law = dc::ConstantCurrent{0, starter_kept_from * m.nominal_v}});
 }
 
 /// The runs that carry the charging current: those on a shortest path from the alternator to the battery.
@@ -229,7 +239,7 @@ void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
   n.branches[m.battery].law = dc::Battery{feed.emf_v, feed.battery_ohm};
   n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a), regulation_ohm};
   n.branches[m.alternator].closed = feed.alternator_a > 0;
-  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, 0.4 * m.nominal_v};
+  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, starter_kept_from * m.nominal_v};
   n.branches[m.starter].closed = feed.starter_a > 0;
   n.branches[m.fans].law = dc::PowerLaw{std::max(feed.fan_a, 1e-6), feed.fan_v, 1};
   n.branches[m.fans].closed = feed.fan_a > 0;

@@ -22,7 +22,7 @@ TEST(EngineModel, IdleFuelFromDisplacement) {
   std::get<engine::Input>(b.inputs).idle_fuel.reset();
   const auto r = resolved<engine::System>(b);
   EXPECT_TRUE(r.missing.empty());
-  EXPECT_NEAR(r.model.idle_fuel_w, 16.27e3, 20);
+  EXPECT_NEAR(r.model.fuel.idle_heat_w, 16.27e3, 20);
 }
 
 // The Willans line must give back the consumption it was told, at full power: 0.5 lb/(hp h).

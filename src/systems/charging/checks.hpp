@@ -1,0 +1,101 @@
+#pragma once
+// What each requirement of charging and starting reads and how it is judged. The table of them is requirements.cpp;
+// the evaluations stand in supply_requirements.cpp and starting_requirements.cpp.
+#include "model/outside.hpp"
+#include "systems/charging/charging.hpp"
+
+namespace sw::charging {
+
+/// Current the alternator can give, over what everything asks for.
+namespace balance {
+enum Need { n_available, n_load, n_speed, n_ratio, need_count };
+inline constexpr Port needs[] = {{"alternator.available", &kind::current},
+                                 {"load.current", &kind::current},
+                                 {"engine.speed", &kind::shaft_speed},
+                                 {"belts.alternator_ratio", &kind::number}};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view chain[] = {"engine.speed",         "belts.alternator_speed", "alternator.temperature",
+                                             "alternator.available", "fans.current",           "load.current",
+                                             "bus.voltage",          "battery.current"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace balance
+
+/// Bus voltage against what the regulator means it to be, less the drop a charge lead may have.
+namespace bus {
+enum Need { n_bus, n_set, need_count };
+inline constexpr Port needs[] = {{"bus.voltage", &kind::voltage}, {"regulator.voltage", &kind::voltage}};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view chain[] = {"alternator.available", "load.current",     "regulator.voltage",
+                                             "alternator.voltage",   "charge.lead_drop", "ground.drop",
+                                             "bus.voltage"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace bus
+
+/// Volts lost on the alternator's way back to the battery, and in the charge lead.
+namespace drops {
+inline constexpr Port ground_needs[] = {{"ground.drop", &kind::voltage}};
+inline constexpr std::string_view ground_chain[] = {"alternator.current", "ground.drop"};
+void ground(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+inline constexpr Port lead_needs[] = {{"charge.lead_drop", &kind::voltage}};
+inline constexpr std::string_view lead_chain[] = {"alternator.current", "charge.lead_drop"};
+void lead(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace drops
+
+/// What a battery and the lamps stand for long: 2.48 V a cell.
+namespace over {
+inline constexpr Port needs[] = {{"battery.voltage", &kind::voltage}};
+inline constexpr std::string_view chain[] = {"regulator.voltage", "alternator.voltage", "battery.voltage"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace over
+
+namespace rotor {
+enum Need { n_red, n_ratio, need_count };
+inline constexpr Port needs[] = {{"engine.red_line", &kind::shaft_speed}, {"belts.alternator_ratio", &kind::number}};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view chain[] = {"engine.red_line", "belts.alternator_ratio"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace rotor
+
+namespace winding {
+enum Need { n_winding, n_ambient, need_count };
+inline constexpr Port needs[] = {{"alternator.temperature", &kind::temperature}, outside::ambient};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view chain[] = {"bay.temperature", "alternator.current", "alternator.temperature"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace winding
+
+namespace recharge {
+inline constexpr Port needs[] = {{"battery.charge", &kind::number}};
+inline constexpr std::string_view chain[] = {"alternator.available", "load.current", "battery.current",
+                                             "battery.charge"};
+inline constexpr std::string_view duties[] = {"commute", "night-rain"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace recharge
+
+namespace cranking {
+inline constexpr std::string_view chain[] = {"engine.oil_temperature", "battery.emf",     "battery.resistance",
+                                             "starter.current",        "battery.voltage", "starter.voltage"};
+inline constexpr Port volts_needs[] = {{"battery.voltage", &kind::voltage}, outside::ambient};
+void volts(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+enum Need { n_starter_v, n_starter_a, need_count };
+inline constexpr Port speed_needs[] = {{"starter.voltage", &kind::voltage}, {"starter.current", &kind::current}};
+static_assert(std::size(speed_needs) == need_count);
+void speed(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+enum LoopNeed { n_battery_v, n_at_starter, loop_need_count };
+inline constexpr Port loop_needs[] = {{"battery.voltage", &kind::voltage}, {"starter.voltage", &kind::voltage}};
+static_assert(std::size(loop_needs) == loop_need_count);
+void loop(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace cranking
+
+namespace standing {
+inline constexpr Port needs[] = {{"load.current", &kind::current}, {"battery.charge", &kind::number}};
+inline constexpr std::string_view chain[] = {"load.current", "battery.charge"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace standing
+
+namespace polarity {
+inline constexpr Port needs[] = {{"vehicle.positive_earth", &kind::number}};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace polarity
+
+}  // namespace sw::charging

@@ -1,0 +1,101 @@
+// What fits what, whatever the drive: strength of the coolant, cap, directions of turning, set-points, room to swell.
+#include <algorithm>
+#include <cstdio>
+
+#include "systems/cooling/checks.hpp"
+
+namespace sw::cooling {
+namespace {
+
+const Model& of(const void* model) { return *static_cast<const Model*>(model); }
+
+}  // namespace
+
+std::string words(const char* format, double a, double b) {
+  char text[160];
+  std::snprintf(text, sizeof text, format, a, b);
+  return text;
+}
+
+namespace freezing {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  out.push_back({.predicted = of(model).coolant->freezing_k(),
+                 .high = run.at(0, 1),
+                 .scale = 40.0,
+                 .fix_hint = "more glycol; drain plain water before frost"});
+}
+}  // namespace freezing
+
+namespace cap {
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  Verdict v{.fix_hint = "a weaker cap, or the weakest part replaced; then pressure-test the whole system cold"};
+  if (!m.cap_pa) v.missing.push_back(m.cap_path);
+  if (!m.weakest_pa) v.missing.push_back(m.weakest_path);
+  if (v.missing.empty()) {
+    v.predicted = *m.cap_pa;
+    v.high = *m.weakest_pa;
+    v.scale = std::max(*m.weakest_pa, 1.0);
+  }
+  out.push_back(std::move(v));
+}
+}  // namespace cap
+
+namespace rotation {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  Verdict v{.fix_hint = "the pump made for the other rotation, or the belt routed over its other side"};
+  if (!m.rotation) {
+    v.missing.push_back(m.rotation_path);
+  } else {
+    const bool with = run.at(0, 0) > 0;
+    v.rule = *m.rotation == Rotation::either || (*m.rotation == Rotation::with_crank) == with;
+    v.reason = std::string("the belt turns the pump ") + (with ? "with" : "against") +
+               " the crank, its impeller is made to turn " +
+               std::string(rotation_names[static_cast<std::size_t>(*m.rotation)]);
+  }
+  out.push_back(std::move(v));
+}
+}  // namespace rotation
+
+namespace direction {
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  for (std::size_t i = 0; i < m.fans; ++i)
+    out.push_back({.place = m.fan[i].name,
+                   .reason = m.fan[i].reversed ? "it blows against the travel: fan and road air fight at the core"
+                                               : "it blows with the travel",
+                   .fix_hint = "blades turned round; polarity swapped only where the blades are made for both ways",
+                   .rule = !m.fan[i].reversed});
+}
+}  // namespace direction
+
+namespace set_points {
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  for (std::size_t i = 0; i < m.electric; ++i) {
+    auto& f = m.fan[i];
+    const bool apart = f.on_k - f.off_k >= 2, above = f.off_k >= m.opens_k;
+    out.push_back({.place = f.name,
+                   .reason = words("switched off at %.0f degC, thermostat opens at %.0f degC", f.off_k - 273.15,
+                                   m.opens_k - 273.15) +
+                             (apart ? "" : "; on and off less than 2 K apart"),
+                   .fix_hint = "off above the thermostat's opening, on at least 3 K above off",
+                   .rule = apart && above});
+  }
+}
+}  // namespace set_points
+
+namespace expansion {
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (!m.tank_m3) return;
+  const double cold = m.coolant->at(283.15).density_kg_m3, hot = m.coolant->at(m.highest_k).density_kg_m3;
+  out.push_back({.predicted = (m.engine_m3 + m.radiator_m3) * (cold / hot - 1),
+                 .high = *m.tank_m3,
+                 .scale = *m.tank_m3 > 0 ? *m.tank_m3 : 1e-3,
+                 .fix_hint = "a larger recovery bottle"});
+}
+}  // namespace expansion
+
+}  // namespace sw::cooling

@@ -1,0 +1,59 @@
+#pragma once
+// What each requirement of the wiring reads and how it is judged. The table of them is requirements.cpp; the
+// evaluations stand in load_requirements.cpp (the network solved at a row) and fuse_requirements.cpp (standing rules).
+#include <array>
+#include <optional>
+
+#include "systems/wiring/network_block.hpp"
+
+namespace sw::wiring {
+
+/// What it takes to solve the network again at a row: the bus first, then all the block reads, then the fans fitted.
+inline constexpr auto bus_needs = [] {
+  std::array<Port, 1 + network::read_count + 1> all{};
+  all.front() = {"bus.voltage", &kind::voltage};
+  for (std::size_t i = 0; i < network::read_count; ++i) all[1 + i] = network::reads[i];
+  all.back() = {"fans.fitted", &kind::current};
+  return all;
+}();
+inline constexpr int n_first_read = 1, n_fitted = n_first_read + network::read_count;
+
+/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
+/// less; empty where neither is known.
+std::optional<double> lasting_limit(const Conductor& c);
+inline constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
+
+/// Current in each wire against what it carries for good.
+namespace heat {
+inline constexpr std::string_view chain[] = {"load.current", "bus.voltage"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace heat
+
+/// Volts lost in each load's own feed and ground.
+namespace feed {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace feed
+
+/// Volts at each load that says what it needs.
+namespace least {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace least
+
+/// A fuse no larger than its wire carries. Both figures decide harm: neither has a stand-in.
+namespace protects {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+inline constexpr Port needs[] = {{"bus.voltage", &kind::voltage}, {"fans.fitted", &kind::current}};
+}  // namespace protects
+
+/// A fuse that carries its load for good.
+namespace carries {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace carries
+
+/// The old charge path behind a new machine: each run of it must carry the machine's whole output.
+namespace path {
+inline constexpr Port needs[] = {{"bus.voltage", &kind::voltage}, {"alternator.greatest", &kind::current}};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace path
+
+}  // namespace sw::wiring

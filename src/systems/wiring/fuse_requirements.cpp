@@ -1,0 +1,100 @@
+// Standing rules: fuse against wire and load, charge path against the machine.
+#include <algorithm>
+#include <cstdio>
+
+#include "systems/wiring/checks.hpp"
+
+namespace sw::wiring {
+namespace {
+
+std::string amps(double a) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.3g A", a);
+  return text;
+}
+
+/// Every run from the battery's live post but the starter's cable needs a fuse there.
+bool leaves_battery(const Model& m, const Conductor& c) {
+  auto& b = m.network.branches[c.branch];
+  const auto other = b.from == m.n_battery ? b.to : b.to == m.n_battery ? b.from : m.n_starter;
+  return other != m.n_starter;
+}
+
+}  // namespace
+
+/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
+/// less; empty where neither is known.
+std::optional<double> lasting_limit(const Conductor& c) {
+  if (!c.sized) return c.limit_a > 0 ? std::optional(c.limit_a) : std::nullopt;
+  return c.limit_a > 0 ? std::min(c.limit_a, c.ampacity_a) : c.ampacity_a;
+}
+
+/// A fuse no larger than its wire carries. Both figures decide harm: neither has a stand-in.
+namespace protects {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  auto judge = [&](const Conductor& c, bool must) {
+    if (!must && !c.fused) return;
+    Verdict v{.place = c.place, .fix_hint = "a smaller fuse, or a wire that carries it"};
+    if (!c.sized) v.missing.push_back(c.gauge_path);
+    if (!c.fused) v.missing.push_back(c.fuse_path);
+    if (v.missing.empty() && c.ampacity_a <= 0) {
+      v.reason = outside_table;
+    } else if (v.missing.empty()) {
+      v.rule = c.fuse_a <= c.ampacity_a;
+      v.reason = "fuse " + amps(c.fuse_a) + ", wire carries " + amps(c.ampacity_a) + " in its bundle and zone";
+    }
+    out.push_back(std::move(v));
+  };
+  // Battery, starter and ground cables are not fused in a car; every load's feed and the charge path are.
+  for (std::size_t i = 0; i < m.runs.size(); ++i)
+    judge(m.runs[i], leaves_battery(m, m.runs[i]) ||
+                         std::find(m.charge_path.begin(), m.charge_path.end(), i) != m.charge_path.end());
+  for (auto& l : m.loads) judge(l.wire, true);
+  if (run.at(0, 1) > 0) judge(m.fan_feed, true);
+}
+}  // namespace protects
+
+/// A fuse that carries its load for good.
+namespace carries {
+namespace {
+void judge(const Conductor& c, double load_a, std::vector<Verdict>& out) {
+  if (!c.fused) return;
+  out.push_back({.place = c.place,
+                 .predicted = 1.25 * load_a,
+                 .high = c.fuse_a,
+                 .scale = c.fuse_a,
+                 .fix_hint = "the next larger fuse, with a wire that it still protects"});
+}
+}  // namespace
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  for (auto& l : m.loads) judge(l.wire, l.rated_a, out);
+  if (run.at(0, 1) > 0) judge(m.fan_feed, run.at(0, 1), out);
+}
+}  // namespace carries
+
+/// The old charge path behind a new machine: each run of it must carry the machine's whole output.
+namespace path {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  for (std::size_t i : m.charge_path) {
+    auto& c = m.runs[i];
+    Verdict v{
+        .place = c.place,
+        .fix_hint = "a new charge lead straight to the battery, fused there, past ammeter and bulkhead connector"};
+    if (const auto limit = lasting_limit(c); limit && *limit <= 0) {
+      v.reason = outside_table;
+    } else if (limit) {
+      v.predicted = run.at(0, 1);
+      v.high = *limit;
+      v.scale = std::max(*limit, 1.0);
+    } else {
+      v.missing.push_back(c.gauge_path);
+    }
+    out.push_back(std::move(v));
+  }
+}
+}  // namespace path
+
+}  // namespace sw::wiring

@@ -1,0 +1,134 @@
+// The network solved again at the row that decides: what wires carry, what is lost in feeds, what reaches a load.
+#include <algorithm>
+#include <cmath>
+
+#include "systems/wiring/checks.hpp"
+
+namespace sw::wiring {
+namespace {
+
+constexpr double feed_drop_v = 0.5;
+
+/// The network solved again at a row. The run's rows hold what the block read.
+dc::Solution solve(const Model& m, const Feed& feed) {
+  dc::Network n = m.network;
+  set_feed(m, feed, n);
+  dc::Solution s;
+  dc::solve(n, s);
+  return s;
+}
+Feed feed_at(const Evidenced& run, std::size_t row) {
+  return network::feed_from([&](int i) { return run.at(row, n_first_read + i); });
+}
+/// At the end of the duty with every electric fan on: that is what their wires and those before them must stand,
+/// whether or not a fan happens to run at that instant.
+dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
+  Feed feed = feed_at(run, run.last());
+  feed.fan_a = run.at(run.last(), n_fitted);
+  return solve(m, feed);
+}
+
+/// Share of the time a load's wire carries; of a run 1.
+double share_of(const Model& m, const Conductor& c) {
+  for (auto& l : m.loads)
+    if (&l.wire == &c) return l.share;
+  return 1;
+}
+
+/// Whether the network came to a solution; where not, the finding says so and gives no number.
+bool solved(const dc::Solution& s, std::vector<Verdict>& out) {
+  if (!s.summary.usable())
+    out.push_back({.reason = std::string("the network has no solution here: ") + s.summary.reason});
+  return s.summary.usable();
+}
+
+/// Every wire with what it carries.
+template <class Visit>
+void each_wire(const Model& m, Visit visit) {
+  for (auto& c : m.runs) visit(c);
+  for (auto& l : m.loads) visit(l.wire);
+  visit(m.fan_feed);
+}
+
+}  // namespace
+
+/// Current in each wire against what it carries for good.
+namespace heat {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  const std::size_t row = run.last();
+  const auto s = solve_all_fans(m, run);
+  if (!solved(s, out)) return;
+  each_wire(m, [&](const Conductor& c) {
+    const auto limit = lasting_limit(c);
+    // A load that comes and goes heats its own wire with its full current while it is on.
+    const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
+    if (!limit && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
+    Verdict v{.place = c.place,
+              .scale = std::max(limit.value_or(0), 1.0),
+              .row = row,
+              .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
+    if (!limit) {
+      v.missing.push_back(c.gauge_path);
+    } else if (*limit > 0) {
+      v.predicted = current;
+      v.high = *limit;
+    } else {
+      v.reason = outside_table;
+    }
+    out.push_back(std::move(v));
+  });
+}
+}  // namespace heat
+
+/// Volts lost in each load's own feed and ground.
+namespace feed {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  const std::size_t row = run.last();
+  const auto s = solve_all_fans(m, run);
+  if (!solved(s, out)) return;
+  for (auto& l : m.loads) {
+    const double current = std::abs(s.current_a[l.wire.branch]) / l.share;
+    if (current > 0)
+      out.push_back({.place = l.wire.place,
+                     .predicted = current * l.wire.resistance_ohm,
+                     .high = feed_drop_v,
+                     .scale = 1.0,
+                     .row = row,
+                     .fix_hint = "a thicker or shorter feed, or a relay close to the load"});
+  }
+  if (const double current = std::abs(s.current_a[m.fans]); current > 0) {
+    Verdict v{.place = "fans",
+              .high = feed_drop_v,
+              .scale = 1.0,
+              .row = row,
+              .fix_hint = "a thicker or shorter feed and ground for the fans"};
+    if (m.fan_feed.sized)
+      v.predicted = current * m.fan_feed.resistance_ohm;
+    else
+      v.missing.push_back(m.fan_feed.gauge_path);
+    out.push_back(std::move(v));
+  }
+}
+}  // namespace feed
+
+/// Volts at each load that says what it needs.
+namespace least {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  const std::size_t row = run.trace->lowest(run.slot(0));
+  const auto s = solve(m, feed_at(run, row));
+  if (!solved(s, out)) return;
+  for (auto& l : m.loads)
+    if (l.least_v > 0 && s.current_a[l.wire.branch] != 0)
+      out.push_back({.place = l.wire.place,
+                     .predicted = std::abs(s.load_v[l.wire.branch]),
+                     .low = l.least_v,
+                     .scale = 2.0,
+                     .row = row,
+                     .fix_hint = "more bus voltage, or a thicker feed"});
+}
+}  // namespace least
+
+}  // namespace sw::wiring
