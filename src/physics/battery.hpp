@@ -7,6 +7,8 @@
 
 namespace sw::physics {
 
+inline constexpr double battery_coldest_k = 243.15, battery_hottest_k = 323.15;
+
 /// Open-circuit voltage after rest, straight in the state of charge: 11.8 V empty, 12.7 V full for six cells at 25 degC
 /// (the 12.7/12.4/12.2/12.0 ladder of the trade; common practice, BCI), and +0.2 mV per kelvin and cell (Bode,
 /// Lead-Acid Batteries, from memory). slope: d V / d state of charge.

@@ -21,6 +21,27 @@ FaceSpeed face_speed(const FanBalance& in) {
   return out;
 }
 
+FanCurve fan_curve(std::span<const double> face_m_s, std::span<const double> pressure_pa) {
+  const auto n = static_cast<double>(face_m_s.size());
+  double s = 0, p = 0, ss = 0, sp = 0;
+  for (std::size_t i = 0; i < face_m_s.size(); ++i) {
+    const double square = face_m_s[i] * face_m_s[i];
+    s += square, p += pressure_pa[i], ss += square * square, sp += square * pressure_pa[i];
+  }
+  const double slope = (s * p - n * sp) / (n * ss - s * s), shut_off = (p + slope * s) / n;
+  return {shut_off, slope, slope > 0 && shut_off > 0};
+}
+
+FanCurve side_by_side(const FanCurve& one, const FanCurve& other) {
+  const double a = 1 / std::sqrt(one.slope), b = 1 / std::sqrt(other.slope);
+  return {(one.shut_off_pa * a + other.shut_off_pa * b) / (a + b), 1 / ((a + b) * (a + b)), one.valid && other.valid};
+}
+
+Installed fan_on_core(const FanCurve& fan, double core_loss) {
+  const double both = core_loss + fan.slope, v = std::sqrt(fan.shut_off_pa / both);
+  return {v, std::sqrt(both / fan.slope), -0.5 * v / both};
+}
+
 Slope fan_speed_share(double volts, double rated_v) {
   return volts > 0 ? Slope{volts / rated_v, 1 / rated_v} : Slope{0, 0, volts >= 0};
 }

@@ -12,6 +12,8 @@
 // is carried along, as it is switched off; what that costs is in R, so R is the least there is. One that blows against
 // the travel has no such ease. Range: r > 1, fans of one design; where both ways blow at once the sum is still taken
 // and `valid` is false.
+#include <span>
+
 #include "physics/law.hpp"
 
 namespace sw::physics {
@@ -29,6 +31,24 @@ struct FaceSpeed {
   bool valid = true;
 };
 FaceSpeed face_speed(const FanBalance& in);
+
+/// A fan by its own curve, dp = p_0 - a v^2, v being its flow over the core's face.
+struct FanCurve {
+  double shut_off_pa;  ///< p_0
+  double slope;        ///< a, Pa/(m/s)2
+  bool valid = true;   ///< false where pressure does not fall with flow
+};
+/// By least squares in v^2, from two points or more.
+FanCurve fan_curve(std::span<const double> face_m_s, std::span<const double> pressure_pa);
+/// Fans side by side meet one pressure and add flow, so where p_0 are alike 1/sqrt(a) add; else p_0 is weighed by them.
+FanCurve side_by_side(const FanCurve& one, const FanCurve& other);
+/// Installed on a core of loss k: p_0 - a v^2 = k v^2.
+struct Installed {
+  double face_m_s;
+  double free_ratio;  ///< free face speed over the installed one
+  double d_loss;      ///< d face speed / d k
+};
+Installed fan_on_core(const FanCurve& fan, double core_loss);
 
 /// Share of its rated speed that a fan's motor turns at other volts: V / V_rated, none with its poles changed. A
 /// motor's back e.m.f. goes with speed and takes the same share of the volts where its current goes with them, as fan

@@ -70,4 +70,35 @@ TEST(Fan, SlopesAreDerivatives) {
   EXPECT_EQ(fan_speed_share(-1, 13.5).value, 0);
 }
 
+// By hand: p = 200 - 20 v^2 through (0, 200), (2, 120), (3, 20). On a core of k = 30: v = sqrt(200 / 50) = 2 m/s, where
+// the fan gives 120 Pa and the core takes 30 x 4 = 120 Pa; free at sqrt(200 / 20) = 3.1623 m/s, 1.5811 times as much.
+TEST(Fan, OnACoreByHand) {
+  const double v[] = {0, 2, 3}, p[] = {200, 120, 20};
+  const FanCurve fan = fan_curve(v, p);
+  EXPECT_TRUE(fan.valid);
+  EXPECT_NEAR(fan.shut_off_pa, 200, 1e-9);
+  EXPECT_NEAR(fan.slope, 20, 1e-9);
+  const Installed on = fan_on_core(fan, 30);
+  EXPECT_NEAR(on.face_m_s, 2, 1e-12);
+  EXPECT_NEAR(on.free_ratio, std::sqrt(2.5), 1e-12);
+  const double h = 1e-5;
+  EXPECT_NEAR(on.d_loss, (fan_on_core(fan, 30 + h).face_m_s - fan_on_core(fan, 30 - h).face_m_s) / (2 * h), 1e-8);
+  // What fan and core agree on, the balance of fans and road gives back standing.
+  EXPECT_NEAR(face_speed({on.face_m_s, 0, 0, on.free_ratio}).value_m_s, 2, 1e-12);
+}
+
+// Two alike side by side give twice the flow at each pressure (any fan engineering text), so a quarter of the slope:
+// on the same core sqrt(200 / (30 + 5)) = 2.390 m/s, not twice 2.
+TEST(Fan, TwoSideBySideGiveLessThanTwice) {
+  const FanCurve one{200, 20}, two = side_by_side(one, one);
+  EXPECT_NEAR(two.shut_off_pa, 200, 1e-12);
+  EXPECT_NEAR(two.slope, 5, 1e-12);
+  EXPECT_NEAR(fan_on_core(two, 30).face_m_s, 2.3905, 1e-4);
+}
+
+TEST(Fan, ACurveThatRisesIsNone) {
+  const double v[] = {0, 2}, p[] = {100, 120};
+  EXPECT_FALSE(fan_curve(v, p).valid);
+}
+
 }  // namespace

@@ -38,6 +38,8 @@ constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "curren
                            {"starter.asked", &kind::current, "A", "current the starter asks for"},
                            {"alternator.greatest", &kind::current, "A", "greatest output of the machine, cold"}};
 static_assert(std::size(writes) == write_count);
+constexpr Validity validity[] = {
+    {outside::ambient.name, physics::battery_coldest_k, physics::battery_hottest_k, "the battery's figures"}};
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -114,7 +116,11 @@ void evaluate(const void* model, View& v) {
 }  // namespace after
 
 constexpr Block all[] = {
-    {"charging.sources", sources::reads, sources::writes, {}, {}, sources::evaluate},
+    {.name = "charging.sources",
+     .reads = sources::reads,
+     .writes = sources::writes,
+     .evaluate = sources::evaluate,
+     .validity = sources::validity},
     {"charging.after", after::reads, after::writes, after::states, {}, after::evaluate},
 };
 

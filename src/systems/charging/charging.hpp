@@ -59,7 +59,9 @@ struct Model {
   std::optional<physics::Interpolant> output;  ///< cold, A against rad/s
   physics::HotLine hot = physics::usual_hot_line;
   double rise_k = physics::usual_winding_rise_k;
-  double highest_rad_s = 0, efficiency = 0.55, highest_k = 0;
+  std::optional<double> highest_rad_s;
+  std::string highest_path;
+  double efficiency = 0.55, highest_k = 0;
   double set_v = 14.2, set_slope_v_k = -0.01;
   Earth earth = Earth::negative;
   std::string earth_path;

@@ -87,12 +87,17 @@ constexpr FieldInfo battery_table[] = {
         .may_grow()
         .in("A h")
         .above(5, 300)
-        .says("Charge at the 20 hour rate."),
+        .or_else(65)
+        .spread(Source::typical, {.share = 0.4})
+        .says("Charge at the 20 hour rate.")
+        .after("common practice"),
     quantity<&Battery::cold_crank_current>("cold_crank_current", "cold cranking current", kind::current)
         .may_grow()
         .in("A")
         .above(50, 2000)
-        .says("Current at -18 degC for 30 s, a cell not below 1.2 V.")
+        .or_else(500)
+        .spread(Source::typical, {.share = 0.4})
+        .says("Current at -18 degC for 30 s, a cell not below 1.2 V; not used where the resistance is measured.")
         .after("SAE J537"),
     quantity<&Battery::resistance>("resistance", "internal resistance", kind::resistance)
         .in("mohm")
@@ -105,15 +110,21 @@ constexpr FieldInfo starter_table[] = {
     quantity<&Starter::current>("current", "cranking current", kind::current)
         .in("A")
         .above(20, 800)
-        .says("Current while cranking the warm engine at 20 degC."),
+        .or_else(180)
+        .spread(Source::typical, {.share = 0.5})
+        .says("Current while cranking the warm engine at 20 degC.")
+        .after("common practice"),
     quantity<&Starter::voltage>("voltage", "at volts", kind::voltage)
         .in("V")
         .above(2, 14)
-        .says("Volts at the starter while it draws that."),
+        .says("Volts at the starter while it draws that; without it 10 V in a 12 V car, 5 V in a 6 V car."),
     quantity<&Starter::crank_speed>("crank_speed", "cranking speed", kind::shaft_speed)
         .in("rpm")
         .above(30, 500)
-        .says("Engine speed it then turns."),
+        .or_else(190)
+        .spread(Source::typical, {.share = 0.25})
+        .says("Engine speed it then turns.")
+        .after("common practice"),
     quantity<&Starter::resistance>("resistance", "winding resistance", kind::resistance)
         .in("mohm")
         .above(1, 100)

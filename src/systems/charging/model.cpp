@@ -49,7 +49,10 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.rise_k = r.need(a.temperature_rise);
   // The data sheet's cold and hot points both stand at full output, a full winding rise above their air.
   m.hot = {physics::usual_cold_air_k + m.rise_k, r.need(a.hot_air) + m.rise_k, r.need(a.hot_share)};
-  m.highest_rad_s = r.need(a.highest_speed);
+  if (a.highest_speed)
+    m.highest_rad_s = a.highest_speed->si;
+  else
+    m.highest_path = r.path_of(&a.highest_speed);
   m.efficiency = r.need(a.efficiency);
   m.highest_k = r.need(a.highest_temperature);
   m.set_v = r.need(a.regulator_voltage);
@@ -68,7 +71,7 @@ Model System::resolve(const Input& in, Resolver& r) {
         physics::battery_resistance_from_cranking(r.need(in.battery.cold_crank_current), static_cast<int>(m.cells));
   auto& s = in.starter;
   m.starter_a = r.need(s.current);
-  m.starter_v = r.need(s.voltage);
+  m.starter_v = r.get(s.voltage, r.nominal_v * 10 / 12);
   m.crank_rad_s = r.need(s.crank_speed);
   m.starter_ohm = r.need(s.resistance);
   m.least_crank_rad_s = r.need(s.least_crank_speed);

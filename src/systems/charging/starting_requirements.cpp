@@ -8,7 +8,6 @@
 namespace sw::charging {
 
 namespace cranking {
-constexpr double coldest_k = 243.15;  ///< of physics/battery
 namespace {
 /// The usual load test allows 9.6 V at 70 degF and 8.5 V at 0 degF, a straight line between (common practice, from
 /// memory).
@@ -21,10 +20,6 @@ double least_v(const Model& m, double air_k) {
 void volts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(0));
-  if (run.at(row, 1) < coldest_k) {
-    out.push_back({.reason = "colder than -30 degC: outside what the battery's laws cover"});
-    return;
-  }
   out.push_back({.predicted = run.at(row, 0),
                  .low = least_v(m, run.at(row, 1)),
                  .scale = m.cells / 3,

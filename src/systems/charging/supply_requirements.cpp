@@ -95,10 +95,14 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 namespace rotor {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  const double limit = static_cast<const Model*>(model)->highest_rad_s;
+  auto& m = *static_cast<const Model*>(model);
+  if (!m.highest_rad_s) {
+    out.push_back({.missing = {m.highest_path}});
+    return;
+  }
   out.push_back({.predicted = run.at(0, n_red) * run.at(0, n_ratio),
-                 .high = limit,
-                 .scale = limit,
+                 .high = m.highest_rad_s,
+                 .scale = *m.highest_rad_s,
                  .fix_hint = "a larger alternator pulley"});
 }
 }  // namespace rotor

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "model/system.hpp"
+#include "physics/fan.hpp"
 #include "physics/fluid.hpp"
 
 namespace sw::cooling {
@@ -46,6 +47,7 @@ struct Thermostat {
 struct Fan {
   std::optional<Drive> drive;
   std::optional<VolumeFlow> flow;
+  std::optional<Curve> curve;
   std::optional<Voltage> at_voltage;
   std::optional<Current> current;
   std::optional<ShaftSpeed> at_speed;
@@ -85,7 +87,9 @@ struct Input {
 struct FanModel {
   std::string name;
   bool electric = true, with_ac = false, reversed = false;
-  double face_m_s = 0;       ///< face speed it gives installed, at rated volts or speed
+  double face_m_s = 0;  ///< face speed it gives installed, at rated volts or speed
+  std::optional<physics::FanCurve> curve;
+  double turned_share = 1;   ///< of its flow with the blades as they are; less where they blow backwards
   double free_ratio = 1.35;  ///< free flow over installed flow
   double rated_v = 0, rated_a = 0, rated_rad_s = 0, power_w = 0;
   double on_k = 0, off_k = 0;

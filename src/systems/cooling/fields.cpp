@@ -43,7 +43,8 @@ constexpr FieldInfo radiator_table[] = {
     curve<&Radiator::airflow_loss>("airflow_loss", "airflow loss", kind::speed, kind::pressure_difference)
         .in("m/s", "Pa")
         .from(0, 5000)
-        .says("Pressure lost in core, condenser and grille against face air speed; without it a usual core."),
+        .says("Pressure lost in core, condenser and grille against face air speed; without it a usual core. It counts "
+              "where a fan's curve is given."),
     number<&Radiator::usual_loss>("usual_loss", "usual airflow loss")
         .from(0.2, 5)
         .or_else(1)
@@ -96,6 +97,8 @@ constexpr FieldInfo thermostat_table[] = {
         .may_change()
         .in("degC")
         .from(60, 105)
+        .or_else(88)
+        .spread(Source::typical, {.absolute = 6})
         .spread(Source::data_sheet, {.absolute = 1.5})
         .spread(Source::stated, {.absolute = 1.5})
         .says("Temperature at which it begins to open."),
@@ -131,7 +134,15 @@ constexpr FieldInfo fan_table[] = {
         .above(50, 8000)
         .spread(Source::data_sheet, {.share = 0.08})
         .spread(Source::stated, {.share = 0.08})
-        .says("Air through this core and shroud, standing; not the free-air figure of the box."),
+        .says(
+            "Air through this core and shroud, standing, not the free-air figure of the box; not used where the curve "
+            "below is given."),
+    curve<&Fan::curve>("curve", "fan curve", kind::volume_flow, kind::pressure_difference)
+        .may_grow()
+        .in("cfm", "Pa")
+        .from(0, 2000)
+        .says("Pressure against flow of the fan itself at its rated volts or speed, from its maker's sheet; with the "
+              "core's airflow loss it gives the installed flow."),
     quantity<&Fan::at_voltage>("at_voltage", "at volts", kind::voltage)
         .in("V")
         .from(4, 16)
@@ -156,7 +167,7 @@ constexpr FieldInfo fan_table[] = {
     number<&Fan::free_flow_ratio>("free_flow_ratio", "free flow")
         .from(1.05, 3)
         .or_else(1.35)
-        .says("Free-air flow over installed flow.")
+        .says("Free-air flow over installed flow; not used where the fan's curve is given.")
         .after("common practice"),
     quantity<&Fan::on>("on", "on at", kind::temperature)
         .may_change()

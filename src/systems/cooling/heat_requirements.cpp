@@ -21,14 +21,22 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
             .scale = limit - run.at(row, n_ambient),
             .row = row,
             .fix_hint = "more air at the volts there really are, a larger core, or less heat put in before it"};
-  // The run knows no steam: beyond this the figure says how much too small the core is, not what a gauge would show.
+  // The run knows no steam: beyond boiling the figure says how much too small the core is, not what a gauge would show.
   const double boils = boiling_k(of(model), run.at(row, n_pressure));
-  if (of(model).cap_pa && *v.predicted > boils)
-    v.because.push_back({.what = "long before that it boils under its cap, at",
+  if (of(model).cap_pa && *v.predicted > boils) {
+    std::size_t first = 0;
+    while (run.at(first, n_coolant) <= boils) ++first;
+    v.because.push_back({.what = "no gauge will show that: it boils over before, at",
                          .value = boils,
                          .kind = &kind::temperature,
                          .unit = "degC",
                          .evidence = "computed"});
+    v.because.push_back({.what = "that is, after",
+                         .value = run.trace->time[first],
+                         .kind = &kind::time,
+                         .unit = "min",
+                         .evidence = "computed"});
+  }
   out.push_back(std::move(v));
 }
 }  // namespace temperature

@@ -19,6 +19,27 @@ double fit_loss(const Curve& c) {
   return top / bottom;
 }
 
+physics::FanCurve curve_of(const Curve& c, double face_m2) {
+  std::vector<double> face;
+  for (double flow : c.x) face.push_back(flow / face_m2);
+  return physics::fan_curve(face, c.y);
+}
+
+/// The face speed of each fan that came with a curve: that of all of them together on this core, shared by free flow.
+void install(Model& m) {
+  std::optional<physics::FanCurve> all;
+  for (auto& f : m.fan)
+    if (f.curve) all = all ? physics::side_by_side(*all, *f.curve) : *f.curve;
+  if (!all) return;
+  const auto together = physics::fan_on_core(*all, m.loss);
+  for (auto& f : m.fan) {
+    if (!f.curve) continue;
+    const double share = std::sqrt(all->slope / f.curve->slope);
+    f.face_m_s = f.turned_share * share * together.face_m_s;
+    f.free_ratio = together.free_ratio;
+  }
+}
+
 void resolve_fans(const Input& in, Model& m, Resolver& r) {
   for (auto& [name, f] : in.fan) {
     if (m.fans == Model::most_fans) {
@@ -31,8 +52,15 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
                  .with_ac = r.get(f.with_air_conditioning, 0) > 0,
                  .reversed = f.blows == Blows::against_travel};
     const double share = fan.reversed ? r.need(f.reversed_share) : 1.0;
-    fan.face_m_s = share * r.need(f.flow) / m.face_m2;
-    fan.free_ratio = r.need(f.free_flow_ratio);
+    if (f.curve) {
+      fan.curve = curve_of(*f.curve, m.face_m2);
+      if (!fan.curve->valid)
+        r.fault(&f.curve, "the pressure does not fall as the flow grows", "rows from shut off to free flow");
+    } else {
+      fan.face_m_s = share * r.need(f.flow) / m.face_m2;
+      fan.free_ratio = r.need(f.free_flow_ratio);
+    }
+    fan.turned_share = share;
     if (fan.electric) {
       fan.rated_v = r.get(f.at_voltage, r.usual_rated_v());
       fan.rated_a = r.need(f.current);
@@ -47,6 +75,7 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
     }
     m.fan[m.fans++] = fan;
   }
+  install(m);
   std::stable_sort(m.fan, m.fan + m.fans, [](const FanModel& a, const FanModel& b) {
     return a.electric != b.electric ? a.electric : a.on_k < b.on_k;
   });

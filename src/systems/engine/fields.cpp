@@ -79,7 +79,10 @@ constexpr FieldInfo table[] = {
     quantity<&Input::metal_mass>("metal_mass", "engine mass that warms", kind::mass)
         .in("lb")
         .from(50, 1200)
-        .says("Mass of block and heads; about two thirds of the dressed engine."),
+        .or_else(300)
+        .spread(Source::typical, {.share = 0.4})
+        .says("Mass of block and heads; about two thirds of the dressed engine.")
+        .after("common practice"),
     quantity<&Input::oil_volume>("oil_volume", "oil", kind::volume)
         .in("L")
         .from(1, 20)

@@ -43,6 +43,8 @@ consteval FieldInfo length() {
   return inner<W, &Wire::length>(quantity<&Wire::length>("length", "length", kind::length)
                                      .in("ft")
                                      .from(0, 60)
+                                     .or_else(6)
+                                     .spread(Source::typical, {.share = 0.5})
                                      .spread(Source::measured, {.share = 0.03})
                                      .says("Length of the conductor."));
 }

@@ -90,13 +90,17 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   if (!solved(s, out)) return;
   for (auto& l : m.loads) {
     const double current = std::abs(s.current_a[l.wire.branch]) / l.share;
-    if (current > 0)
-      out.push_back({.place = l.wire.place,
-                     .predicted = current * l.wire.resistance_ohm,
-                     .high = feed_drop_v,
-                     .scale = 1.0,
-                     .row = row,
-                     .fix_hint = "a thicker or shorter feed, or a relay close to the load"});
+    if (!(current > 0)) continue;
+    Verdict v{.place = l.wire.place,
+              .high = feed_drop_v,
+              .scale = 1.0,
+              .row = row,
+              .fix_hint = "a thicker or shorter feed, or a relay close to the load"};
+    if (l.wire.sized)
+      v.predicted = current * l.wire.resistance_ohm;
+    else
+      v.missing.push_back(l.wire.gauge_path);
+    out.push_back(std::move(v));
   }
   if (const double current = std::abs(s.current_a[m.fans]); current > 0) {
     Verdict v{.place = "fans",
@@ -121,13 +125,18 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const auto s = solve(m, feed_at(run, row));
   if (!solved(s, out)) return;
   for (auto& l : m.loads)
-    if (l.least_v > 0 && s.current_a[l.wire.branch] != 0)
-      out.push_back({.place = l.wire.place,
-                     .predicted = std::abs(s.load_v[l.wire.branch]),
-                     .low = l.least_v,
-                     .scale = 2.0,
-                     .row = row,
-                     .fix_hint = "more bus voltage, or a thicker feed"});
+    if (l.least_v > 0 && s.current_a[l.wire.branch] != 0) {
+      Verdict v{.place = l.wire.place,
+                .low = l.least_v,
+                .scale = 2.0,
+                .row = row,
+                .fix_hint = "more bus voltage, or a thicker feed"};
+      if (l.wire.sized)
+        v.predicted = std::abs(s.load_v[l.wire.branch]);
+      else
+        v.missing.push_back(l.wire.gauge_path);
+      out.push_back(std::move(v));
+    }
 }
 }  // namespace least
 

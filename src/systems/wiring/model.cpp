@@ -22,6 +22,10 @@ constexpr double lamp_power = 0.55, motor_power = 1.5;
 /// electronics), and of the nominal volts for the starter, whose current the engine's torque holds.
 constexpr double current_kept_from = 0.45, power_kept_from = 0.6, starter_kept_from = 0.4;
 
+/// Feed and ground of a load whose wire nobody gave: one wire hardly moves the bus, and its own findings wait for the
+/// gauge (common practice: 2 m each way of 14 AWG with its joints).
+constexpr double usual_feed_ohm = 0.04;
+
 class Builder {
  public:
   Builder(Model& m, Resolver& r) : m_(m), r_(r) { nodes_["ground"] = dc::ground; }
@@ -56,8 +60,10 @@ class Builder {
     return 0;
   }
 
-  /// Resistance from gauge, length and joints at the zone's temperature, or as measured.
-  Conductor conductor(const std::string& place, const Wire& w, const std::optional<Resistance>& measured) {
+  /// Resistance from gauge, length and joints at the zone's temperature, or as measured; without a gauge `usual_ohm`,
+  /// where one is allowed.
+  Conductor conductor(const std::string& place, const Wire& w, const std::optional<Resistance>& measured,
+                      std::optional<double> usual_ohm = std::nullopt) {
     Conductor c{.place = place};
     const bool hot = w.zone != Zone::cabin;
     if (w.gauge) {
@@ -78,6 +84,8 @@ class Builder {
     }
     if (measured)
       c.resistance_ohm = measured->si;
+    else if (!w.gauge && usual_ohm)
+      c.resistance_ohm = *usual_ohm;
     else
       c.resistance_ohm =
           physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, hot ? engine_bay_k : cabin_k)
@@ -116,9 +124,9 @@ void add_runs(const Input& in, Model& m, Builder& b, Resolver& r) {
 void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
   for (auto& [name, load] : in.load) {
     LoadModel l;
-    l.wire = b.conductor(name, load.wire, std::nullopt);
     l.when = when_bits(load.when, name, r);
     l.rated_a = r.need(load.current);
+    l.wire = b.conductor(name, load.wire, std::nullopt, usual_feed_ohm);
     l.rated_v = r.get(load.at_voltage, r.usual_rated_v());
     l.share = r.get(load.share, 1);
     l.least_v = r.get(load.least_voltage, 0);

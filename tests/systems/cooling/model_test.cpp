@@ -61,6 +61,22 @@ TEST(CoolingModel, FiguresInTheirPlaces) {
   EXPECT_NEAR((m.engine_m3 + m.radiator_m3) * 1e3, 14, 1e-9);
 }
 
+// Both fans of the hand car by a curve: 26 x 17 in = 0.28516 m2; free 1000 cfm = 0.47195 m3/s = 1.65502 m/s, shut off
+// 150 Pa: a = 150 / 1.65502^2 = 54.763; two side by side 13.691; on k = 8.2: v = sqrt(150 / 21.891) = 2.6177 m/s
+// together.
+TEST(CoolingModel, FansByTheirCurvesMeetTheCore) {
+  const std::string curve = "curve = [[\"0 cfm\", \"150 Pa\"], [\"1000 cfm\", \"0 Pa\"]]\n";
+  const auto m = cooled("[cooling.fan.left]\n" + curve + "[cooling.fan.right]\n" + curve);
+  ASSERT_EQ(m.fans, 2u);
+  EXPECT_NEAR(m.fan[0].face_m_s + m.fan[1].face_m_s, 2.6177, 0.001);
+  EXPECT_NEAR(m.fan[0].face_m_s, m.fan[1].face_m_s, 1e-12);
+  EXPECT_NEAR(m.fan[0].free_ratio, 2 * 1.65502 / 2.6177, 0.001);
+  // A core that loses twice as much lets less through: the loss counts here.
+  const auto dense =
+      cooled("[cooling.radiator]\nusual_loss = 2\n[cooling.fan.left]\n" + curve + "[cooling.fan.right]\n" + curve);
+  EXPECT_NEAR(dense.fan[0].face_m_s * 2, std::sqrt(150 / (16.4 + 13.691)), 0.001);
+}
+
 TEST(CoolingModel, FansStandInOrderOfTheirSwitchingElectricFirst) {
   const auto m = cooled(
       "[cooling.fan.left]\non = \"105 degC\"\n[cooling.fan.belt]\ndrive = \"engine\"\nflow = \"1500 cfm\"\nat_speed = "
