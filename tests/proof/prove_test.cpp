@@ -179,6 +179,7 @@ const std::map<std::string, std::string> may_be_absent = {
     {"limit", "nothing but wire in the run"},
     {"least_voltage", "no finding of it"},
     {"sense", "own stud"},
+    {"voltage", "ten volts of a starter in a 12 V car"},
 };
 
 // Each figure of the hand car taken away in turn. Nothing crashes, nothing that is no number is shown, nothing that did
