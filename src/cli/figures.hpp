@@ -31,9 +31,9 @@ class EvidenceMarks {
   std::vector<std::string> used_;
 };
 
-/// Id without its duty: findings of one requirement at one place stand together.
-std::string_view without_duty(std::string_view id);
 /// `fan left, hot-idle`; of a rule that looks at no duty only the place.
 std::string where(const Finding& f);
+/// `hot-idle, 38 min in`, `hot-idle, mean of its last 50 %`: when the figures of its because-list are taken.
+std::string when(const Finding& f);
 
 }  // namespace sw::cli

@@ -85,6 +85,7 @@ class Prover {
       if (wanted_[d]) p.duties.push_back(set_.courses[d].key);
     for (std::size_t i = 0; i < base_.size(); ++i) p.findings.push_back(finding(i));
     if (options_.doubt) explain(p);
+    p.story = tell_story(car_.graph(), base_, p.findings);
     rank_measures(p);
     return p;
   }
@@ -143,6 +144,7 @@ class Prover {
     if (f.state == State::unproven) return;
     const Trace& trace = trace_of(j);
     if (trace.rows() > 0) f.time = trace.time[std::min(j.verdict.row, trace.rows() - 1)];
+    f.mean_share = j.verdict.mean_share;
     f.because = chain_of(car_, j, trace);
     f.because.insert(f.because.end(), j.verdict.because.begin(), j.verdict.because.end());
     for (auto& b : weights_of(build_, study_, i, f.scale)) f.because.push_back(b);
