@@ -16,13 +16,14 @@ constexpr Port engine_speed{"engine.speed", &kind::shaft_speed, "rpm"};
 namespace speeds {
 enum Read { r_engine, r_slip };
 constexpr Port reads[] = {engine_speed, slip_port};
-enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio };
+enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio, w_compressor };
 constexpr Port writes[] = {
     {"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
     {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
     {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
     {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
-    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"}};
+    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"},
+    {"belts.compressor_ratio", &kind::number, "", "compressor turns for one of the crank, 0 where no belt drives it"}};
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double n = v.in(r_engine);
@@ -31,6 +32,7 @@ void evaluate(const void* model, View& v) {
   v.set(w_fan, n * m.of(Drives::fan).ratio);
   v.set(w_direction, m.of(Drives::coolant_pump).direction);
   v.set(w_ratio, m.of(Drives::alternator).ratio);
+  v.set(w_compressor, m.of(Drives::compressor).ratio);
 }
 }  // namespace speeds
 
