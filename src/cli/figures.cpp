@@ -58,6 +58,11 @@ std::string measure_words(const Finding& f) {
   return text;
 }
 
+bool flows_nothing(const Finding& f) {
+  const bool electric = f.quantity == &kind::current || f.quantity == &kind::voltage;
+  return electric && f.kind == RequirementKind::most && f.predicted && std::abs(*f.predicted) < 1e-6 * f.scale;
+}
+
 std::string because_value(const Because& b) {
   return b.text.empty() ? together(print(b.value, *b.kind, b.unit)) : clean(b.text);
 }

@@ -113,10 +113,30 @@ class Report {
                        [](auto& a, auto& b) { return a.front()->hazard < b.front()->hazard; });
     page_.space();
     page_.line(strong(name));
+    std::vector<std::pair<std::string_view, int>> idle;
+    if (state == State::holds) idle = without_idle(groups);
     for (auto& g : groups) {
       if (state != State::holds) page_.space();
       group(g);
     }
+    for (auto& [system, count] : idle)
+      page_.text(clean(system) + ": " + std::to_string(count) + " more where nothing flows: what is off in that duty",
+                 margin, 2);
+  }
+
+  /// Takes out the findings of what is off, which hold because nothing flows, and counts them by system.
+  static std::vector<std::pair<std::string_view, int>> without_idle(std::vector<Group>& groups) {
+    std::vector<std::pair<std::string_view, int>> counts;
+    for (auto& g : groups)
+      std::erase_if(g, [&](const Finding* f) {
+        if (!flows_nothing(*f)) return false;
+        auto at = std::find_if(counts.begin(), counts.end(), [&](auto& c) { return c.first == f->system; });
+        if (at == counts.end()) at = counts.insert(at, {f->system, 0});
+        ++at->second;
+        return true;
+      });
+    std::erase_if(groups, [](auto& g) { return g.empty(); });
+    return counts;
   }
 
   /// A build not filled in yet: where many findings wait for figures, the figures are listed once, those that most

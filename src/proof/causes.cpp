@@ -85,9 +85,8 @@ bool Causes::in_chain(std::size_t a, std::size_t b) const {
 bool Causes::told(std::size_t a, std::size_t b) const { return may(a, b) && in_chain(a, b) && !in_chain(b, a); }
 
 bool Causes::flows(const Ports& from, const Ports& to) const {
-  return std::any_of(from.begin(), from.end(), [&](auto p) {
-    return std::any_of(to.begin(), to.end(), [&](auto q) { return reaches(p, q); });
-  });
+  return std::any_of(from.begin(), from.end(),
+                     [&](auto p) { return std::any_of(to.begin(), to.end(), [&](auto q) { return reaches(p, q); }); });
 }
 
 bool Causes::before(std::size_t a, std::size_t b, bool b_turned) const {

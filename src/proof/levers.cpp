@@ -18,7 +18,9 @@ constexpr int most_tries = 6;
 constexpr double counts_from = 0.2;  ///< share of the doubt from which an input is moved again in a changed car
 constexpr std::size_t most_parts = 2;
 
-double range_edge(const FieldInfo& f, bool high) { return to_si(high ? f.range.high : f.range.low, *f.kind, unit_of(f)); }
+double range_edge(const FieldInfo& f, bool high) {
+  return to_si(high ? f.range.high : f.range.low, *f.kind, unit_of(f));
+}
 
 double effort_allowed(const FieldInfo& f) { return f.grows ? most_growth : most_effort; }
 
@@ -27,8 +29,8 @@ struct Handle {
   Lever lever;
   const FieldInfo* field = nullptr;
   std::vector<const Move*> moves;
-  double slope = 0;  ///< of the margin, for one unit of `lever`
-  double effort = 0; ///< first-order guess
+  double slope = 0;   ///< of the margin, for one unit of `lever`
+  double effort = 0;  ///< first-order guess
 };
 
 /// How much of a change a step is: a share of the value; of a temperature or of nothing, a share of the field's range.
@@ -221,9 +223,9 @@ std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Sw
   if (!can_be_asked(q)) return good;
   const Judged& target = q.base[q.index];
   for (std::size_t i = 0; i < tried.size(); ++i)
-    if (const auto margin = margin_in(tried[i].judged, target);
-        margin && *margin >= 0 && !harms(q.base, tried[i].judged, target) &&
-        *margin >= doubt_in(q, tried[i].build, *margin))
+    if (const auto margin = margin_in(tried[i].judged, target); margin && *margin >= 0 &&
+                                                                !harms(q.base, tried[i].judged, target) &&
+                                                                *margin >= doubt_in(q, tried[i].build, *margin))
       good.push_back(i);
   return good;
 }
@@ -246,8 +248,7 @@ std::string offers(const Question& q, const std::vector<Swap>& tried, std::size_
   for (auto& l : levers(q, most - count)) offer(words(l));
   if (count > 0) return text;
   if (const auto c = conflict(q))
-    text = "No " + c->path + " satisfies both this and " +
-            place_words(q.base[c->other], q.set);
+    text = "No " + c->path + " satisfies both this and " + place_words(q.base[c->other], q.set);
   return text;
 }
 

@@ -7,7 +7,7 @@
 namespace sw {
 
 struct Lever {
-  std::string path;  ///< of several alike, moved together, with a star for their names: `cooling.fan.*.flow`
+  std::string path;            ///< of several alike, moved together, with a star for their names: `cooling.fan.*.flow`
   double now = 0, needed = 0;  ///< SI; of a factor on a curve or on several figures now = 1
   bool factor = false;
   double effort = 0;  ///< relative change asked for
@@ -30,7 +30,8 @@ struct Question {
 };
 
 /// The few changes, least first, each of which by itself brings the judgement past its limit by more than its
-/// doubt in the changed car, and breaks nothing else in that duty; each tried on the car. Empty where none inside its field's range does.
+/// doubt in the changed car, and breaks nothing else in that duty; each tried on the car. Empty where none inside its
+/// field's range does.
 std::vector<Lever> levers(const Question& q, std::size_t most = 3);
 /// The part or setting that would do with the least change, where another failing judgement rules that out.
 std::optional<Conflict> conflict(const Question& q);

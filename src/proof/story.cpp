@@ -95,7 +95,8 @@ class Teller {
     while (sequence.size() < groups_.size()) {
       std::optional<std::size_t> best;
       auto better = [&](std::size_t g, std::size_t than) {
-        if (groups_[g].together != groups_[than].together) return set_first(groups_[g].together, groups_[than].together);
+        if (groups_[g].together != groups_[than].together)
+          return set_first(groups_[g].together, groups_[than].together);
         if (ready(g) != ready(than)) return ready(g);
         return groups_[g].hazard < groups_[than].hazard;
       };

@@ -15,14 +15,38 @@ struct Step {
   double step, from = 1e300, coarse = 0;
 };
 constexpr Step steps[] = {
-    {"in", 0.05, 10, 0.5}, {"mm", 1, 250, 10},  {"ft", 0.5},        {"m", 0.1},      {"A", 1, 20, 5},   {"rpm", 25},
-    {"cfm", 10, 200, 25},  {"gal/min", 1},      {"gph", 5},         {"L/h", 10},     {"L", 0.5},        {"A h", 5},
-    {"V", 0.1},            {"mohm", 0.1, 1, 1}, {"degC", 1},        {"degF", 1},     {"K", 0.5},        {"deg", 5},
-    {"lbf", 5},            {"psi", 1},          {"kPa", 5},         {"hp", 0.1},     {"kW", 0.1},       {"kW/K", 0.1},
-    {"W/K", 50},           {"lb", 1},           {"kg", 0.5},        {"%", 1},        {"", 0.01},
+    {"in", 0.05, 10, 0.5},
+    {"mm", 1, 250, 10},
+    {"ft", 0.5},
+    {"m", 0.1},
+    {"A", 1, 20, 5},
+    {"rpm", 25},
+    {"cfm", 10, 200, 25},
+    {"gal/min", 1},
+    {"gph", 5},
+    {"L/h", 10},
+    {"L", 0.5},
+    {"A h", 5},
+    {"V", 0.1},
+    {"mohm", 0.1, 1, 1},
+    {"degC", 1},
+    {"degF", 1},
+    {"K", 0.5},
+    {"deg", 5},
+    {"lbf", 5},
+    {"psi", 1},
+    {"kPa", 5},
+    {"hp", 0.1},
+    {"kW", 0.1},
+    {"kW/K", 0.1},
+    {"W/K", 50},
+    {"lb", 1},
+    {"kg", 0.5},
+    {"%", 1},
+    {"", 0.01},
 };
 /// Blade fuses, then bolt-down ones (ISO 8820 ratings, from memory), A.
-constexpr double fuses[] = {1,  2,  3,  4,  5,  7.5, 10, 15,  20,  25,  30,  35,  40,
+constexpr double fuses[] = {1,  2,  3,  4,  5,  7.5, 10,  15,  20,  25,  30,  35,  40,
                             50, 60, 70, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300};
 
 double to_step(double x, double step, bool upward) {
@@ -57,7 +81,8 @@ std::optional<double> trade_size(const FieldInfo& f, double si, bool upward) {
   const double x = from_si(si, *f.kind, unit_of(f));
   auto* known = std::find_if(std::begin(steps), std::end(steps), [&](auto& s) { return s.unit == unit_of(f); });
   // A unit without a step of its own: two digits.
-  const double step = known == std::end(steps) ? std::pow(10.0, std::floor(std::log10(std::max(std::abs(x), 1e-30))) - 1)
+  const double step = known == std::end(steps)
+                          ? std::pow(10.0, std::floor(std::log10(std::max(std::abs(x), 1e-30))) - 1)
                       : std::abs(x) >= known->from ? known->coarse
                                                    : known->step;
   return to_si(to_step(x, step, upward), *f.kind, unit_of(f));

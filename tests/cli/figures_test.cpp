@@ -58,6 +58,15 @@ TEST(Where, NamesPlaceAndDuty) {
   EXPECT_EQ(where(backward_fan()), "left");
 }
 
+TEST(FlowsNothing, OfAnElectricFigureBelowItsLimitAlone) {
+  Finding f = thick_wire();
+  EXPECT_FALSE(flows_nothing(f));
+  f.predicted = 1.4e-8;
+  EXPECT_TRUE(flows_nothing(f));
+  f.kind = RequirementKind::least;
+  EXPECT_FALSE(flows_nothing(f)) << "nothing where something must flow is news";
+}
+
 TEST(When, TellsTheInstantOrTheSpanOfTheMean) {
   Finding f = thick_wire();
   EXPECT_EQ(shown(when(f)), "left fan, hot-idle, at its start");

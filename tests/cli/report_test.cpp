@@ -99,6 +99,17 @@ TEST(Report, PutsWhatOnlyFollowsUnderItsCause) {
   EXPECT_TRUE(text.ends_with("3 fail · 1 tight · 1 unproven · 2 hold\n")) << "it is still counted";
 }
 
+TEST(Report, TellsWhatIsOffInOneLineASystem) {
+  Proof p{.findings = {thick_wire(), thick_wire(), thick_wire()}, .duties = {}, .next = {}};
+  p.findings[1].id = "wiring.carries[lamp]@hot-idle", p.findings[1].predicted = 0;
+  p.findings[2].id = "wiring.carries[lamp]@cruise", p.findings[2].predicted = 0;
+  const auto text =
+      report(p, {.width = 120, .unicode = true, .colour = false}, {.all = true, .title = "", .build = "x.toml"});
+  EXPECT_NE(text.find("wiring: 2 more where nothing flows"), std::string::npos) << text;
+  EXPECT_EQ(text.find("lamp"), std::string::npos);
+  EXPECT_TRUE(text.ends_with("0 fail · 0 tight · 0 unproven · 3 hold\n"));
+}
+
 TEST(Report, EndsWithTheCounts) {
   EXPECT_EQ(count_line(sample_proof()), "3 fail · 1 tight · 1 unproven · 2 hold");
   const auto text = report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual);

@@ -38,7 +38,8 @@ TEST_F(OfTheHandCar, OneDutyIsNoCauseInAnother) {
   EXPECT_FALSE(causes.before(index("charging.balance", "hot-idle"), index("charging.bus-voltage", "parade"), false));
 }
 
-// A rule on the standing car is nobody's effect; the ratio it reads is read by the balance too, which makes it no cause.
+// A rule on the standing car is nobody's effect; the ratio it reads is read by the balance too, which makes it no
+// cause.
 TEST_F(OfTheHandCar, AStaticRuleHangsOnNoDuty) {
   const auto rotor = index("charging.alternator-speed", ""), balance = index("charging.balance", "hot-idle");
   EXPECT_FALSE(causes.before(balance, rotor, false));

@@ -60,8 +60,9 @@ TEST(Levers, AppliedTheyMakeTheFindingHold) {
 
 // Fans too weak for a hot idle: no single one of them would do, both together do.
 TEST(Levers, WeakFansAreChangedTogether) {
-  EXPECT_GT(check_levers("[cooling.fan.left]\nflow = \"250 cfm\"\n[cooling.fan.right]\nflow = \"200 cfm\"\n", "hot-idle"),
-            0u);
+  EXPECT_GT(
+      check_levers("[cooling.fan.left]\nflow = \"250 cfm\"\n[cooling.fan.right]\nflow = \"200 cfm\"\n", "hot-idle"),
+      0u);
 }
 
 TEST(Levers, NoneForWhatHolds) {
@@ -83,7 +84,8 @@ std::size_t index_of(const Judging& j, std::string_view id) {
 // The rotor turns too fast for its pulley and idles too slowly to cover the loads: no pulley does both.
 TEST(Levers, NoPulleySatisfiesSpeedLimitAndOutput) {
   const Build b = hand_car(
-      "[charging.alternator]\nhighest_speed = \"9000 rpm\"\n[wiring.load.big]\ncurrent = \"60 A\"\nwhen = [\"running\"]\n"
+      "[charging.alternator]\nhighest_speed = \"9000 rpm\"\n[wiring.load.big]\ncurrent = \"60 A\"\nwhen = "
+      "[\"running\"]\n"
       "gauge = \"6 AWG\"\nlength = \"6 ft\"\nfuse = \"80 A\"\n");
   Judging j(b, "hot-idle");
   std::vector<bool> wanted;
@@ -112,8 +114,7 @@ TEST(Levers, PartsThatHoldAreOffersInTheirOrder) {
   ASSERT_FALSE(good.empty());
   for (std::size_t i : good) {
     bool held = false;
-    for (auto& other : tried[i].judged)
-      held |= other.same_as(j.all()[q.index]) && other.margin().value_or(-1) >= 0;
+    for (auto& other : tried[i].judged) held |= other.same_as(j.all()[q.index]) && other.margin().value_or(-1) >= 0;
     EXPECT_TRUE(held) << tried[i].part;
   }
   const std::string text = offers(q, tried);

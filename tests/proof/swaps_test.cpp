@@ -46,8 +46,8 @@ TEST(Swaps, TryEveryPartInEveryPlaceOfItsKindCheapestFirst) {
     names.push_back(s.part + " as " + s.group);
     EXPECT_EQ(s.judged.size(), j.all().size()) << s.part;
   }
-  EXPECT_EQ(names, (std::vector<std::string>{"a as cooling.fan.left", "a as cooling.fan.right",
-                                             "b as cooling.fan.left", "b as cooling.fan.right"}));
+  EXPECT_EQ(names, (std::vector<std::string>{"a as cooling.fan.left", "a as cooling.fan.right", "b as cooling.fan.left",
+                                             "b as cooling.fan.right"}));
   EXPECT_EQ(tried[0].price, 90);
   EXPECT_FALSE(tried[2].price);
 }

@@ -76,7 +76,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const bool driven = run.at(0, 0) > 0;
   if (!m.fitted && !driven) return;
-  Verdict v{.fix_hint = "the compressor's pulley on the belt that turns it (drives = \"compressor\"), or fitted = false"};
+  Verdict v{.fix_hint =
+                "the compressor's pulley on the belt that turns it (drives = \"compressor\"), or fitted = false"};
   if (!m.fitted && !m.said) {
     v.missing = {m.fitted_path};
   } else {

@@ -41,11 +41,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const double available = run.trace->late_mean(run.slot(n_available), late),
                load = run.trace->late_mean(run.slot(n_load), late);
-  Verdict v{.predicted = available - load,
-            .low = 0.0,
-            .scale = std::max(load, 1.0),
-            .row = run.last(),
-            .mean_share = late};
+  Verdict v{
+      .predicted = available - load, .low = 0.0, .scale = std::max(load, 1.0), .row = run.last(), .mean_share = late};
   const double ratio = run.at(v.row, n_ratio), turning = run.trace->late_mean(run.slot(n_speed), late) * ratio,
                cold = m.output->at(turning).value;
   if (cold > 0) {
