@@ -38,6 +38,7 @@ Opened read_build(const Document& document) {
   Opened out;
   out.files = document.files;
   out.faults = document.faults;
+  out.build.shelf = std::make_shared<const std::vector<Node>>(document.shelves);
   // After a syntax error the tree is empty and adds nothing; after any other fault the rest is still looked at.
   read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
   fill_defaults(build_fields(), &out.build, "", out.build.evidence);

@@ -1,6 +1,7 @@
 #pragma once
 // A build: the plain fields of every system, the workshop's own duties, and where each figure came from.
 #include <filesystem>
+#include <memory>
 
 #include "car/systems.hpp"
 #include "document/document.hpp"
@@ -15,6 +16,7 @@ struct Build {
   EvidenceMap evidence;
   std::filesystem::path folder;  ///< where trace files are looked for
   std::string name;              ///< file name, as said in reports
+  std::shared_ptr<const std::vector<Node>> shelf;  ///< parts it could have instead; may be null
 };
 
 /// The field table of a whole build: one group a system, and `duty`.

@@ -94,7 +94,7 @@ std::string because_page(const Finding& f, const Look& look) {
   field(page, "limit", limit_words(f));
   field(page, "formula", clean(f.formula));
   field(page, "source", clean(f.source));
-  field(page, "looked at", clean(where(f)));
+  field(page, "looked at", clean(when(f)));
   field(page, "confidence", clean(f.confidence));
   if (f.state != State::holds) field(page, "change", touch(clean(f.fix_hint)));
   if (f.caution != Caution::none)

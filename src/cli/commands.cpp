@@ -27,7 +27,9 @@ constexpr Exit common_codes[] = {
 constexpr Operand build[] = {{"BUILD", "The build: a TOML or JSON file.", Fill::file}};
 
 constexpr Option check_options[] = {
-    {.name = "--json", .says = "The proof as JSON, or the faults of the file where it has any."},
+    {.name = "--json",
+     .says = "The proof as JSON, or the faults of the file where it has any. A failing finding that only comes of "
+             "another one names it as `follows`."},
     {.name = "--duty",
      .value = "DUTY",
      .says = "This duty alone, and the rules that stand apart from any duty.",

@@ -2,6 +2,7 @@
 #include "car/build.hpp"
 #include "cli/page.hpp"
 #include "cli/run.hpp"
+#include "field/words.hpp"
 
 namespace sw::cli {
 namespace {
@@ -20,6 +21,8 @@ std::string hint_for(std::string_view path) {
       for (auto& field : fields)
         names.push_back(field.key), list += (list.empty() ? "" : ", ") + std::string(field.key);
       const auto near = nearest(key, names);
+      if (near.empty())
+        if (auto elsewhere = stands_elsewhere(build_fields(), key); !elsewhere.empty()) return elsewhere;
       const std::string front = known.empty() ? "" : known + ".";
       return near.empty() ? "there " + (known.empty() ? std::string("are ") : "are, in " + known + ": ") + list
                           : "did you mean " + front + std::string(near) + "?";

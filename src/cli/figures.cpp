@@ -58,6 +58,11 @@ std::string measure_words(const Finding& f) {
   return text;
 }
 
+bool flows_nothing(const Finding& f) {
+  const bool electric = f.quantity == &kind::current || f.quantity == &kind::voltage;
+  return electric && f.kind == RequirementKind::most && f.predicted && std::abs(*f.predicted) < 1e-6 * f.scale;
+}
+
 std::string because_value(const Because& b) {
   return b.text.empty() ? together(print(b.value, *b.kind, b.unit)) : clean(b.text);
 }
@@ -79,12 +84,22 @@ std::string EvidenceMarks::legend() const {
   return text;
 }
 
-std::string_view without_duty(std::string_view id) { return id.substr(0, id.find('@')); }
-
 std::string where(const Finding& f) {
   const bool in_duty = f.id.find('@') != std::string::npos;
   if (!in_duty || f.duty.empty()) return f.place;
   return f.place.empty() ? f.duty : f.place + ", " + f.duty;
+}
+
+std::string when(const Finding& f) {
+  const std::string place = where(f);
+  if (place.empty() || f.duty.empty() || !f.predicted) return place;
+  if (f.mean_share > 0) return place + ", mean of its last " + short_number(100 * f.mean_share, 3) + " %";
+  if (f.time <= 0) return place + ", at its start";
+  // In the largest unit of which there is at least one.
+  std::string_view unit = "s";
+  for (auto [length, name] : {std::pair{60.0, "min"}, {5400.0, "h"}, {172800.0, "day"}})
+    if (f.time >= length) unit = name;
+  return place + ", " + together(print(f.time, kind::time, unit, 2)) + " in";
 }
 
 }  // namespace sw::cli

@@ -14,6 +14,8 @@ std::string with_doubt(double si, double half_width, const Kind& kind, std::stri
 std::string measure_words(const Finding& f);
 /// `105 degC at most`; empty for a bare rule.
 std::string limit_words(const Finding& f);
+/// A current or voltage that is nothing beside its scale: of a load that is off.
+bool flows_nothing(const Finding& f);
 /// The figure of a because-line: its words where it has some, else value and unit.
 std::string because_value(const Because& b);
 /// Whether the line is an input of the build, not a figure computed on the way.
@@ -31,9 +33,9 @@ class EvidenceMarks {
   std::vector<std::string> used_;
 };
 
-/// Id without its duty: findings of one requirement at one place stand together.
-std::string_view without_duty(std::string_view id);
 /// `fan left, hot-idle`; of a rule that looks at no duty only the place.
 std::string where(const Finding& f);
+/// `hot-idle, 38 min in`, `hot-idle, mean of its last 50 %`: when the figures of its because-list are taken.
+std::string when(const Finding& f);
 
 }  // namespace sw::cli

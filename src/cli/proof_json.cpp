@@ -76,7 +76,7 @@ Json to_json(const Finding& f) {
   const Shown in = shown_in(*f.quantity, f.unit);
   Json because = Json::array();
   for (auto& b : f.because) because.push_back(because_json(b));
-  return {{"id", f.id},
+  Json out = {{"id", f.id},
           {"system", f.system},
           {"duty", f.duty},
           {"place", f.place},
@@ -95,6 +95,8 @@ Json to_json(const Finding& f) {
           {"missing", f.missing},
           {"reason", f.reason},
           {"fix_hint", f.fix_hint}};
+  if (!f.follows.empty()) out["follows"] = f.follows;
+  return out;
 }
 
 /// Names of the user's may hold bytes that are no UTF-8: they are replaced, never a reason to end.

@@ -17,31 +17,27 @@ constexpr int margin = 2, gap = 2;
 constexpr std::size_t most_next = 5, most_parts = 3, longest_cause = 4;
 constexpr long most_waiting = 6;  ///< findings drawn one by one though a figure of theirs is missing
 
-constexpr std::string_view certificate =
-    "A proof is an aid to judgement and not a certificate: it is as good as the figures it was given. The makers' "
-    "instructions, local code and licensed practice come before it.";
-
 /// Findings of one requirement at one place, the worst first.
 using Group = std::vector<const Finding*>;
 
-/// Groups of one state, in the order of their first finding.
+/// Groups of one state, in the order of their first finding; what fails in the order of its story, cause before effect.
+/// What only follows from another finding stands under that one and in no group of its own.
 std::vector<Group> groups_of(const Proof& proof, State state) {
+  std::vector<const Finding*> sequence;
+  for (std::size_t i : proof.story.order) sequence.push_back(&proof.findings[i]);
+  const std::set<const Finding*> told(sequence.begin(), sequence.end());
+  for (auto& f : proof.findings)
+    if (!told.contains(&f)) sequence.push_back(&f);
   std::vector<Group> groups;
   std::map<std::string_view, std::size_t> index;
-  for (auto& f : proof.findings) {
-    if (f.state != state) continue;
-    const auto [at, fresh] = index.emplace(without_duty(f.id), groups.size());
+  for (auto* f : sequence) {
+    if (f->state != state || !f->follows.empty()) continue;
+    const auto [at, fresh] = index.emplace(without_duty(f->id), groups.size());
     if (fresh) groups.emplace_back();
-    groups[at->second].push_back(&f);
+    groups[at->second].push_back(f);
   }
   for (auto& g : groups) std::stable_sort(g.begin(), g.end(), [](auto* a, auto* b) { return a->share() < b->share(); });
   return groups;
-}
-
-/// The group of a build an input stands in: what can be changed as one thing.
-std::string_view part_of(std::string_view path) {
-  const auto dot = path.rfind('.');
-  return dot == std::string_view::npos ? path : path.substr(0, dot);
 }
 
 /// The line told of a part alone carries the path of the port that was cut, which stands in the chain before it. Then
@@ -89,32 +85,18 @@ class Report {
   void head() {
     const std::string title = clean(options_.title), build = clean(options_.build);
     page_.text(strong(title.empty() ? build : title) + (title.empty() || build.empty() ? "" : "   " + faint(build)));
-    first_look();
+    story();
   }
 
-  /// The parts whose figures weigh most on what fails, counted over all that fails.
-  void first_look() {
-    struct Part {
-      std::string_view path;
-      double weight = 0;
-      std::vector<std::string_view> keys;
-    };
-    std::vector<Part> parts;
-    for (auto& g : groups_of(proof_, State::fails))
-      for (auto& b : g.front()->because) {
-        if (!is_input(b) || b.path.empty() || !(b.weight != 0)) continue;
-        const std::string_view path = part_of(b.path), key = std::string_view(b.path).substr(b.path.rfind('.') + 1);
-        auto at = std::find_if(parts.begin(), parts.end(), [&](auto& p) { return p.path == path; });
-        if (at == parts.end()) at = parts.insert(parts.end(), {path, 0.0, {}});
-        at->weight += std::abs(b.weight);
-        if (std::find(at->keys.begin(), at->keys.end(), key) == at->keys.end()) at->keys.push_back(key);
-      }
+  /// What happened, in a sentence, and the parts whose figures weigh most on it.
+  void story() {
+    if (!proof_.story.opening.empty()) page_.text(strong(clean(proof_.story.opening)), 0, 2);
+    const auto parts = heavy_parts(proof_.findings);
     if (parts.empty()) return;
-    std::stable_sort(parts.begin(), parts.end(), [](auto& a, auto& b) { return a.weight > b.weight; });
     std::string text = "What fails turns most on ";
     for (std::size_t i = 0; i < std::min(parts.size(), most_parts); ++i) {
       std::string keys;
-      for (auto key : parts[i].keys) keys += (keys.empty() ? "" : ", ") + clean(key);
+      for (auto& key : parts[i].keys) keys += (keys.empty() ? "" : ", ") + clean(key);
       text += (i == 0 ? "" : "; then ") + touch(clean(parts[i].path)) + " (" + keys + ")";
     }
     page_.text(text, 0, 2);
@@ -125,15 +107,36 @@ class Report {
     if (groups.empty()) return;
     if (state == State::unproven && !options_.all) groups = without_missing(std::move(groups));
     if (groups.empty()) return;
-    // Harm before damage before nuisance; within one, cause before effect as the systems stand.
-    std::stable_sort(groups.begin(), groups.end(),
-                     [](auto& a, auto& b) { return a.front()->hazard < b.front()->hazard; });
+    // What fails stands cause before effect; anything else by what it could do.
+    if (state != State::fails)
+      std::stable_sort(groups.begin(), groups.end(),
+                       [](auto& a, auto& b) { return a.front()->hazard < b.front()->hazard; });
     page_.space();
     page_.line(strong(name));
+    std::vector<std::pair<std::string_view, int>> idle;
+    if (state == State::holds) idle = without_idle(groups);
     for (auto& g : groups) {
       if (state != State::holds) page_.space();
       group(g);
     }
+    for (auto& [system, count] : idle)
+      page_.text(clean(system) + ": " + std::to_string(count) + " more where nothing flows: what is off in that duty",
+                 margin, 2);
+  }
+
+  /// Takes out the findings of what is off, which hold because nothing flows, and counts them by system.
+  static std::vector<std::pair<std::string_view, int>> without_idle(std::vector<Group>& groups) {
+    std::vector<std::pair<std::string_view, int>> counts;
+    for (auto& g : groups)
+      std::erase_if(g, [&](const Finding* f) {
+        if (!flows_nothing(*f)) return false;
+        auto at = std::find_if(counts.begin(), counts.end(), [&](auto& c) { return c.first == f->system; });
+        if (at == counts.end()) at = counts.insert(at, {f->system, 0});
+        ++at->second;
+        return true;
+      });
+    std::erase_if(groups, [](auto& g) { return g.empty(); });
+    return counts;
   }
 
   /// A build not filled in yet: where many findings wait for figures, the figures are listed once, those that most
@@ -174,6 +177,7 @@ class Report {
       label("id", faint(clean(f.id)));
     }
     rest(g);
+    follow(g);
     if (f.caution != Caution::none) cautions_.insert(f.caution);
   }
 
@@ -235,6 +239,24 @@ class Report {
     if (!others.empty()) page_.text(others, column(), 2);
   }
 
+  /// What comes of the group's findings and is no fault of its own, by requirement.
+  void follow(const Group& g) {
+    const Finding* first = nullptr;
+    for (std::size_t i : proof_.story.order) {
+      const Finding& f = proof_.findings[i];
+      if (std::none_of(g.begin(), g.end(), [&](auto* cause) { return cause->id == f.follows; })) continue;
+      const bool same = first && without_duty(first->id) == without_duty(f.id);
+      if (!same) {
+        page_.beside(ruler(f), column(), "also follows: " + clean(f.title), 2);
+        page_.text(clean(where(f)) + ": " + holding(f), column() + 2, 2);
+      } else {
+        page_.beside(ruler(f), column(), "  " + clean(where(f)) + ": " + holding(f), 4);
+      }
+      first = &f;
+      if (f.caution != Caution::none) cautions_.insert(f.caution);
+    }
+  }
+
   void held() {
     std::vector<std::pair<std::string_view, int>> systems;
     for (auto& f : proof_.findings) {
@@ -255,7 +277,7 @@ class Report {
     page_.space();
     if (!cautions_.empty()) page_.line(strong("CARE"));
     for (Caution c : cautions_) page_.text(harm(caution_name(c)) + ": " + std::string(caution_text(c)), margin, 2);
-    page_.text(certificate, cautions_.empty() ? 0 : margin);
+    page_.text(proof_limits(), cautions_.empty() ? 0 : margin);
   }
 
   void next() {

@@ -21,6 +21,7 @@ struct Document {
   Node root;                        ///< merged; top-level `base` and `shelf` are consumed
   std::vector<std::string> files;   ///< names as shown in messages, indexed by Place::file
   std::vector<std::string> texts;   ///< the texts themselves, same index
+  std::vector<Node> shelves;        ///< parts to choose from, in the order in which they are searched
   Diagnostics faults;
 };
 

@@ -1,5 +1,6 @@
 #include "field/leaf.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "field/measure.hpp"
@@ -13,7 +14,8 @@ namespace {
 
 bool is_bare_number(const Node& n) { return n.type == Node::Type::integer || n.type == Node::Type::real; }
 
-/// The unit that was probably meant: the first offered one in which the same number would lie in the range.
+/// The unit that was probably meant: the first of those a shop writes in which the same number would lie in the range.
+/// A kind offers its usual units first; nobody writes cubic feet a second where cubic feet a minute are meant.
 std::string was_meant(const FieldInfo& f, std::string_view given, const Parsed& parsed) {
   std::string number(
       parsed.unit.empty() ? given : given.substr(0, static_cast<std::size_t>(parsed.unit.data() - given.data())));
@@ -22,7 +24,8 @@ std::string was_meant(const FieldInfo& f, std::string_view given, const Parsed& 
     bool share = parsed.unit.empty() && in_range(parsed.written / 100, f);
     return share ? "was " + in_quotes(number + " %") + " meant?" : "";
   }
-  for (auto unit : f.kind->units) {
+  constexpr std::size_t usual = 4;
+  for (auto unit : f.kind->units.first(std::min(usual, f.kind->units.size()))) {
     if (unit == parsed.unit || (f.kind->wire_gauge && unit == "AWG")) continue;
     if (in_range(to_si(parsed.written, *f.kind, unit), f)) return "was " + number + " " + std::string(unit) + " meant?";
   }
@@ -54,6 +57,19 @@ std::string units_to_write(const std::string& number, const Kind& kind) {
   return fault ? fault->hint : std::string();
 }
 
+/// Of a figure whose unit measures something else: its number in the field's own unit, where that could be, and what
+/// can be written.
+std::string other_unit_meant(const std::string& given, const Kind& kind, const Site& site) {
+  const auto number = parse_number(given);
+  if (!number || number->used == given.size()) return {};
+  std::string units = "units: ";
+  for (auto& u : kind.units) units.append(&u == kind.units.data() ? "" : ", ").append(u);
+  auto& f = site.field;
+  if (&kind != f.kind || kind.wire_gauge || is_pure(kind) || !in_range(to_si(number->value, kind, unit_of(f)), f))
+    return is_pure(kind) ? std::string() : units;
+  return "was " + given.substr(0, number->used) + " " + std::string(unit_of(f)) + " meant? " + units;
+}
+
 /// A figure of `kind` without a look at its range; for curves the x too.
 std::optional<Parsed> parse_figure(const Node& value, const Kind& kind, const Site& site, const std::string& lead) {
   auto fault = [&](std::string problem, std::string hint = {}) {
@@ -70,7 +86,8 @@ std::optional<Parsed> parse_figure(const Node& value, const Kind& kind, const Si
   constexpr std::size_t longest = 200;  // no figure is longer; the number parser need not see it
   if (value.text.size() > longest) return fault(expected + in_quotes(value.text));
   auto parsed = parse_quantity(value.text, kind);
-  if (auto* wrong = std::get_if<TextFault>(&parsed)) return fault(wrong->sentence(), wrong->hint);
+  if (auto* wrong = std::get_if<TextFault>(&parsed))
+    return fault(wrong->sentence(), wrong->hint.empty() ? other_unit_meant(value.text, kind, site) : wrong->hint);
   auto& p = std::get<Parsed>(parsed);
   if (!std::isfinite(p.si)) return fault(expected + in_quotes(value.text) + ", which is too large");
   return p;

@@ -21,8 +21,8 @@ bool is_name(std::string_view name) {
 
 class Reader {
  public:
-  Reader(EvidenceMap& evidence, Diagnostics& faults, Source usual)
-      : evidence_(evidence), faults_(faults), usual_(usual) {}
+  Reader(std::span<const FieldInfo> root, EvidenceMap& evidence, Diagnostics& faults, Source usual)
+      : root_(root), evidence_(evidence), faults_(faults), usual_(usual) {}
 
   /// `part` is known to the reader in a group that the shelf can fill, `base` and `shelf` at the top.
   void table(const Node& node, std::span<const FieldInfo> fields, void* owner, std::string_view path, bool filled) {
@@ -78,6 +78,7 @@ class Reader {
     if (filled) known.push_back("part");
     known.push_back("note");
     std::string hint = did_you_mean(e.key, known);
+    if (hint.empty()) hint = stands_elsewhere(root_, e.key);
     constexpr std::size_t few = 12;  // more than that is read in the field reference, not in a message
     if (hint.empty() && known.size() <= few) {
       hint = "known here: ";
@@ -87,6 +88,7 @@ class Reader {
     faults_.fault(e.key_place, below(path, e.key), "unknown key", hint);
   }
 
+  std::span<const FieldInfo> root_;
   EvidenceMap& evidence_;
   Diagnostics& faults_;
   Source usual_;
@@ -162,7 +164,7 @@ void read_leaf(const Node& node, const Site& site, void* owner, EvidenceMap& evi
 
 void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std::string_view path,
           EvidenceMap& evidence, Diagnostics& faults, Source usual) {
-  Reader(evidence, faults, usual).table(table, fields, owner, path, false);
+  Reader(fields, evidence, faults, usual).table(table, fields, owner, path, false);
   faults.sort();
 }
 

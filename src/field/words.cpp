@@ -56,6 +56,35 @@ std::string did_you_mean(std::string_view given, const std::vector<std::string_v
   return near.empty() ? std::string() : "did you mean " + in_quotes(near) + "?";
 }
 
+std::vector<std::string> paths_of(std::span<const FieldInfo> fields, std::string_view key) {
+  struct Open {
+    std::string path;
+    std::span<const FieldInfo> fields;
+  };
+  std::vector<Open> open = {{"", fields}};
+  std::vector<std::string> found;
+  for (std::size_t i = 0; i < open.size(); ++i) {
+    const Open at = open[i];  // breadth first: the vector grows while it is walked
+    for (auto& f : at.fields) {
+      const std::string path = below(at.path, f.key);
+      if (f.key == key) found.push_back(path);
+      if (f.type == FieldType::group) open.push_back({path, f.access.children()});
+      if (f.type == FieldType::list) open.push_back({below(path, "NAME"), f.access.children()});
+    }
+  }
+  return found;
+}
+
+std::string stands_elsewhere(std::span<const FieldInfo> fields, std::string_view key) {
+  constexpr std::size_t few = 3;
+  const auto paths = paths_of(fields, key);
+  if (paths.empty() || paths.size() > few) return {};
+  std::string text = "did you mean ";
+  for (std::size_t i = 0; i < paths.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == paths.size() ? " or " : ", ") + paths[i];
+  return text + "?";
+}
+
 std::string in_own_unit(double value, const FieldInfo& f) { return with_unit(value, *f.kind, unit_of(f)); }
 
 std::string range_words(const FieldInfo& f, std::string_view unit) {

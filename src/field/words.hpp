@@ -18,6 +18,11 @@ std::string such_as(const Kind& kind);
 std::string one_of(std::span<const std::string_view> names);
 /// `did you mean "gauge"?`, or empty where nothing is near.
 std::string did_you_mean(std::string_view given, const std::vector<std::string_view>& names);
+/// Where a key stands that was looked for in the wrong table: `cooling.radiator`; the least deep first, entries of
+/// lists as NAME.
+std::vector<std::string> paths_of(std::span<const FieldInfo> fields, std::string_view key);
+/// `did you mean cooling.radiator?`, or empty where it stands nowhere or in too many places to tell.
+std::string stands_elsewhere(std::span<const FieldInfo> fields, std::string_view key);
 /// A number of the field's own unit with that unit: `4 in`, `0.5`.
 std::string in_own_unit(double value, const FieldInfo& f);
 /// `4 in to 60 in`, `above 0 in to 60 in`; empty where no range is set. In another unit where one is named.

@@ -36,4 +36,9 @@ constexpr Row rows[] = {
 std::string_view caution_name(Caution c) { return rows[static_cast<std::size_t>(c)].name; }
 std::string_view caution_text(Caution c) { return rows[static_cast<std::size_t>(c)].text; }
 
+std::string_view proof_limits() {
+  return "A proof is an aid to judgement and not a certificate: it is as good as the figures it was given. The makers' "
+         "instructions, local code and licensed practice come before it.";
+}
+
 }  // namespace sw

@@ -24,5 +24,7 @@ enum class Caution : std::uint8_t {
 /// Short words for the line beside a finding, and the whole caution in one or two sentences.
 std::string_view caution_name(Caution c);
 std::string_view caution_text(Caution c);
+/// What a proof is not: stands with every one that is shown.
+std::string_view proof_limits();
 
 }  // namespace sw

@@ -43,12 +43,14 @@ struct Finding {
   std::optional<double> margin;                 ///< SI, positive on the good side
   double scale = 1;                             ///< SI span the margin is measured against
   double time = 0;                              ///< s into the duty at which it is decided
+  double mean_share = 0;                        ///< not 0: by the time mean over this last share of the duty
   std::string confidence;  ///< the weakest evidence that weighs on it: `typical`, `stated` …; `exact` where none does
   std::string source, formula;
   std::vector<Because> because;
   std::vector<std::string> missing;  ///< paths
   std::string reason;                ///< why unproven, or what a rule found
   std::string fix_hint;
+  std::string follows;  ///< id of a failing finding that says it already: this one only comes of it
 
   double share() const { return margin ? *margin / scale : 0.0; }
 };

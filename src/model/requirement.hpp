@@ -21,6 +21,7 @@ struct Verdict {
   std::optional<double> low, high;
   double scale = 1;
   std::size_t row = 0;           ///< trace row that decides it
+  double mean_share = 0;         ///< or the time mean over this last share of the run; the row then is its end
   std::vector<Because> because;  ///< figures of its own, cause first, put before the chain's
   std::vector<std::string> missing;
   std::string reason;  ///< of a rule: what was found, in words

@@ -55,8 +55,10 @@ std::variant<Columns, TraceFault> columns(std::string_view header) {
     if (c.speed != none) return TraceFault{1, "two speed columns: keep one of speed_mph and speed_kmh"};
     c.speed = i, c.unit = names[i] == "speed_mph" ? mph : kmh;
   }
-  if (c.time == none) return TraceFault{1, "no column time_s in the first line"};
-  if (c.speed == none) return TraceFault{1, "no column speed_mph or speed_kmh in the first line"};
+  std::string given;
+  for (auto& name : names) given += (given.empty() ? "\"" : ", \"") + std::string(name) + "\"";
+  if (c.time == none) return TraceFault{1, "no heading time_s in the first line, which has " + given};
+  if (c.speed == none) return TraceFault{1, "no heading speed_mph or speed_kmh in the first line, which has " + given};
   return c;
 }
 
@@ -98,9 +100,11 @@ std::variant<SpeedTrace, TraceFault> read_speed_trace(std::string_view csv) {
     if (cell.size() <= std::max(c.time, c.speed)) return TraceFault{line, "fewer columns than the first line names"};
     const auto time = number(cell[c.time]), speed = number(cell[c.speed]);
     if (!time || !speed)
-      return TraceFault{line, "\"" + std::string(time ? cell[c.speed] : cell[c.time]) + "\" is not a number"};
-    if (*speed < 0) return TraceFault{line, "a speed below zero"};
-    if (!trace.time_s.empty() && *time <= trace.time_s.back()) return TraceFault{line, "time does not rise"};
+      return TraceFault{line, "\"" + std::string(time ? cell[c.speed] : cell[c.time]) + "\" under " +
+                                  (time ? c.unit == mph ? "speed_mph" : "speed_kmh" : "time_s") + " is not a number"};
+    if (*speed < 0) return TraceFault{line, "a speed below zero: " + std::string(cell[c.speed])};
+    if (!trace.time_s.empty() && *time <= trace.time_s.back())
+      return TraceFault{line, "time_s does not rise: " + std::string(cell[c.time]) + " after the row before it"};
     trace.time_s.push_back(*time);
     trace.speed_m_s.push_back(*speed * c.unit);
   }

@@ -23,7 +23,10 @@ std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trac
     const int slot = car.graph().slot(name);
     if (slot < 0 || trace.rows() == 0) continue;
     auto& port = car.graph().ports[static_cast<std::size_t>(slot)];
-    const double value = trace.at(std::min(j.verdict.row, trace.rows() - 1), static_cast<std::size_t>(slot));
+    // Taken as the verdict was, so that the figures of the chain add up to it.
+    const auto at = static_cast<std::size_t>(slot);
+    const double value = j.verdict.mean_share > 0 ? trace.late_mean(at, j.verdict.mean_share)
+                                                  : trace.at(std::min(j.verdict.row, trace.rows() - 1), at);
     if (!std::isfinite(value) || (value == 0 && port.kind == &kind::power))
       continue;  // what gives no heat here is no cause
     out.push_back({.what = std::string(port.says),

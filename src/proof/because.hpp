@@ -4,7 +4,8 @@
 
 namespace sw {
 
-/// Figures of the requirement's chain at the deciding row, cause first; those that cannot be computed are left out.
+/// Figures of the requirement's chain at the deciding row, or as means where the verdict is one; cause first, those
+/// that cannot be computed left out.
 std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trace);
 /// The inputs that weigh most on judgement `index`, heaviest first.
 std::vector<Because> weights_of(const Build& build, const Study& study, std::size_t index, double scale,

@@ -7,6 +7,7 @@
 
 #include "duty/duties.hpp"
 #include "model/finding.hpp"
+#include "proof/story.hpp"
 
 namespace sw {
 
@@ -21,6 +22,7 @@ struct Proof {
   std::vector<Finding> findings;    ///< in system, requirement, duty, place order
   std::vector<std::string> duties;  ///< keys of the duties looked at
   std::vector<NextMeasure> next;    ///< most deciding first
+  Story story;                      ///< how what fails hangs together
   std::size_t count(State s) const;
   /// 1 something fails, 3 nothing fails but something is unproven or nothing was looked at, else 0.
   int exit_code() const;

@@ -85,6 +85,7 @@ class Prover {
       if (wanted_[d]) p.duties.push_back(set_.courses[d].key);
     for (std::size_t i = 0; i < base_.size(); ++i) p.findings.push_back(finding(i));
     if (options_.doubt) explain(p);
+    p.story = tell_story(car_.graph(), base_, p.findings);
     rank_measures(p);
     return p;
   }
@@ -143,6 +144,7 @@ class Prover {
     if (f.state == State::unproven) return;
     const Trace& trace = trace_of(j);
     if (trace.rows() > 0) f.time = trace.time[std::min(j.verdict.row, trace.rows() - 1)];
+    f.mean_share = j.verdict.mean_share;
     f.because = chain_of(car_, j, trace);
     f.because.insert(f.because.end(), j.verdict.because.begin(), j.verdict.because.end());
     for (auto& b : weights_of(build_, study_, i, f.scale)) f.because.push_back(b);
@@ -150,16 +152,16 @@ class Prover {
 
   /// What is dearer to find out and only told where something is wrong: the part alone, and what would make it hold.
   void explain(Proof& p) const {
+    std::optional<std::vector<Swap>> tried;  // shelf parts in the car, for all findings at once
     for (std::size_t i = 0; i < p.findings.size(); ++i) {
       Finding& f = p.findings[i];
       if (f.state != State::fails && f.state != State::tight) continue;
       tell(static_cast<double>(i) / static_cast<double>(p.findings.size()), "remedies");
       alone(base_[i], f);
       if (f.state != State::fails) continue;
-      std::string offer;
-      for (auto& l : levers(build_, set_, base_, i, f.half_width, study_))
-        offer += (offer.empty() ? "" : "; or ") + words(l);
-      if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + std::string("Holds with ") + offer;
+      if (!tried) tried = swaps(build_, set_, wanted_);
+      const std::string offer = offers({build_, set_, base_, i, f.half_width, study_}, *tried);
+      if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + offer;
     }
   }
 

@@ -25,6 +25,11 @@ TEST(Fields, NamesTheNearestAtTheDepthThatFails) {
   EXPECT_NE(far.err.find("there are, in cooling: "), std::string::npos) << far.err;
 }
 
+TEST(Fields, NamesWhereAKeyStandsThatWasLookedForInTheWrongPlace) {
+  EXPECT_EQ(ran({"fields", "radiator"}).err,
+            "streetwright: there is no field \"radiator\"; did you mean cooling.radiator?\n");
+}
+
 TEST(Fields, WritesTheReference) {
   EXPECT_NE(ran({"fields", "--markdown"}).out.find("| `core_width` |"), std::string::npos);
 }

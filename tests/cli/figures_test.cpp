@@ -56,8 +56,27 @@ TEST(Where, NamesPlaceAndDuty) {
   EXPECT_EQ(where(thick_wire()), "left fan, hot-idle");
   EXPECT_EQ(where(hot_coolant()), "grade");
   EXPECT_EQ(where(backward_fan()), "left");
-  EXPECT_EQ(without_duty("a.b[c]@d"), "a.b[c]");
-  EXPECT_EQ(without_duty("a.b"), "a.b");
+}
+
+TEST(FlowsNothing, OfAnElectricFigureBelowItsLimitAlone) {
+  Finding f = thick_wire();
+  EXPECT_FALSE(flows_nothing(f));
+  f.predicted = 1.4e-8;
+  EXPECT_TRUE(flows_nothing(f));
+  f.kind = RequirementKind::least;
+  EXPECT_FALSE(flows_nothing(f)) << "nothing where something must flow is news";
+}
+
+TEST(When, TellsTheInstantOrTheSpanOfTheMean) {
+  Finding f = thick_wire();
+  EXPECT_EQ(shown(when(f)), "left fan, hot-idle, at its start");
+  f.time = 2280;
+  EXPECT_EQ(shown(when(f)), "left fan, hot-idle, 38 min in");
+  f.time = 12;
+  EXPECT_EQ(shown(when(f)), "left fan, hot-idle, 12 s in");
+  f.mean_share = 0.5;
+  EXPECT_EQ(shown(when(f)), "left fan, hot-idle, mean of its last 50 %");
+  EXPECT_EQ(when(backward_fan()), "left") << "a rule has no instant";
 }
 
 }  // namespace

@@ -40,6 +40,13 @@ TEST(ProofJson, HasItsKeysInOrder) {
                                 {"share", 0.62}}));
 }
 
+TEST(ProofJson, NamesWhatAFindingFollowsOnlyWhereItDoes) {
+  Finding f = short_of_current();
+  f.follows = "charging.balance@parade";
+  EXPECT_EQ(one(f)["follows"], "charging.balance@parade");
+  EXPECT_FALSE(one(short_of_current()).contains("follows"));
+}
+
 TEST(ProofJson, PutsValuesInTheFindingsUnit) {
   const Json f = one(hot_coolant());
   EXPECT_EQ(f["predicted"], (Json{{"value", 103.0}, {"unit", "degC"}, {"low", 99.0}, {"high", 107.0}}));

@@ -79,6 +79,37 @@ TEST(Report, TellsTheCutFigureAndWhatCameOfIt) {
       << "no figure stands there twice";
 }
 
+/// The sample with a story: the fan first, then what is short of current in hot-idle, from which parade follows.
+Proof told_proof() {
+  Proof p = sample_proof();
+  p.findings[0].follows = p.findings[1].id;
+  p.story = {.opening = "At hot-idle it is 7 A short.", .order = {4, 1, 0}};
+  return p;
+}
+TEST(Report, TellsTheStoryInItsOrder) {
+  const auto text = report(told_proof(), {.width = 120, .unicode = true, .colour = false}, usual);
+  EXPECT_EQ(lines_of(text).at(1), "At hot-idle it is 7 A short.");
+  EXPECT_LT(text.find("fan blows with the travel"), text.find("current made covers current used"));
+}
+TEST(Report, PutsWhatOnlyFollowsUnderItsCause) {
+  const auto text = report(told_proof(), {.width = 120, .unicode = true, .colour = false}, usual);
+  EXPECT_NE(text.find("also follows: current made covers current used"), std::string::npos);
+  EXPECT_NE(text.find("parade: -4 A ± 3 A where 0 A is the least"), std::string::npos);
+  EXPECT_EQ(text.find("also parade"), std::string::npos);
+  EXPECT_TRUE(text.ends_with("3 fail · 1 tight · 1 unproven · 2 hold\n")) << "it is still counted";
+}
+
+TEST(Report, TellsWhatIsOffInOneLineASystem) {
+  Proof p{.findings = {thick_wire(), thick_wire(), thick_wire()}, .duties = {}, .next = {}};
+  p.findings[1].id = "wiring.carries[lamp]@hot-idle", p.findings[1].predicted = 0;
+  p.findings[2].id = "wiring.carries[lamp]@cruise", p.findings[2].predicted = 0;
+  const auto text =
+      report(p, {.width = 120, .unicode = true, .colour = false}, {.all = true, .title = "", .build = "x.toml"});
+  EXPECT_NE(text.find("wiring: 2 more where nothing flows"), std::string::npos) << text;
+  EXPECT_EQ(text.find("lamp"), std::string::npos);
+  EXPECT_TRUE(text.ends_with("0 fail · 0 tight · 0 unproven · 3 hold\n"));
+}
+
 TEST(Report, EndsWithTheCounts) {
   EXPECT_EQ(count_line(sample_proof()), "3 fail · 1 tight · 1 unproven · 2 hold");
   const auto text = report(sample_proof(), {.width = 80, .unicode = true, .colour = false}, usual);

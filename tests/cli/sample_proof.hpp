@@ -42,6 +42,7 @@ inline Finding short_of_current() {
   f.low_limit = 0;
   f.margin = -7;
   f.scale = 60;
+  f.mean_share = 0.5;
   f.confidence = "typical";
   f.source = "common practice";
   f.formula = "made less used";

@@ -18,7 +18,7 @@ std::vector<std::string> said_of(const std::string& radiator) {
 TEST(ReadMessages, AnotherQuantity) {
   EXPECT_EQ(said_of("core_width = \"2.0 psi\""),
             lines("bad.toml:2:14: cooling.radiator.core_width: expected a length such as \"17 1/4 in\", "
-                  "got \"2.0 psi\", which is a pressure"));
+                  "got \"2.0 psi\", which is a pressure; units: in, mm, ft, cm, m, km, mile, um, thou"));
 }
 
 TEST(ReadMessages, NoUnit) {
@@ -52,6 +52,26 @@ TEST(ReadMessages, OutsideTheRange) {
   EXPECT_EQ(said_of("cap = \"0 psi\""),
             lines("bad.toml:2:7: cooling.radiator.cap: 0 psi is outside the range above 0 psi to 30 psi"));
   EXPECT_EQ(said_of("rows = 7"), lines("bad.toml:2:8: cooling.radiator.rows: 7 is outside 1 to 6"));
+}
+
+// A number in the wrong quantity's unit: the field's own where the number could be that, and what can be written.
+TEST(ReadMessages, AnotherQuantityWhoseNumberWouldDo) {
+  EXPECT_EQ(
+      said_of("core_width = \"26 psi\""),
+      lines("bad.toml:2:14: cooling.radiator.core_width: expected a length such as \"17 1/4 in\", got \"26 psi\", "
+            "which is a pressure; was 26 in meant? units: in, mm, ft, cm, m, km, mile, um, thou"));
+}
+
+// Nobody writes thousandths of an inch or microns of a core: no far-fetched unit is proposed.
+TEST(ReadMessages, OutsideTheRangeWithoutAFarFetchedUnit) {
+  EXPECT_EQ(said_of("core_width = \"5000 in\""),
+            lines("bad.toml:2:14: cooling.radiator.core_width: 5000 in is outside 4 in to 60 in"));
+}
+
+TEST(ReadMessages, AKeyOfAnotherTable) {
+  const auto said = said_of("gauge = \"10 AWG\"");
+  ASSERT_EQ(said.size(), 1u);
+  EXPECT_NE(said[0].find("gauge: unknown key; did you mean "), std::string::npos) << said[0];
 }
 
 TEST(ReadMessages, NumbersThatAreNone) {

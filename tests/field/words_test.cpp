@@ -41,5 +41,13 @@ TEST(Words, Paths) {
   EXPECT_EQ(below("a.b", "c"), "a.b.c");
 }
 
+TEST(Words, WhereAKeyStands) {
+  const auto fields = sample::Car::fields();
+  EXPECT_EQ(stands_elsewhere(fields, "no_such_key"), "");
+  const auto paths = paths_of(fields, "core_width");
+  ASSERT_EQ(paths.size(), 1u);
+  EXPECT_EQ(stands_elsewhere(fields, "core_width"), "did you mean " + paths[0] + "?");
+}
+
 }  // namespace
 }  // namespace sw

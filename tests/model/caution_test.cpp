@@ -45,5 +45,10 @@ TEST(Caution, SpeaksOfItsOwnDanger) {
     EXPECT_NE(caution_text(c).find(word), std::string_view::npos) << word;
 }
 
+TEST(Caution, AProofSaysWhatItIsNot) {
+  EXPECT_NE(proof_limits().find("not a certificate"), std::string_view::npos);
+  EXPECT_NE(proof_limits().find("licensed"), std::string_view::npos);
+}
+
 }  // namespace
 }  // namespace sw

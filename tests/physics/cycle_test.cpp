@@ -46,12 +46,13 @@ TEST(Cycle, MilesAndOtherColumns) {
 TEST(Cycle, FaultsNameTheirLine) {
   const auto fault = [](const char* csv) { return std::get<TraceFault>(read_speed_trace(csv)); };
   EXPECT_EQ(fault("").line, 1u);
-  EXPECT_EQ(fault("time_s,speed\n0,0\n1,1\n").problem, "no column speed_mph or speed_kmh in the first line");
+  EXPECT_EQ(fault("time_s,speed\n0,0\n1,1\n").problem,
+            "no heading speed_mph or speed_kmh in the first line, which has \"time_s\", \"speed\"");
   EXPECT_EQ(fault("time_s,speed_mph,speed_kmh\n").problem, "two speed columns: keep one of speed_mph and speed_kmh");
-  EXPECT_EQ(fault("time_s,speed_mph\n0,0\n1,x\n").problem, "\"x\" is not a number");
+  EXPECT_EQ(fault("time_s,speed_mph\n0,0\n1,x\n").problem, "\"x\" under speed_mph is not a number");
   EXPECT_EQ(fault("time_s,speed_mph\n0,0\n1,x\n").line, 3u);
-  EXPECT_EQ(fault("time_s,speed_mph\n0,0\n0,1\n").problem, "time does not rise");
-  EXPECT_EQ(fault("time_s,speed_mph\n0,0\n1,-1\n").problem, "a speed below zero");
+  EXPECT_EQ(fault("time_s,speed_mph\n0,0\n0,1\n").problem, "time_s does not rise: 0 after the row before it");
+  EXPECT_EQ(fault("time_s,speed_mph\n0,0\n1,-1\n").problem, "a speed below zero: -1");
   EXPECT_EQ(fault("time_s,speed_mph\n0\n").problem, "fewer columns than the first line names");
   EXPECT_EQ(fault("time_s,speed_mph\n0,0\n").problem, "fewer than two rows");
 }

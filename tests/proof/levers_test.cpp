@@ -7,6 +7,19 @@ using namespace sw::rig;
 
 namespace {
 
+/// The build with a lever at its value; a star stands for every name in a list.
+Build with(const Build& build, const Lever& l) {
+  Build changed = build;
+  const auto star = l.path.find('*');
+  const std::string front = l.path.substr(0, star), back = star == std::string::npos ? "" : l.path.substr(star + 1);
+  for (auto& [path, evidence] : build.evidence) {
+    if (!(path == l.path || (star != std::string::npos && path.starts_with(front) && path.ends_with(back)))) continue;
+    const auto now = value_at(build, path);
+    EXPECT_TRUE(shift(changed, path, l.factor && now ? *now * (l.needed - 1) : l.needed - l.now)) << path;
+  }
+  return changed;
+}
+
 /// Every lever of every failing finding of one duty, applied by itself, must make that finding hold.
 std::size_t check_levers(const std::string& change, const std::string& duty) {
   const Build b = hand_car(change);
@@ -16,15 +29,15 @@ std::size_t check_levers(const std::string& change, const std::string& duty) {
   const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
   std::size_t offered = 0;
   for (std::size_t i = 0; i < j.all().size(); ++i) {
-    for (auto& l : levers(b, j.set(), j.all(), i, 0.0, s)) {
+    for (auto& l : levers({b, j.set(), j.all(), i, 0.0, s})) {
       ++offered;
       EXPECT_LT(*j.all()[i].margin(), 0) << "a lever for what holds";
       EXPECT_FALSE(words(l).empty());
-      EXPECT_LE(l.effort, 0.6);
       auto* f = find_field(build_fields(), l.path);
       EXPECT_TRUE(f && f->lever) << l.path << " is nothing the shop can choose";
-      Build changed = b;
-      EXPECT_TRUE(shift(changed, l.path, l.needed - l.now));
+      if (!f) continue;
+      EXPECT_LE(l.effort, f->grows ? 1.5 : 0.6);
+      const Build changed = with(b, l);
       const Car car(changed);
       bool found = false;
       for (auto& other : judge(car, j.set(), run_duties(car, j.set(), wanted), wanted)) {
@@ -45,19 +58,76 @@ TEST(Levers, AppliedTheyMakeTheFindingHold) {
             0u);
 }
 
+// Fans too weak for a hot idle: no single one of them would do, both together do.
+TEST(Levers, WeakFansAreChangedTogether) {
+  EXPECT_GT(
+      check_levers("[cooling.fan.left]\nflow = \"250 cfm\"\n[cooling.fan.right]\nflow = \"200 cfm\"\n", "hot-idle"),
+      0u);
+}
+
 TEST(Levers, NoneForWhatHolds) {
   const Build b = roomy_car();
   Judging j(b, "cold-crank");
   std::vector<bool> wanted;
   for (auto& c : j.set().courses) wanted.push_back(c.key == "cold-crank");
   const Study s = study(b, j.set(), j.all(), {wanted, 1, {}});
-  for (std::size_t i = 0; i < j.all().size(); ++i) EXPECT_TRUE(levers(b, j.set(), j.all(), i, 0.0, s).empty());
+  for (std::size_t i = 0; i < j.all().size(); ++i) EXPECT_TRUE(levers({b, j.set(), j.all(), i, 0.0, s}).empty());
+}
+
+/// The place of a judgement among all.
+std::size_t index_of(const Judging& j, std::string_view id) {
+  for (std::size_t i = 0; i < j.all().size(); ++i)
+    if (j.all()[i].requirement->id == id) return i;
+  throw std::out_of_range(std::string(id));
+}
+
+// The rotor turns too fast for its pulley and idles too slowly to cover the loads: no pulley does both.
+TEST(Levers, NoPulleySatisfiesSpeedLimitAndOutput) {
+  const Build b = hand_car(
+      "[charging.alternator]\nhighest_speed = \"9000 rpm\"\n[wiring.load.big]\ncurrent = \"60 A\"\nwhen = "
+      "[\"running\"]\n"
+      "gauge = \"6 AWG\"\nlength = \"6 ft\"\nfuse = \"80 A\"\n");
+  Judging j(b, "hot-idle");
+  std::vector<bool> wanted;
+  for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
+  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  const std::size_t balance = index_of(j, "charging.balance"), rotor = index_of(j, "charging.alternator-speed");
+  ASSERT_LT(*j.all()[balance].margin(), 0);
+  ASSERT_LT(*j.all()[rotor].margin(), 0);
+  const auto c = conflict({b, j.set(), j.all(), balance, 0.0, s});
+  ASSERT_TRUE(c);
+  EXPECT_EQ(c->other, rotor);
+  EXPECT_TRUE(c->path.starts_with("belts.")) << c->path;
+  for (auto& l : levers({b, j.set(), j.all(), balance, 0.0, s})) EXPECT_NE(l.path, c->path);
+}
+
+TEST(Levers, PartsThatHoldAreOffersInTheirOrder) {
+  const Build b = hand_car("[cooling.fan.left]\nflow = \"250 cfm\"\n[cooling.fan.right]\nflow = \"200 cfm\"\n");
+  Judging j(b, "hot-idle");
+  std::vector<bool> wanted;
+  for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
+  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  const Question q{b, j.set(), j.all(), index_of(j, "cooling.coolant-temperature"), 0.0, s};
+  ASSERT_LT(*j.all()[q.index].margin(), 0);
+  const auto tried = swaps(b, j.set(), wanted);
+  const auto good = parts_that_hold(q, tried);
+  ASSERT_FALSE(good.empty());
+  for (std::size_t i : good) {
+    bool held = false;
+    for (auto& other : tried[i].judged) held |= other.same_as(j.all()[q.index]) && other.margin().value_or(-1) >= 0;
+    EXPECT_TRUE(held) << tried[i].part;
+  }
+  const std::string text = offers(q, tried);
+  EXPECT_TRUE(text.starts_with("Holds with shelf part " + tried[good[0]].part + " as " + tried[good[0]].group)) << text;
+  std::size_t count = 1;
+  for (auto at = text.find("; or "); at != std::string::npos; at = text.find("; or ", at + 1)) ++count;
+  EXPECT_LE(count, 3u);
 }
 
 TEST(Levers, Words) {
   EXPECT_EQ(words({.path = "cooling.fan.left.flow", .now = 800 * 4.719474432e-4, .needed = 960 * 4.719474432e-4}),
             "cooling.fan.left.flow from 800 cfm to 960 cfm");
-  EXPECT_EQ(words({.path = "charging.alternator.output_curve", .now = 1, .needed = 1.25, .curve = true}),
+  EXPECT_EQ(words({.path = "charging.alternator.output_curve", .now = 1, .needed = 1.25, .factor = true}),
             "charging.alternator.output_curve by 25 % throughout");
 }
 

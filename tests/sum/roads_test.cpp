@@ -54,7 +54,7 @@ TEST_F(RoadSumsFile, FaultsNameFileAndLine) {
   std::ofstream(file_) << "time_s,speed_kmh\n0,0\n1,fast\n";
   const auto r = run_sum("cycle", {word()});
   EXPECT_EQ(r.exit_code(), 2);
-  EXPECT_NE(r.to_text().find(".csv:3: \"fast\" is not a number"), std::string::npos) << r.to_text();
+  EXPECT_NE(r.to_text().find(".csv:3: \"fast\" under speed_kmh is not a number"), std::string::npos) << r.to_text();
   EXPECT_EQ(code("cycle", {"file=no_such_file.csv"}), 2);
 }
 

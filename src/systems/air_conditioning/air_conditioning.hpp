@@ -16,6 +16,8 @@ struct Input {
 
 struct Model {
   bool fitted = false;
+  bool said = false;        ///< somebody said whether it is; else the default stands
+  std::string fitted_path;  ///< of the figure that says it
   double heat_idle_w = 0, heat_road_w = 0, power_idle_w = 0, power_road_w = 0;
 };
 
@@ -25,7 +27,7 @@ struct System {
   static constexpr std::string_view key = "air_conditioning", title = "air conditioning";
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
-  static std::span<const Requirement> requirements() { return {}; }
+  static std::span<const Requirement> requirements();
 };
 
 }  // namespace sw::air_conditioning

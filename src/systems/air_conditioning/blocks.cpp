@@ -72,14 +72,55 @@ constexpr Block all[] = {
     {"air_conditioning.load", load::reads, load::writes, {}, {}, load::evaluate},
 };
 
+/// Heat and load are counted where the system is said to be there, whether or not anything turns its compressor: a car
+/// described by halves would pass.
+namespace drive {
+constexpr Port needs[] = {{"belts.compressor_ratio", &kind::number}};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  const bool driven = run.at(0, 0) > 0;
+  if (!m.fitted && !driven) return;
+  Verdict v{.fix_hint =
+                "the compressor's pulley on the belt that turns it (drives = \"compressor\"), or fitted = false"};
+  if (!m.fitted && !m.said) {
+    v.missing = {m.fitted_path};
+  } else {
+    // A compressor that stays on the belt of a car whose system was taken out turns free.
+    v.rule = driven;
+    v.reason = m.fitted ? driven ? "a belt drives the compressor"
+                                 : "air conditioning is fitted and no pulley of any belt drives its compressor"
+                        : "the compressor turns with its clutch open: the car is said to have no air conditioning";
+  }
+  out.push_back(std::move(v));
+}
+}  // namespace drive
+
+constexpr Requirement requirements_all[] = {
+    {.id = "air_conditioning.compressor-drive",
+     .title = "a belt drives the compressor",
+     .kind = RequirementKind::rule,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .source = "common practice",
+     .formula = "where air conditioning is fitted one pulley drives its compressor; where one does, it is said whether "
+                "the system is there",
+     .needs = drive::needs,
+     .own_missing = true,
+     .evaluate = drive::evaluate},
+};
+
 }  // namespace
 
+std::span<const Requirement> System::requirements() { return requirements_all; }
 std::span<const FieldInfo> Input::fields() { return table; }
 std::span<const Block> System::blocks() { return all; }
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   m.fitted = r.get(in.fitted, 0) > 0;
+  m.fitted_path = r.path_of(&in.fitted);
+  const Evidence* said = r.evidence_of(&in.fitted);
+  m.said = said && !said->defaulted;
   if (!m.fitted) return m;
   m.heat_idle_w = r.need(in.condenser_heat_idle);
   m.heat_road_w = r.need(in.condenser_heat_road);

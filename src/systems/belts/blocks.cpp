@@ -17,13 +17,14 @@ namespace speeds {
 enum Read { r_engine, r_slip, read_count };
 constexpr Port reads[] = {engine_speed, slip_port};
 static_assert(std::size(reads) == read_count);
-enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio, write_count };
+enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio, w_compressor, write_count };
 constexpr Port writes[] = {
     {"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
     {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
     {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
     {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
-    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"}};
+    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"},
+    {"belts.compressor_ratio", &kind::number, "", "compressor turns for one of the crank, 0 where no belt drives it"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -33,6 +34,7 @@ void evaluate(const void* model, View& v) {
   v.set(w_fan, n * m.of(Drives::fan).ratio);
   v.set(w_direction, m.of(Drives::coolant_pump).direction);
   v.set(w_ratio, m.of(Drives::alternator).ratio);
+  v.set(w_compressor, m.of(Drives::compressor).ratio);
 }
 }  // namespace speeds
 

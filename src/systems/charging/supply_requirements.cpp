@@ -32,10 +32,12 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const double available = run.trace->late_mean(run.slot(n_available), late),
                load = run.trace->late_mean(run.slot(n_load), late);
-  Verdict v{.predicted = available - load, .low = 0.0, .scale = std::max(load, 1.0), .row = run.last()};
-  const double turning = run.at(v.row, n_speed) * run.at(v.row, n_ratio), cold = m.output->at(turning).value;
+  Verdict v{
+      .predicted = available - load, .low = 0.0, .scale = std::max(load, 1.0), .row = run.last(), .mean_share = late};
+  const double ratio = run.at(v.row, n_ratio), turning = run.trace->late_mean(run.slot(n_speed), late) * ratio,
+               cold = m.output->at(turning).value;
   if (cold > 0) {
-    if (const double even = break_even(m, load, run.at(v.row, n_available) / cold, run.at(v.row, n_ratio)); even > 0)
+    if (const double even = break_even(m, load, available / cold, ratio); even > 0)
       v.because.push_back({.what = "engine speed at which it breaks even",
                            .value = even,
                            .kind = &kind::shaft_speed,
@@ -58,6 +60,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
                  .low = run.trace->late_mean(run.slot(n_set), late) - lead_v * cells / 6,
                  .scale = cells / 4,
                  .row = run.last(),
+                 .mean_share = late,
                  .fix_hint = "where current is short, more of it at this speed; else thicker charge lead and ground, "
                              "or the sense wire moved to the bus"});
 }
@@ -71,6 +74,7 @@ void judge(const void* model, const Evidenced& run, double limit_v, std::vector<
                  .high = limit_v * share,
                  .scale = 0.5 * share,
                  .row = run.last(),
+                 .mean_share = late,
                  .fix_hint = "a thicker or shorter cable and bare, clean joint faces"});
 }
 }  // namespace
@@ -88,6 +92,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
        .high = most_v_cell * cells,
        .scale = cells / 4,
        .row = run.last(),
+       .mean_share = late,
        .fix_hint =
            "the regulator the battery's maker asks for; machine, battery, starter and lamps all of the car's voltage"});
 }

@@ -1,4 +1,4 @@
-#include "systems/rig.hpp"
+#include "systems/judged.hpp"
 
 using namespace sw;
 using namespace sw::rig;
@@ -59,6 +59,37 @@ TEST(AirConditioningBlocks, TheCarFeelsIt) {
   EXPECT_NEAR(without.last("engine.speed") / rpm, 750, 1e-6);
   EXPECT_GT(with.last("radiator.air_in"), without.last("radiator.air_in") + 1);
   EXPECT_GT(with.last("accessories.power"), without.last("accessories.power") + 1000);
+}
+
+/// What the rule says of the hand car with a change: empty where it is not looked at.
+std::optional<Judged> drive_rule(const std::string& change, void (*then)(Build&) = nullptr) {
+  Build b = hand_car(change);
+  if (then) then(b);
+  const Judging j(b, "cold-crank");
+  const auto found = j.of("air_conditioning.compressor-drive");
+  EXPECT_LE(found.size(), 1u);
+  return found.empty() ? std::nullopt : std::optional(*found[0]);
+}
+constexpr const char* no_pulley = "[belts.belt.front.pulley]\ncompressor = false\n";
+constexpr const char* none_fitted = "[air_conditioning]\nfitted = false\n";
+
+TEST(AirConditioningDrive, FittedItNeedsAPulley) {
+  EXPECT_EQ(drive_rule("")->verdict.rule, true);
+  const auto without = drive_rule(no_pulley);
+  EXPECT_EQ(without->verdict.rule, false);
+  EXPECT_NE(without->verdict.reason.find("no pulley"), std::string::npos);
+  EXPECT_NE(without->verdict.fix_hint.find("compressor"), std::string::npos);
+}
+
+TEST(AirConditioningDrive, APulleyAloneAsksWhetherItIsFitted) {
+  EXPECT_EQ(drive_rule(none_fitted)->verdict.rule, true) << "taken out, the compressor turns free";
+  const auto unsaid = drive_rule(none_fitted, [](Build& b) { b.evidence["air_conditioning.fitted"].defaulted = true; });
+  EXPECT_FALSE(unsaid->verdict.rule);
+  EXPECT_EQ(unsaid->verdict.missing, std::vector<std::string>{"air_conditioning.fitted"});
+}
+
+TEST(AirConditioningDrive, NothingToSayWhereThereIsNeither) {
+  EXPECT_FALSE(drive_rule(std::string(none_fitted) + no_pulley));
 }
 
 }  // namespace

@@ -1,0 +1,115 @@
+#include "proof/swaps.hpp"
+
+#include <algorithm>
+#include <set>
+
+#include "document/shelf.hpp"
+#include "field/words.hpp"
+
+namespace sw {
+namespace {
+
+/// A place a part of the shelf can fill, and what stands there now.
+struct Socket {
+  std::string path;
+  std::string_view category;
+  std::string part;
+};
+
+void clear(const FieldInfo& f, void* owner) {
+  if (f.type == FieldType::text)
+    f.access.text_to(owner)->clear();
+  else if (f.type == FieldType::names)
+    f.access.names(owner)->clear();
+  else if (f.type == FieldType::curve)
+    f.access.curve_to(owner)->reset();
+  else
+    f.access.set(owner, std::nullopt);
+}
+
+/// Whether a figure is the part's own and goes out with it.
+bool is_the_parts(const Evidence& e) {
+  return e.defaulted || !e.part.empty() || (e.source != Source::stated && e.source != Source::chosen);
+}
+
+/// The groups of the build that hold figures somebody gave and that the shelf can fill.
+std::vector<Socket> sockets(const Build& build) {
+  std::vector<Socket> all;
+  for (auto& [path, evidence] : build.evidence) {
+    if (evidence.defaulted) continue;
+    for (auto dot = path.find('.'); dot != std::string::npos; dot = path.find('.', dot + 1)) {
+      std::string group = path.substr(0, dot);
+      auto* f = find_field(build_fields(), group);
+      // An entry of a list is filled, not the list; find_field names the list for both.
+      const auto above = group.rfind('.');
+      auto* list = above == std::string::npos ? nullptr : find_field(build_fields(), group.substr(0, above));
+      if (!f) f = list;
+      if (!f || f->part.empty() || (f->type == FieldType::list && f != list)) continue;
+      auto at = std::find_if(all.begin(), all.end(), [&](auto& s) { return s.path == group; });
+      if (at == all.end()) at = all.insert(all.end(), {group, f->part, {}});
+      if (!evidence.part.empty()) at->part = evidence.part;
+    }
+  }
+  return all;
+}
+
+std::optional<double> price_of(const Node& part) {
+  auto* price = part.find("price");
+  const bool number = price && (price->type == Node::Type::integer || price->type == Node::Type::real);
+  return number ? std::optional(price->number) : std::nullopt;
+}
+
+}  // namespace
+
+bool fit(Build& build, const std::string& group, const Node& part) {
+  std::vector<std::string> gone;
+  for (auto& [path, evidence] : build.evidence)
+    if (path.starts_with(group + ".") && is_the_parts(evidence)) gone.push_back(path);
+  for (auto& path : gone) {
+    if (auto leaf = find_leaf(build_fields(), &build, path); leaf.field) clear(*leaf.field, leaf.owner);
+    build.evidence.erase(path);
+  }
+  Node table = part;
+  std::erase_if(table.entries, [&](auto& e) {
+    return std::find(shop_keys.begin(), shop_keys.end(), e.key) != shop_keys.end() &&
+           !find_field(build_fields(), below(group, e.key));
+  });
+  for (std::size_t end = group.size(); end != std::string::npos;) {
+    const auto dot = group.rfind('.', end - 1);
+    const std::size_t from = dot == std::string::npos ? 0 : dot + 1;
+    Node outer;
+    outer.entries.push_back({group.substr(from, end - from), {}, std::move(table)});
+    table = std::move(outer);
+    end = dot;
+  }
+  Diagnostics faults;
+  read(table, build_fields(), &build, "", build.evidence, faults, Source::data_sheet);
+  fill_defaults(build_fields(), &build, "", build.evidence);
+  return !faults.any_fault();
+}
+
+std::vector<Swap> swaps(const Build& build, const DutySet& set, const std::vector<bool>& wanted) {
+  std::vector<Swap> all;
+  if (!build.shelf) return all;
+  for (auto& socket : sockets(build)) {
+    std::set<std::string> tried = {socket.part};
+    for (auto& shelf : *build.shelf) {
+      auto* parts = shelf.find(socket.category);
+      if (!parts || parts->type != Node::Type::table) continue;
+      for (auto& [name, place, part] : parts->entries) {
+        if (part.type != Node::Type::table || !tried.insert(name).second) continue;
+        Build changed = build;
+        if (!fit(changed, socket.path, part)) continue;
+        const Car car(changed);
+        if (car.faults().any_fault()) continue;
+        auto judged = judge(car, set, run_duties(car, set, wanted), wanted);
+        all.push_back({socket.path, name, price_of(part), std::move(changed), std::move(judged)});
+      }
+    }
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](auto& a, auto& b) { return a.price.value_or(1e300) < b.price.value_or(1e300); });
+  return all;
+}
+
+}  // namespace sw

@@ -1,0 +1,16 @@
+#pragma once
+// Sizes a shop can buy or set: no pulley of 2.4137 in, no wire between two gauges.
+#include <optional>
+
+#include "field/field.hpp"
+
+namespace sw {
+
+/// The first trade size at or beyond `si` in the direction asked, SI; empty where there is none (a wire above 4/0, a
+/// fuse above the largest). Common practice: wire by gauge and fuses by the rows of blade and bolt-down fuses; anything
+/// else by a step of the field's own unit.
+std::optional<double> trade_size(const FieldInfo& f, double si, bool upward);
+/// The same of a factor on a whole curve or on several figures: by twentieths.
+double trade_factor(double factor, bool upward);
+
+}  // namespace sw
