@@ -245,13 +245,9 @@ class Report {
     for (std::size_t i : proof_.story.order) {
       const Finding& f = proof_.findings[i];
       if (std::none_of(g.begin(), g.end(), [&](auto* cause) { return cause->id == f.follows; })) continue;
-      const bool same = first && without_duty(first->id) == without_duty(f.id);
-      if (!same) {
-        page_.beside(ruler(f), column(), "also follows: " + clean(f.title), 2);
-        page_.text(clean(where(f)) + ": " + holding(f), column() + 2, 2);
-      } else {
-        page_.beside(ruler(f), column(), "  " + clean(where(f)) + ": " + holding(f), 4);
-      }
+      if (!first || without_duty(first->id) != without_duty(f.id))
+        page_.text("also follows: " + clean(f.title), column(), 2);
+      page_.beside(ruler(f), column(), clean(where(f)) + ": " + holding(f), 2);
       first = &f;
       if (f.caution != Caution::none) cautions_.insert(f.caution);
     }
@@ -267,7 +263,8 @@ class Report {
     }
     if (systems.empty()) return;
     std::string text;
-    for (auto& [name, count] : systems) text += (text.empty() ? "" : " · ") + clean(name) + " " + std::to_string(count);
+    for (auto& [name, count] : systems)
+      text += (text.empty() ? "" : " · ") + together(clean(name) + " " + std::to_string(count));
     page_.space();
     page_.line(strong("HOLDS") + "  " + faint("(--all draws them)"));
     page_.text(text, margin);

@@ -203,19 +203,22 @@ std::vector<Lever> levers(const Question& q, std::size_t most) {
 
 std::optional<Conflict> conflict(const Question& q) {
   if (!can_be_asked(q)) return std::nullopt;
+  std::optional<Conflict> found;
+  double most = 0;
   for (auto& h : handles(q)) {
     if (h.moves.size() > 1 || h.effort > most_effort || h.field->grows) continue;
+    const Move& m = *h.moves[0];
     for (std::size_t k = 0; k < q.base.size(); ++k) {
       auto& other = q.base[k];
       if (k == q.index || other.verdict.rule || !other.margin() || *other.margin() >= 0) continue;
       if (other.duty >= 0 && other.duty != q.base[q.index].duty) continue;
       // Only what the opposite would mend, not what it would merely ease.
-      const double slope = h.moves[0]->slope(k);
-      if (slope * h.slope < 0 && effort_of(h, std::abs(*other.margin() / slope)) <= most_effort)
-        return Conflict{h.lever.path, k};
+      const double slope = m.slope(k), weight = std::abs(m.change(q.index) * m.change(k));
+      if (!(slope * h.slope < 0) || effort_of(h, std::abs(*other.margin() / slope)) > most_effort) continue;
+      if (weight > most) most = weight, found = Conflict{h.lever.path, k};
     }
   }
-  return std::nullopt;
+  return found;
 }
 
 std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Swap>& tried) {
