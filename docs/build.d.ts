@@ -158,7 +158,7 @@ export interface Build {
     battery?: {
       /** capacity: Charge at the 20 hour rate. */
       capacity?: Given<string>;
-      /** cold cranking current: Current at -18 degC for 30 s, a cell not below 1.2 V. */
+      /** cold cranking current: Current at -18 degC for 30 s, a cell not below 1.2 V; not used where the resistance is measured. */
       cold_crank_current?: Given<string>;
       /** internal resistance: Measured at about 25 degC, charged; without it, from the cold cranking current. */
       resistance?: Given<string>;
@@ -170,7 +170,7 @@ export interface Build {
     starter?: {
       /** cranking current: Current while cranking the warm engine at 20 degC. */
       current?: Given<string>;
-      /** at volts: Volts at the starter while it draws that. */
+      /** at volts: Volts at the starter while it draws that; without it 10 V in a 12 V car, 5 V in a 6 V car. */
       voltage?: Given<string>;
       /** cranking speed: Engine speed it then turns. */
       crank_speed?: Given<string>;
@@ -294,7 +294,7 @@ export interface Build {
       conductance_exponent?: Given<number | string>;
       /** blocked share: Share of the tubes silted up. */
       blocked_share?: Given<number | string>;
-      /** airflow loss: Pressure lost in core, condenser and grille against face air speed; without it a usual core. */
+      /** airflow loss: Pressure lost in core, condenser and grille against face air speed; without it a usual core. It counts where a fan's curve is given. */
       airflow_loss?: CurveGiven;
       /** usual airflow loss: Airflow loss over that of a usual core with condenser and grille; stands in, with its doubt, for a curve nobody gave. */
       usual_loss?: Given<number | string>;
@@ -350,8 +350,10 @@ export interface Build {
     fan?: Record<string, {
       /** drive: Electric, or turned by the engine's belt. */
       drive?: Given<"electric" | "engine">;
-      /** installed flow: Air through this core and shroud, standing; not the free-air figure of the box. */
+      /** installed flow: Air through this core and shroud, standing, not the free-air figure of the box; not used where the curve below is given. */
       flow?: Given<string>;
+      /** fan curve: Pressure against flow of the fan itself at its rated volts or speed, from its maker's sheet; with the core's airflow loss it gives the installed flow. */
+      curve?: CurveGiven;
       /** at volts: Volts at the motor that flow and current are meant at; without it 13.5 V in a 12 V car, 6.75 V in a 6 V car. */
       at_voltage?: Given<string>;
       /** current: Current of the motor at those volts. */
@@ -360,7 +362,7 @@ export interface Build {
       at_speed?: Given<string>;
       /** power: Shaft power of an engine-driven fan at that speed. */
       power?: Given<string>;
-      /** free flow: Free-air flow over installed flow. */
+      /** free flow: Free-air flow over installed flow; not used where the fan's curve is given. */
       free_flow_ratio?: Given<number | string>;
       /** on at: Coolant temperature that switches it on. */
       on?: Given<string>;

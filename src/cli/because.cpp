@@ -77,7 +77,7 @@ std::string because_page(const Finding& f, const Look& look) {
     inputs.push_back({clean(b->what), because_value(*b), marks.mark(b->evidence), clean(b->path)});
   if (f.predicted)
     chain.push_back(
-        {strong("so it comes to"), strong(with_doubt(*f.predicted, f.half_width, *f.quantity, f.unit)), {}, {}});
+        {strong("so it comes to"), strong(with_doubt(f)), {}, {}});
   if (!chain.empty()) {
     page.space();
     page.line(strong("FROM CAUSE TO EFFECT"));

@@ -11,6 +11,8 @@
 namespace sw::cli {
 namespace {
 
+constexpr double even_share = 0.7;  ///< of the wider half-width: from here on both sides are told as one
+
 struct Letter {
   std::string_view evidence;
   char letter;
@@ -35,11 +37,16 @@ std::string limit_value(double si, const Finding& f) { return together(print(si,
 
 }  // namespace
 
-std::string with_doubt(double si, double half_width, const Kind& kind, std::string_view unit) {
-  const std::string value = together(print_with_doubt(si, half_width, kind, unit));
+std::string with_doubt(const Finding& f) {
+  const double si = *f.predicted, near = f.half_width, far = f.far_width, wide = std::max(near, far);
+  const std::string value = together(print_with_doubt(si, wide, *f.quantity, f.unit));
   // A doubt far below the last digit shown says nothing.
-  if (!(half_width > 0) || !std::isfinite(half_width) || half_width < 1e-6 * std::abs(si)) return value;
-  return value + together(" ± " + print(half_width, step_kind(kind), unit, 2));
+  if (!(wide > 0) || !std::isfinite(wide) || wide < 1e-6 * std::abs(si)) return value;
+  if (std::min(near, far) >= even_share * wide || f.kind == RequirementKind::band)
+    return value + together(" ± " + print(wide, step_kind(*f.quantity), f.unit, 2));
+  const Span span = *span_of(f);
+  auto end = [&](double x) { return together(print_with_doubt(x, wide, *f.quantity, f.unit)); };
+  return value + " (" + end(span.low) + " to " + end(span.high) + ")";
 }
 
 std::string limit_words(const Finding& f) {
@@ -51,7 +58,7 @@ std::string limit_words(const Finding& f) {
 
 std::string measure_words(const Finding& f) {
   if (!f.predicted) return {};
-  std::string text = with_doubt(*f.predicted, f.half_width, *f.quantity, f.unit);
+  std::string text = with_doubt(f);
   if (f.low_limit && f.high_limit) return text + " where " + limit_words(f) + " is wanted";
   if (f.high_limit) return text + " where " + limit_value(*f.high_limit, f) + " is the most";
   if (f.low_limit) return text + " where " + limit_value(*f.low_limit, f) + " is the least";

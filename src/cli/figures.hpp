@@ -8,8 +8,9 @@
 
 namespace sw::cli {
 
-/// `23 A ± 4 A`; without a doubt the value alone.
-std::string with_doubt(double si, double half_width, const Kind& kind, std::string_view unit);
+/// What is predicted: `23 A ± 4 A`, or `23 A (22 A to 31 A)` where its doubt is lopsided; without a doubt the value
+/// alone.
+std::string with_doubt(const Finding& f);
 /// `112 degC ± 4 K where 105 degC is the most`; empty for a bare rule or where there is no number.
 std::string measure_words(const Finding& f);
 /// `105 degC at most`; empty for a bare rule.

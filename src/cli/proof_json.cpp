@@ -38,11 +38,12 @@ Json value_in(double si, const Kind& kind, const Shown& in) { return number(in_u
 
 Json predicted_json(const Finding& f, const Shown& in) {
   if (!f.predicted || !std::isfinite(*f.predicted)) return nullptr;
-  const double half = std::isfinite(f.half_width) ? f.half_width : 0;
+  const Span span = *span_of(f);
+  auto finite = [&](double x) { return std::isfinite(x) ? x : *f.predicted; };
   return {{"value", value_in(*f.predicted, *f.quantity, in)},
           {"unit", in.text},
-          {"low", value_in(*f.predicted - half, *f.quantity, in)},
-          {"high", value_in(*f.predicted + half, *f.quantity, in)}};
+          {"low", value_in(finite(span.low), *f.quantity, in)},
+          {"high", value_in(finite(span.high), *f.quantity, in)}};
 }
 
 Json limit_json(const Finding& f, const Shown& in) {

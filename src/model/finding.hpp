@@ -1,5 +1,6 @@
 #pragma once
 // A finding: one requirement evaluated at one place in one duty.
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -37,8 +38,9 @@ struct Finding {
 
   const Kind* quantity = &kind::number;
   std::string_view unit;
-  std::optional<double> predicted;              ///< SI; absent where unproven or a bare rule
-  double half_width = 0;                        ///< SI, half-width of the doubt band of the margin
+  std::optional<double> predicted;  ///< SI; absent where unproven or a bare rule
+  double far_width = 0;             ///< SI, half-width on the side away from the limit
+  double half_width = 0;            ///< SI, half-width of the margin's band on its limit's side: what decides
   std::optional<double> low_limit, high_limit;  ///< `least` has low, `most` high, `band` both
   std::optional<double> margin;                 ///< SI, positive on the good side
   double scale = 1;                             ///< SI span the margin is measured against
@@ -54,5 +56,20 @@ struct Finding {
 
   double share() const { return margin ? *margin / scale : 0.0; }
 };
+
+/// The doubt band of what is predicted, SI; a band that has two limits is told by its wider half-width. Empty where
+/// nothing is predicted.
+struct Span {
+  double low, high;
+};
+inline std::optional<Span> span_of(const Finding& f) {
+  if (!f.predicted) return std::nullopt;
+  // Toward a greatest limit from below is up, from beyond it down; of a least one the other way round.
+  const bool up = (f.kind == RequirementKind::most) == (f.margin.value_or(0) >= 0);
+  const double wide = std::max(f.half_width, f.far_width);
+  const double above = f.kind == RequirementKind::band ? wide : up ? f.half_width : f.far_width;
+  const double below = f.kind == RequirementKind::band ? wide : up ? f.far_width : f.half_width;
+  return Span{*f.predicted - below, *f.predicted + above};
+}
 
 }  // namespace sw

@@ -72,6 +72,12 @@ double Move::change(std::size_t i) const {
   return std::abs(a) >= std::abs(b) ? a : b;
 }
 
+double Move::reach(std::size_t i, int toward) const {
+  if (!std::isfinite(change(i))) return std::numeric_limits<double>::quiet_NaN();
+  const double a = i < change_up.size() ? change_up[i] : 0.0, b = i < change_down.size() ? change_down[i] : 0.0;
+  return std::max({0.0, toward * a, toward * b});
+}
+
 double Move::slope(std::size_t i) const {
   if (up != 0 && i < change_up.size() && std::isfinite(change_up[i]) && change_up[i] != 0) return change_up[i] / up;
   if (down != 0 && i < change_down.size() && std::isfinite(change_down[i])) return change_down[i] / down;

@@ -23,6 +23,8 @@ struct Move {
   bool has_doubt() const { return evidence.half_width > 0; }
   /// The change of the larger size; NaN where either was lost.
   double change(std::size_t i) const;
+  /// How far it takes judgement i's margin down (`toward` -1) or up (+1): 0 or more; NaN where either was lost.
+  double reach(std::size_t i, int toward) const;
   /// Change of the margin for one unit of the input, from the side that gave a figure; 0 where neither did.
   double slope(std::size_t i) const;
 };

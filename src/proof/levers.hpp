@@ -33,8 +33,8 @@ struct Question {
 /// doubt in the changed car, and breaks nothing else in that duty; each tried on the car. Empty where none inside its
 /// field's range does.
 std::vector<Lever> levers(const Question& q, std::size_t most = 3);
-/// Of the parts and settings that would do where another failing judgement did not rule it out, the one that weighs most
-/// on both.
+/// Of the parts and settings that would do where another failing judgement did not rule it out, the one that weighs
+/// most on both.
 std::optional<Conflict> conflict(const Question& q);
 /// Positions in `tried` of those with which the judgement holds and nothing else breaks, cheapest first.
 std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Swap>& tried);

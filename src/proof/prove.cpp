@@ -21,14 +21,15 @@ std::string id_of(const Judged& j, const DutySet& set) {
 
 /// What the moves of all uncertain inputs make of a judgement together.
 struct Doubt {
-  double half_width = 0;
+  double toward = 0, away = 0;    ///< half-widths of the margin's band: on its limit's side, which decides, and beyond
   bool flips = false;             ///< a rule that some move turns
   std::vector<std::string> lost;  ///< inputs inside whose doubt the car gives no figure here
 };
 
 Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
   Doubt d;
-  double sum = 0;
+  const int limit = j.margin().value_or(0) >= 0 ? -1 : 1;
+  double toward = 0, away = 0;
   for (auto& m : study.moves) {
     if (!m.has_doubt()) continue;
     const double change = m.change(index);
@@ -37,10 +38,12 @@ Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
     } else if (j.verdict.rule) {
       d.flips |= change != 0;
     } else {
-      sum += change * change;
+      toward += std::pow(m.reach(index, limit), 2);
+      away += std::pow(m.reach(index, -limit), 2);
     }
   }
-  d.half_width = std::sqrt(sum);
+  d.toward = std::sqrt(toward);
+  d.away = std::sqrt(away);
   return d;
 }
 
@@ -48,8 +51,8 @@ State state_of(const Judged& j, const Doubt& d) {
   const auto margin = j.margin();
   if (!margin) return State::unproven;
   if (d.flips || !d.lost.empty()) return State::tight;
-  if (j.verdict.rule || d.half_width <= 0) return *margin >= 0 ? State::holds : State::fails;
-  return std::abs(*margin) <= d.half_width ? State::tight : *margin > 0 ? State::holds : State::fails;
+  if (j.verdict.rule || d.toward <= 0) return *margin >= 0 ? State::holds : State::fails;
+  return std::abs(*margin) <= d.toward ? State::tight : *margin > 0 ? State::holds : State::fails;
 }
 
 /// The weakest evidence among the inputs that make the doubt; `exact` where none does.
@@ -117,9 +120,10 @@ class Prover {
     f.scale = j.verdict.scale > 0 ? j.verdict.scale : 1.0;
     if (!j.verdict.rule) f.margin = j.margin();
     const Doubt doubt = doubt_of(study_, j, i);
-    f.half_width = doubt.half_width;
+    f.half_width = doubt.toward;
+    f.far_width = doubt.away;
     f.state = state_of(j, doubt);
-    f.confidence = f.state == State::unproven ? "" : confidence_of(study_, i, f.half_width);
+    f.confidence = f.state == State::unproven ? "" : confidence_of(study_, i, std::max(doubt.toward, doubt.away));
     f.missing = j.verdict.missing;
     f.reason = j.verdict.reason;
     if (doubt.flips) f.reason += "; within the doubt of its figures it may turn";
@@ -160,7 +164,7 @@ class Prover {
       alone(base_[i], f);
       if (f.state != State::fails) continue;
       if (!tried) tried = swaps(build_, set_, wanted_);
-      const std::string offer = offers({build_, set_, base_, i, f.half_width, study_}, *tried);
+      const std::string offer = offers({build_, set_, base_, i, std::max(f.half_width, f.far_width), study_}, *tried);
       if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + offer;
     }
   }
@@ -201,13 +205,13 @@ class Prover {
       auto& f = p.findings[i];
       for (auto& m : f.missing) add({m, "missing", f.id, 1.0});
       if (f.state != State::tight) continue;
+      const int limit = f.margin.value_or(0) >= 0 ? -1 : 1;
       const Move* most = nullptr;
       for (auto& m : study_.moves)
-        if (m.has_doubt() && std::isfinite(m.change(i)) && (!most || std::abs(m.change(i)) > std::abs(most->change(i))))
-          most = &m;
+        if (m.has_doubt() && m.reach(i, limit) > (most ? most->reach(i, limit) : 0.0)) most = &m;
       if (most && f.half_width > 0)
         add({most->path, std::string(name_of(most->evidence.source)), f.id,
-             std::pow(most->change(i) / f.half_width, 2)});
+             std::pow(most->reach(i, limit) / f.half_width, 2)});
     }
     std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) { return a.share > b.share; });
   }

@@ -107,6 +107,10 @@ class Comparison {
           complain("right twin: tight where it should hold: " + said);
       }
     }
+    for (auto& listed : case_.may_be_tight)
+      if (std::none_of(out_.tight.begin(), out_.tight.end(),
+                       [&](auto& id) { return id == listed || id.starts_with(listed + "@"); }))
+        complain("right twin: listed as tight and is not: " + listed);
   }
 
  private:

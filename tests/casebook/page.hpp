@@ -54,8 +54,7 @@ inline std::string page(const std::vector<Case>& cases) {
          "Where ours lies outside, the reason stands in the last column and the test holds our own figure (a "
          "regression).\n\n" +
          std::to_string(cases.size()) + " cases; " + std::to_string(found) + " of " + std::to_string(expected) +
-         " expected findings come out as written, which a remark says where it is weaker than the case (CO-08); " +
-         std::to_string(alarms) +
+         " expected findings come out as written; " + std::to_string(alarms) +
          " false alarms on right twins.\n\n"
          "| case | what is wrong | found | figure, ours against the case's | right twin | remark "
          "|\n|---|---|---|---|---|---|\n" +

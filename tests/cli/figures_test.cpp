@@ -31,8 +31,23 @@ TEST(LimitWords, NameTheSide) {
 }
 
 TEST(WithDoubt, LeavesOutADoubtThatSaysNothing) {
-  EXPECT_EQ(shown(with_doubt(12, 0, kind::voltage, "V")), "12 V");
-  EXPECT_EQ(shown(with_doubt(12, 1e-9, kind::voltage, "V")), "12 V");
+  Finding f = charge_band();
+  f.predicted = 12;
+  for (double nothing : {0.0, 1e-9}) {
+    f.half_width = f.far_width = nothing;
+    EXPECT_EQ(shown(with_doubt(f)), "12 V");
+  }
+}
+
+// 103 degC below its 105 may go 1 K up, toward the limit, and 4 K down.
+TEST(WithDoubt, TellsALopsidedBandByItsEnds) {
+  Finding f = hot_coolant();
+  f.half_width = 1;
+  f.far_width = 4;
+  EXPECT_EQ(shown(with_doubt(f)), "103 degC (99 degC to 104 degC)");
+  // Beyond the limit, toward it is down.
+  f.margin = -*f.margin;
+  EXPECT_EQ(shown(with_doubt(f)), "103 degC (102 degC to 107 degC)");
 }
 
 TEST(EvidenceMarks, ExplainOnlyWhatWasUsed) {

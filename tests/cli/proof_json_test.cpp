@@ -93,7 +93,7 @@ TEST(ProofJson, HoldsNoNumberThatIsNone) {
   for (double bad : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     for (auto& f : p.findings) {
       f.predicted = f.margin = f.low_limit = f.high_limit = bad;
-      f.half_width = bad;
+      f.half_width = f.far_width = bad;
       for (auto& b : f.because) b.value = bad;
     }
     const std::string text = proof_json(p, "x");

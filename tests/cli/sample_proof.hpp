@@ -38,7 +38,7 @@ inline Finding short_of_current() {
   f.quantity = &kind::current;
   f.unit = "A";
   f.predicted = -7;
-  f.half_width = 3;
+  f.half_width = f.far_width = 3;
   f.low_limit = 0;
   f.margin = -7;
   f.scale = 60;
@@ -68,7 +68,7 @@ inline Finding hot_coolant() {
   f.quantity = &kind::temperature;
   f.unit = "degC";
   f.predicted = 376.15;
-  f.half_width = 4;
+  f.half_width = f.far_width = 4;
   f.high_limit = 378.15;
   f.margin = 2;
   f.scale = 40;
@@ -103,7 +103,7 @@ inline Finding thick_wire() {
   f.quantity = &kind::current;
   f.unit = "A";
   f.predicted = 13;
-  f.half_width = 0.5;
+  f.half_width = f.far_width = 0.5;
   f.high_limit = 40;
   f.margin = 27;
   f.scale = 40;
@@ -135,7 +135,7 @@ inline Finding charge_band() {
   f.quantity = &kind::voltage;
   f.unit = "V";
   f.predicted = 14.2;
-  f.half_width = 0.1;
+  f.half_width = f.far_width = 0.1;
   f.low_limit = 13.8;
   f.high_limit = 14.8;
   f.margin = 0.4;

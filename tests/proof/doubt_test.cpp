@@ -134,4 +134,15 @@ TEST(Doubt, AnyNumberOfThreadsGivesTheSameStudy) {
     }
 }
 
+// A margin that goes 0.2 up and 3 down for one input, whichever way that is moved, reaches 3 down and 0.2 up.
+TEST(Doubt, AMoveReachesEachWayByItsOwnChange) {
+  Move m{.change_up = {-3, 0.5}, .change_down = {0.2, 0.7}};
+  EXPECT_EQ(m.reach(0, -1), 3);
+  EXPECT_EQ(m.reach(0, 1), 0.2);
+  EXPECT_EQ(m.reach(1, -1), 0);
+  EXPECT_EQ(m.reach(1, 1), 0.7);
+  m.change_down[0] = std::numeric_limits<double>::quiet_NaN();
+  EXPECT_TRUE(std::isnan(m.reach(0, 1)));
+}
+
 }  // namespace
