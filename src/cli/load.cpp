@@ -15,20 +15,19 @@ Loaded load(const std::string& file, const OpenText& open_text) {
 
 int tell_faults(const Loaded& loaded, bool json, Console& console) {
   const auto& files = loaded.opened.files;
-  const std::vector<std::string> more = loaded.duties ? loaded.duties->faults : std::vector<std::string>{};
+  Diagnostics all = loaded.opened.faults;
+  if (loaded.duties)
+    for (auto& d : loaded.duties->faults.all()) all.fault(d.place, d.path, d.problem, d.hint);
+  all.sort();
   Page page(console.err_look);
-  std::size_t count = more.size();
-  for (auto& d : loaded.opened.faults.all()) {
+  std::size_t count = 0;
+  for (auto& d : all.all()) {
     const bool fault = d.severity == Severity::fault;
     count += fault;
     if (!fault || !json) page.line(say(d, files));
   }
-  if (!json) {
-    for (auto& words : more) page.line(clean(files.empty() ? words : files.front() + ": " + words));
-    if (count > 1) page.line(std::to_string(count) + " faults; nothing was computed.");
-  } else if (count > 0) {
-    console.out += faults_json(loaded.opened.faults, files, more);
-  }
+  if (!json && count > 1) page.line(std::to_string(count) + " faults; nothing was computed.");
+  if (json && count > 0) console.out += faults_json(all, files);
   console.err += page.take();
   return count > 0 ? exit_code::bad_input : exit_code::good;
 }

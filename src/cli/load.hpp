@@ -11,7 +11,7 @@ namespace sw::cli {
 struct Loaded {
   Opened opened;
   std::unique_ptr<DutySet> duties;  ///< null where the build has faults
-  bool good() const { return duties && duties->faults.empty(); }
+  bool good() const { return duties && !duties->faults.any_fault(); }
 };
 /// `open` finds the build, its base, shelves and traces.
 Loaded load(const std::string& file, const OpenText& open);

@@ -78,24 +78,24 @@ Json to_json(const Finding& f) {
   Json because = Json::array();
   for (auto& b : f.because) because.push_back(because_json(b));
   Json out = {{"id", f.id},
-          {"system", f.system},
-          {"duty", f.duty},
-          {"place", f.place},
-          {"title", f.title},
-          {"kind", requirement_kind_names[static_cast<std::size_t>(f.kind)]},
-          {"state", state_names[static_cast<std::size_t>(f.state)]},
-          {"predicted", predicted_json(f, in)},
-          {"limit", limit_json(f, in)},
-          {"margin", margin_json(f)},
-          {"confidence", f.confidence},
-          {"hazard", hazard_names[static_cast<std::size_t>(f.hazard)]},
-          {"source", f.source},
-          {"formula", f.formula},
-          {"caution", f.caution == Caution::none ? Json(nullptr) : Json(caution_text(f.caution))},
-          {"because", std::move(because)},
-          {"missing", f.missing},
-          {"reason", f.reason},
-          {"fix_hint", f.fix_hint}};
+              {"system", f.system},
+              {"duty", f.duty},
+              {"place", f.place},
+              {"title", f.title},
+              {"kind", requirement_kind_names[static_cast<std::size_t>(f.kind)]},
+              {"state", state_names[static_cast<std::size_t>(f.state)]},
+              {"predicted", predicted_json(f, in)},
+              {"limit", limit_json(f, in)},
+              {"margin", margin_json(f)},
+              {"confidence", f.confidence},
+              {"hazard", hazard_names[static_cast<std::size_t>(f.hazard)]},
+              {"source", f.source},
+              {"formula", f.formula},
+              {"caution", f.caution == Caution::none ? Json(nullptr) : Json(caution_text(f.caution))},
+              {"because", std::move(because)},
+              {"missing", f.missing},
+              {"reason", f.reason},
+              {"fix_hint", f.fix_hint}};
   if (!f.follows.empty()) out["follows"] = f.follows;
   return out;
 }
@@ -135,18 +135,10 @@ std::string proof_json(const Proof& proof, std::string_view build) {
 
 std::string finding_json(const Finding& finding) { return text_of(to_json(finding)); }
 
-std::string faults_json(const Diagnostics& faults, const std::vector<std::string>& files,
-                        const std::vector<std::string>& more) {
+std::string faults_json(const Diagnostics& faults, const std::vector<std::string>& files) {
   Json all = Json::array();
   for (auto& d : faults.all())
     if (d.severity == Severity::fault) all.push_back(fault_json(d, files));
-  for (auto& words : more) {
-    const auto colon = words.find(": ");
-    Diagnostic d;
-    d.path = colon == std::string::npos ? "" : words.substr(0, colon);
-    d.problem = colon == std::string::npos ? words : words.substr(colon + 2);
-    all.push_back(fault_json(d, files));
-  }
   return text_of({{"faults", std::move(all)}});
 }
 

@@ -9,8 +9,6 @@ namespace sw::cli {
 
 std::string proof_json(const Proof& proof, std::string_view build);
 std::string finding_json(const Finding& finding);
-/// `more` are faults in words that begin with their path: `duty.x: no duration`.
-std::string faults_json(const Diagnostics& faults, const std::vector<std::string>& files,
-                        const std::vector<std::string>& more = {});
+std::string faults_json(const Diagnostics& faults, const std::vector<std::string>& files);
 
 }  // namespace sw::cli

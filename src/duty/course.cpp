@@ -11,9 +11,9 @@ namespace {
 
 constexpr double fastest_m_s = 89.408;  ///< 200 mph, as the field `speed` allows
 
-unsigned condition_bits(const Duty& duty, std::vector<std::string>& faults) {
+unsigned condition_bits(const Duty& duty, std::vector<CourseFault>& faults) {
   const auto own = conditions_of(duty.conditions);
-  for (auto& p : own.problems) faults.push_back("conditions: " + p.what + (p.hint.empty() ? "" : "; " + p.hint));
+  for (auto& p : own.problems) faults.push_back({"conditions", p.what, p.hint});
   unsigned bits = own.bits | bit(Condition::always);
   if (duty.engine != EngineState::off) bits |= bit(Condition::key);
   if (duty.engine == EngineState::running) bits |= bit(Condition::running);
@@ -49,7 +49,7 @@ bool Course::corner_at(double t) const {
 }
 
 Course make_course(const std::string& key, const Duty& duty, const std::string& trace,
-                   std::vector<std::string>& faults) {
+                   std::vector<CourseFault>& faults) {
   Course c;
   c.duty = &duty;
   c.key = key;
@@ -60,8 +60,10 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
   } else if (!trace.empty()) {
     auto read = physics::read_speed_trace(trace);
     if (auto* fault = std::get_if<physics::TraceFault>(&read)) {
-      faults.push_back(duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " +
-                       fault->problem);
+      faults.push_back(
+          {"trace_file",
+           duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " + fault->problem,
+           {}});
     } else {
       c.time = std::get<physics::SpeedTrace>(read).time_s;
       c.speed = std::get<physics::SpeedTrace>(read).speed_m_s;
@@ -69,10 +71,12 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
   }
   c.duration = duty.duration ? duty.duration->si : c.time.empty() ? 0.0 : c.time.back();
   if (duty.speed && (duty.speed_trace || !duty.trace_file.empty()))
-    faults.push_back("both a held speed and a trace: give one");
+    faults.push_back({"speed", "both a held speed and a trace", "give one"});
   if (!c.speed.empty() && *std::max_element(c.speed.begin(), c.speed.end()) > fastest_m_s)
-    faults.push_back("the trace goes faster than 200 mph");
-  if (!(c.duration > 0) && duty.trace_file.empty()) faults.push_back("no duration: give `duration` or a speed trace");
+    faults.push_back({duty.speed_trace ? "speed_trace" : "trace_file", "the trace goes faster than 200 mph",
+                      "are its speeds in the unit of their heading?"});
+  if (!(c.duration > 0) && duty.trace_file.empty())
+    faults.push_back({"duration", "nothing says how long it lasts", "give `duration` or a speed trace"});
   const double altitude = duty.altitude ? duty.altitude->si : 0.0, ambient = duty.ambient ? duty.ambient->si : 298.15;
   c.pressure = physics::standard_atmosphere(altitude).pressure_pa;
   c.density = physics::air_density(c.pressure, ambient);

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "model/duty.hpp"
+#include "physics/atmosphere.hpp"
 
 namespace sw {
 
@@ -13,7 +14,7 @@ struct Course {
   double duration = 0;              ///< s
   std::vector<double> time, speed;  ///< trace, s and m/s; empty where one speed is held
   double held_speed = 0;
-  double pressure = 101325, density = 1.184;
+  double pressure = 101325, density = physics::reference_air_density_kg_m3;
   unsigned conditions = 0;  ///< bits by Condition
   bool running = true, cranking = false, pull = false, air_conditioning = false;
 
@@ -35,8 +36,14 @@ struct Course {
   mutable std::size_t hint_ = 0;  ///< where the last look-up ended; one Course serves one run
 };
 
-/// Reads the duty's fields; `trace` is the text of its trace file where it names one. Faults in words.
+/// What no single field of a duty can see.
+struct CourseFault {
+  std::string_view key;  ///< of the duty's field it is told at
+  std::string problem, hint;
+};
+
+/// Reads the duty's fields; `trace` is the text of its trace file where it names one.
 Course make_course(const std::string& key, const Duty& duty, const std::string& trace,
-                   std::vector<std::string>& faults);
+                   std::vector<CourseFault>& faults);
 
 }  // namespace sw

@@ -1,6 +1,7 @@
 #include "duty/duties.hpp"
 
 #include <algorithm>
+#include <cassert>
 
 #include "field/stock.hpp"
 
@@ -18,11 +19,21 @@ Named<Duty> read_shipped() {
   const Node root = parse_text(std::string(stock_text("duties.toml")), 0, false, faults);
   read(root, table, &all, "", evidence, faults);
   fill_defaults(table, &all, "", evidence);
+  assert(!faults.any_fault() && "stock/duties.toml");
   return all.duty;
 }
 
+/// At its own field, or where that is not given at the duty's first.
+void tell(const std::string& duty, const CourseFault& f, const EvidenceMap& evidence, Diagnostics& faults) {
+  const std::string path = "duty." + duty + "." + std::string(f.key);
+  auto it = evidence.find(path);
+  if (it == evidence.end() || it->second.defaulted) it = evidence.lower_bound("duty." + duty + ".");
+  const bool there = it != evidence.end() && it->first.starts_with("duty." + duty + ".");
+  faults.fault(there ? it->second.place : Place{}, path, f.problem, f.hint);
+}
+
 /// Puts each duty after the one it starts from; names loops and strangers.
-Named<Duty> in_order(const Named<Duty>& all, std::vector<std::string>& faults) {
+Named<Duty> in_order(const Named<Duty>& all, const EvidenceMap& evidence, Diagnostics& faults) {
   Named<Duty> out;
   std::vector<bool> placed(all.size(), false);
   for (bool moved = true; moved;) {
@@ -36,8 +47,11 @@ Named<Duty> in_order(const Named<Duty>& all, std::vector<std::string>& faults) {
   }
   for (std::size_t i = 0; i < all.size(); ++i)
     if (!placed[i])
-      faults.push_back("duty." + all.entries[i].first + ".after: there is no duty \"" + all.entries[i].second.after +
-                       "\" to start from, or the two wait for each other");
+      tell(all.entries[i].first,
+           {"after",
+            "there is no duty \"" + all.entries[i].second.after + "\" to start from, or the two wait for each other",
+            {}},
+           evidence, faults);
   return out;
 }
 
@@ -58,19 +72,21 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
     else
       all.entries.push_back(own);
   }
-  set->duty = in_order(all, set->faults);
+  set->duty = in_order(all, build.evidence, set->faults);
   for (auto& [name, duty] : set->duty) {
     std::string trace;
-    std::vector<std::string> faults;
+    std::vector<CourseFault> faults;
     if (!duty.trace_file.empty()) {
       if (auto text = open(build.folder / duty.trace_file))
         trace = *text;
       else
-        faults.push_back("cannot read \"" + duty.trace_file + "\" beside the build");
+        faults.push_back(
+            {"trace_file", "cannot read \"" + duty.trace_file + "\"", "it is looked for beside the build"});
     }
     set->courses.push_back(make_course(name, duty, trace, faults));
-    for (auto& f : faults) set->faults.push_back("duty." + name + ": " + f);
+    for (auto& f : faults) tell(name, f, build.evidence, set->faults);
   }
+  set->faults.sort();
   return set;
 }
 

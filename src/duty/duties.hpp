@@ -11,9 +11,9 @@
 namespace sw {
 
 struct DutySet {
-  Named<Duty> duty;                 ///< in running order: a duty stands after the one it starts from
-  std::vector<std::string> faults;  ///< of the workshop's own: no duration, unknown `after`, a loop, a bad trace
-  std::vector<Course> courses;      ///< same order; courses[i].duty points into `duty`
+  Named<Duty> duty;             ///< in running order: a duty stands after the one it starts from
+  Diagnostics faults;           ///< of the workshop's own: no duration, unknown `after`, a loop, a bad trace
+  std::vector<Course> courses;  ///< same order; courses[i].duty points into `duty`
 };
 const Named<Duty>& shipped_duties();
 /// `open` finds trace files.

@@ -124,8 +124,8 @@ class Stepper {
     if (fail_open_loop()) return h;
     const Port* nameless = rhs_.no_number();
     fail(Outcome::not_converged,
-         "steps of " + in_words(h) + " s would be needed at " + in_words(t_) + " s: " +
-             (nameless ? std::string(nameless->name) + " comes to no number; a" : std::string("a")) +
+         "steps of " + in_words(h) + " s would be needed at " + in_words(t_) +
+             " s: " + (nameless ? std::string(nameless->name) + " comes to no number; a" : std::string("a")) +
              " figure is far outside what the laws cover");
     return h;
   }

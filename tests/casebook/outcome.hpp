@@ -55,7 +55,7 @@ class Twin {
   explicit Twin(const std::filesystem::path& file) : opened_(open(file, from_disk())) {
     for (auto& d : opened_.faults.all()) faults += say(d, opened_.files) + "\n";
     set_ = duties_of(opened_.build, from_disk());
-    for (auto& f : set_->faults) faults += f + "\n";
+    for (auto& d : set_->faults.all()) faults += say(d, opened_.files) + "\n";
   }
   const Proof& proof(const std::string& duty) {
     auto it = proofs_.find(duty);

@@ -13,9 +13,9 @@ namespace {
 using tiny::lasting;
 
 Course course_of(const Duty& d, const std::string& trace = "") {
-  std::vector<std::string> faults;
+  std::vector<CourseFault> faults;
   Course c = make_course("drive", d, trace, faults);
-  EXPECT_TRUE(faults.empty()) << faults.front();
+  EXPECT_TRUE(faults.empty()) << faults.front().problem;
   return c;
 }
 
@@ -82,19 +82,19 @@ TEST(Course, ReadsARecordedTraceAndTellsWhereItIsWrong) {
   const Course c = course_of(d, "time_s,speed_kmh\n0,0\n10,36\n");
   EXPECT_EQ(c.duration, 10);
   EXPECT_NEAR(c.motion(5).speed, 5, 1e-12);
-  std::vector<std::string> faults;
+  std::vector<CourseFault> faults;
   make_course("drive", d, "time_s,speed_kmh\n0,0\n10,fast\n", faults);
   ASSERT_FALSE(faults.empty());
-  EXPECT_NE(faults[0].find("drive.csv:3"), std::string::npos) << faults[0];
+  EXPECT_NE(faults[0].problem.find("drive.csv:3"), std::string::npos) << faults[0].problem;
 }
 
 TEST(Course, WantsADuration) {
   Duty d = lasting(1);
   d.duration.reset();
-  std::vector<std::string> faults;
+  std::vector<CourseFault> faults;
   make_course("drive", d, "", faults);
   ASSERT_EQ(faults.size(), 1u);
-  EXPECT_NE(faults[0].find("duration"), std::string::npos);
+  EXPECT_NE(faults[0].key.find("duration"), std::string::npos);
 }
 
 TEST(Course, PutsConditionsTogether) {
@@ -113,10 +113,10 @@ TEST(Course, PutsConditionsTogether) {
   EXPECT_TRUE(has(Condition::start) && has(Condition::key));
   EXPECT_FALSE(has(Condition::running));
   d.conditions = {"fog"};
-  std::vector<std::string> faults;
+  std::vector<CourseFault> faults;
   make_course("drive", d, "", faults);
   ASSERT_EQ(faults.size(), 1u);
-  EXPECT_NE(faults[0].find("\"fog\""), std::string::npos);
+  EXPECT_NE(faults[0].problem.find("\"fog\""), std::string::npos);
 }
 
 TEST(Course, TakesTheAirOfItsHeight) {

@@ -42,7 +42,7 @@ const Demo& demo() {
 TEST(Duties, ShippedOnesAreWithoutFault) {
   ASSERT_FALSE(shipped_duties().empty());
   const auto set = duties_of(Build{}, no_files);
-  EXPECT_TRUE(set->faults.empty()) << set->faults.front();
+  EXPECT_FALSE(set->faults.any_fault());
   ASSERT_EQ(set->courses.size(), shipped_duties().size());
   for (std::size_t i = 0; i < set->courses.size(); ++i) {
     EXPECT_EQ(set->courses[i].duty, &set->duty.entries[i].second);
@@ -54,7 +54,7 @@ TEST(Duties, StandAfterTheOneTheyStartFrom) {
   Build b;
   b.duty.entries = {{"third", starting_after("second")}, {"second", starting_after("first")}, {"first", lasting(60)}};
   const auto set = duties_of(b, no_files);
-  EXPECT_TRUE(set->faults.empty());
+  EXPECT_FALSE(set->faults.any_fault());
   EXPECT_LT(index_of(*set, "first"), index_of(*set, "second"));
   EXPECT_LT(index_of(*set, "second"), index_of(*set, "third"));
 }
@@ -77,15 +77,15 @@ TEST(Duties, NameLoopsStrangersAndLostFiles) {
                     {"lost", lost}};
   const auto set = duties_of(b, no_files);
   auto told = [&](const std::string& part, const std::string& more) {
-    for (auto& f : set->faults)
-      if (f.find(part) != std::string::npos && f.find(more) != std::string::npos) return true;
+    for (auto& f : set->faults.all())
+      if (f.path == part && f.problem.find(more) != std::string::npos) return true;
     return false;
   };
-  EXPECT_EQ(set->faults.size(), 4u);
+  EXPECT_EQ(set->faults.all().size(), 4u);
   EXPECT_TRUE(told("duty.hen.after", "\"egg\""));
   EXPECT_TRUE(told("duty.egg.after", "\"hen\""));
   EXPECT_TRUE(told("duty.orphan.after", "\"nobody\""));
-  EXPECT_TRUE(told("duty.lost", "lost.csv"));
+  EXPECT_TRUE(told("duty.lost.trace_file", "lost.csv"));
 }
 
 TEST(Duties, NoDutyOfTheCarHasMoreStatesThanTheIntegratorHolds) {

@@ -22,9 +22,10 @@ struct Car {
 
   Car(std::span<const Block> blocks, Duty d, const void* model = nullptr) : duty(std::move(d)) {
     graph = join({{"tiny", "tiny", model, {}, blocks, {}}}, outside::all);
-    std::vector<std::string> faults = graph.faults;
+    std::vector<CourseFault> faults;
     course = make_course("tiny", duty, "", faults);
-    if (!faults.empty()) throw std::runtime_error(faults.front());
+    if (!graph.faults.empty()) throw std::runtime_error(graph.faults.front());
+    if (!faults.empty()) throw std::runtime_error(faults.front().problem);
   }
   Trace run(const StepControl& control = {}) const {
     Course own = course;

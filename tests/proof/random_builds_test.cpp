@@ -83,7 +83,7 @@ TEST(RandomBuilds, EachFindingHasANumberOrAReason) {
     SCOPED_TRACE("random build " + std::to_string(seed));
     const Build build = draw(seed);
     const auto set = duties_of(build, from_disk());
-    if (!set->faults.empty()) continue;  // said to the user before any proof
+    if (set->faults.any_fault()) continue;  // said to the user before any proof
     const auto from = std::chrono::steady_clock::now();
     const Car car(build);
     ASSERT_TRUE(car.graph().faults.empty()) << car.graph().faults[0];

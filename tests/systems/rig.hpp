@@ -46,7 +46,7 @@ class Drive {
     for (auto& f : car_->graph().faults) ADD_FAILURE() << f;
     for (auto& s : car_->systems())
       for (auto& m : s.missing) ADD_FAILURE() << "missing: " << m;
-    for (auto& f : set_->faults) ADD_FAILURE() << f;
+    for (auto& f : set_->faults.all()) ADD_FAILURE() << f.path << ": " << f.problem;
   }
   Drive(const Build& build, const std::string& duty) : Drive(build) { run(duty); }
 
