@@ -27,7 +27,7 @@ Json leaf_json(const Leaf& leaf) {
     return text.empty() ? Json(nullptr) : Json(text);
   }
   if (f.type == FieldType::names) {
-    const auto& names = *f.access.names(const_cast<void*>(leaf.owner));
+    const auto& names = *f.access.names(leaf.owner);
     return names.empty() ? Json(nullptr) : Json(names);
   }
   if (f.type == FieldType::curve) {

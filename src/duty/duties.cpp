@@ -32,6 +32,26 @@ void tell(const std::string& duty, const CourseFault& f, const EvidenceMap& evid
   faults.fault(there ? it->second.place : Place{}, path, f.problem, f.hint);
 }
 
+/// A shipped duty with what the workshop's own of its name gives; like all tables of a build only what differs is said.
+Duty laid_over(const Duty& shipped, const std::pair<std::string, Duty>& own, const EvidenceMap& evidence) {
+  Duty out = own.second;
+  auto given = [&](std::string_view key) {
+    auto it = evidence.find("duty." + own.first + "." + std::string(key));
+    return it == evidence.end() || !it->second.defaulted;
+  };
+  const bool steady = out.speed.has_value(), recorded = out.speed_trace || !out.trace_file.empty();
+  for (auto& f : Duty::fields())
+    if (!has_value(f, &own.second) || !given(f.key)) copy_leaf(f, &shipped, &out);
+  // How it is driven is one thing, said by a speed, by a trace or by a file of one; a trace has its own length.
+  if (steady || recorded) {
+    out.speed = own.second.speed;
+    out.speed_trace = own.second.speed_trace;
+    out.trace_file = own.second.trace_file;
+  }
+  if (recorded) out.duration = own.second.duration;
+  return out;
+}
+
 /// Puts each duty after the one it starts from; names loops and strangers.
 Named<Duty> in_order(const Named<Duty>& all, const EvidenceMap& evidence, Diagnostics& faults) {
   Named<Duty> out;
@@ -68,7 +88,7 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
   for (auto& own : build.duty) {
     auto it = std::find_if(all.entries.begin(), all.entries.end(), [&](auto& e) { return e.first == own.first; });
     if (it != all.entries.end())
-      it->second = own.second;
+      it->second = laid_over(it->second, own, build.evidence);
     else
       all.entries.push_back(own);
   }

@@ -47,7 +47,8 @@ struct Access {
   void (*set)(void* owner, std::optional<double>) = nullptr;
   const std::string* (*text)(const void* owner) = nullptr;
   std::string* (*text_to)(void* owner) = nullptr;
-  std::vector<std::string>* (*names)(void* owner) = nullptr;
+  const std::vector<std::string>* (*names)(const void* owner) = nullptr;
+  std::vector<std::string>* (*names_to)(void* owner) = nullptr;
   const std::optional<Curve>* (*curve)(const void* owner) = nullptr;
   std::optional<Curve>* (*curve_to)(void* owner) = nullptr;
   std::span<const FieldInfo> (*children)() = nullptr;         ///< of a group or of each entry of a list
@@ -175,7 +176,8 @@ template <auto M> consteval FieldInfo text(std::string_view key, std::string_vie
 template <auto M> consteval FieldInfo names(std::string_view key, std::string_view label) {
   Access a;
   a.address = field_detail::address<M>;
-  a.names = [](void* o) -> std::vector<std::string>* { return &field_detail::at<M>(o); };
+  a.names = [](const void* o) -> const std::vector<std::string>* { return &field_detail::at<M>(o); };
+  a.names_to = [](void* o) -> std::vector<std::string>* { return &field_detail::at<M>(o); };
   return {.key = key, .label = label, .type = FieldType::names, .access = a};
 }
 template <auto M> consteval FieldInfo curve(std::string_view key, std::string_view label, const Kind& x, const Kind& y) {

@@ -23,6 +23,10 @@ void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string
 /// The leaf at `path` below `owner`, with the owner open to change; null field where there is none.
 struct LeafTo { const FieldInfo* field = nullptr; void* owner = nullptr; };
 LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path);
+/// Whether a leaf has a value: of a text or a list of names, whether it is not empty.
+bool has_value(const FieldInfo& leaf, const void* owner);
+/// Gives a leaf of `to` the value that of `from` has, or none.
+void copy_leaf(const FieldInfo& leaf, const void* from, void* to);
 /// The field a path names, entries of lists by any name (`loads.fan.current`, `loads.*.current`); null if none.
 const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view path);
 

@@ -59,6 +59,24 @@ LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_vie
   return rest.empty() ? LeafTo{f, owner} : LeafTo{};
 }
 
+bool has_value(const FieldInfo& f, const void* owner) {
+  if (f.type == FieldType::text) return !f.access.text(owner)->empty();
+  if (f.type == FieldType::names) return !f.access.names(owner)->empty();
+  if (f.type == FieldType::curve) return f.access.curve(owner)->has_value();
+  return f.access.get(owner).has_value();
+}
+
+void copy_leaf(const FieldInfo& f, const void* from, void* to) {
+  if (f.type == FieldType::text)
+    *f.access.text_to(to) = *f.access.text(from);
+  else if (f.type == FieldType::names)
+    *f.access.names_to(to) = *f.access.names(from);
+  else if (f.type == FieldType::curve)
+    *f.access.curve_to(to) = *f.access.curve(from);
+  else
+    f.access.set(to, f.access.get(from));
+}
+
 const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view path) {
   auto [key, rest] = split(path);
   auto* f = by_key(fields, key);

@@ -107,7 +107,7 @@ bool store(const Given& given, const Site& site, void* owner, double& si) {
     case FieldType::names: {
       auto names = read_names(*given.value, site);
       if (!names || !given.sound) return false;
-      *access.names(owner) = std::move(*names);
+      *access.names_to(owner) = std::move(*names);
       return true;
     }
     case FieldType::curve: {
@@ -130,7 +130,7 @@ void clear(const FieldInfo& f, void* owner) {
   if (f.type == FieldType::text)
     f.access.text_to(owner)->clear();
   else if (f.type == FieldType::names)
-    f.access.names(owner)->clear();
+    f.access.names_to(owner)->clear();
   else if (f.type == FieldType::curve)
     f.access.curve_to(owner)->reset();
   else

@@ -71,7 +71,7 @@ std::optional<Node> plain(const Leaf& leaf) {
     return text->empty() ? std::nullopt : std::optional(text_node(*text));
   }
   if (f.type == FieldType::names) {
-    auto* names = f.access.names(const_cast<void*>(leaf.owner));
+    auto* names = f.access.names(leaf.owner);
     return names->empty() ? std::nullopt : std::optional(names_node(*names));
   }
   if (f.type == FieldType::curve) {

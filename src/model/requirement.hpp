@@ -2,6 +2,7 @@
 // A requirement: one thing that must hold. It says where and in which duties it is looked at; `evaluate` reads the
 // model and the trace and gives one verdict a place. Bands, states and because-lists are made from it elsewhere.
 #include <functional>
+#include <limits>
 #include <span>
 #include <string>
 #include <string_view>
@@ -34,7 +35,12 @@ struct Evidenced {
   const Trace* trace;
   const Duty* duty;
   const std::uint16_t* slots;  ///< of the requirement's `needs`, same order
-  double at(std::size_t row, int need) const { return trace->at(row, slots[need]); }
+  static constexpr std::uint16_t absent = 0xffff;  ///< slot of a port that cannot be computed
+  /// NaN where the port or the row is not there: only rules with `own_missing` meet that.
+  double at(std::size_t row, int need) const {
+    return slots[need] == absent || row >= trace->rows() ? std::numeric_limits<double>::quiet_NaN()
+                                                         : trace->at(row, slots[need]);
+  }
   std::size_t slot(int need) const { return slots[need]; }
   std::size_t last() const { return trace->rows() - 1; }
 };
@@ -53,7 +59,9 @@ struct Requirement {
   /// Empty: a static rule, looked at once, at the start of the first duty.
   std::span<const std::string_view> duties = {};
   std::span<const Port> needs = {};  ///< ports it reads
-  bool own_missing = false;          ///< names its own missing figures: looked at whatever else its system lacks
+  /// A rule on the model's own figures: looked at whatever else the car lacks. It names what is missing itself; a verdict
+  /// it leaves without a figure is blamed on what keeps its ports from being computed.
+  bool own_missing = false;
   /// Ports told in the because-list, cause first.
   std::span<const std::string_view> chain = {};
   /// The coupling to cut for comparison where it does not hold, and how that is told: what the part's maker assumes.

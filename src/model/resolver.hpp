@@ -47,6 +47,9 @@ class Resolver {
   /// What every system may know of the whole car: its nominal voltage, set by the first system in the list. Rated volts
   /// that a part does not state are taken at 1.125 times this (13.5 V in a 12 V car).
   double nominal_v = 12;
+  /// Which post is joined to the body, and its field's path; set by the same system. Empty: nobody said.
+  std::optional<bool> positive_earth;
+  std::string earth_path;
   double usual_rated_v() const { return 1.125 * nominal_v; }
 
   std::string path_of(const void* member) const;

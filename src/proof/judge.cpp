@@ -28,19 +28,19 @@ class Judge {
 
   void look(const Requirement& r, std::size_t system, int duty) {
     std::vector<Verdict> found;
-    if (auto missing = missing_for(r, system); !missing.empty()) {
+    const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : first_run();
+    if (r.own_missing)
+      on_its_own(r, system, at, found);
+    else if (auto missing = missing_for(r, system); !missing.empty())
       found.push_back({.missing = {missing.begin(), missing.end()}});
-    } else {
-      const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : first_run();
-      if (at == traces_.size())
-        found.push_back({.reason = "no duty was run to look at it in"});
-      else if (duty >= 0 && !traces_[at].summary.usable())
-        found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
-      else if (auto* breach = duty >= 0 ? breach_for(r, at) : nullptr)
-        found.push_back({.reason = "outside the range of a law: " + breach->says});
-      else
-        evaluate(r, system, at, found);
-    }
+    else if (at == traces_.size())
+      found.push_back({.reason = "no duty was run to look at it in"});
+    else if (duty >= 0 && !traces_[at].summary.usable())
+      found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
+    else if (auto* breach = duty >= 0 ? breach_for(r, at) : nullptr)
+      found.push_back({.reason = "outside the range of a law: " + breach->says});
+    else
+      evaluate(r, system, traces_[at], set_.courses[at].duty, found);
     for (auto& v : found) {
       tidy(v);
       out.push_back({&r, system, duty, std::move(v)});
@@ -51,12 +51,29 @@ class Judge {
 
  private:
   std::set<std::string> missing_for(const Requirement& r, std::size_t system) const {
+    auto& own = car_.systems()[system].missing;
+    std::set<std::string> all(own.begin(), own.end());
+    all.merge(blame_of(r));
+    return all;
+  }
+  /// The missing figures that keep a requirement's ports from being computed.
+  std::set<std::string> blame_of(const Requirement& r) const {
     std::set<std::string> all;
-    if (!r.own_missing) all.insert(car_.systems()[system].missing.begin(), car_.systems()[system].missing.end());
     for (auto& p : r.needs)
       if (auto it = car_.graph().unavailable.find(p.name); it != car_.graph().unavailable.end())
         all.insert(it->second.begin(), it->second.end());
     return all;
+  }
+  void on_its_own(const Requirement& r, std::size_t system, std::size_t at, std::vector<Verdict>& found) const {
+    static const Trace none;
+    const bool ran = at < traces_.size() && traces_[at].rows() > 0;
+    evaluate(r, system, ran ? traces_[at] : none, ran ? set_.courses[at].duty : nullptr, found);
+    for (auto& v : found) {
+      if (v.rule || v.predicted || !v.missing.empty() || !v.reason.empty()) continue;
+      const auto blame = blame_of(r);
+      v.missing.assign(blame.begin(), blame.end());
+      if (v.missing.empty()) v.reason = "no duty was run to look at it in";
+    }
   }
   const Breach* breach_for(const Requirement& r, std::size_t at) const {
     for (auto& b : breaches_[at])
@@ -69,10 +86,14 @@ class Judge {
       if (traces_[i].rows() > 0) return i;
     return traces_.size();
   }
-  void evaluate(const Requirement& r, std::size_t system, std::size_t at, std::vector<Verdict>& found) const {
+  void evaluate(const Requirement& r, std::size_t system, const Trace& trace, const Duty* duty,
+                std::vector<Verdict>& found) const {
     std::vector<std::uint16_t> slots;
-    for (auto& p : r.needs) slots.push_back(static_cast<std::uint16_t>(car_.graph().slot(p.name)));
-    r.evaluate(car_.systems()[system].model, {&traces_[at], set_.courses[at].duty, slots.data()}, found);
+    for (auto& p : r.needs) {
+      const int slot = car_.graph().slot(p.name);
+      slots.push_back(slot < 0 ? Evidenced::absent : static_cast<std::uint16_t>(slot));
+    }
+    r.evaluate(car_.systems()[system].model, {&trace, duty, slots.data()}, found);
   }
 
   const Car& car_;

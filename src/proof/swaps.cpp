@@ -20,7 +20,7 @@ void clear(const FieldInfo& f, void* owner) {
   if (f.type == FieldType::text)
     f.access.text_to(owner)->clear();
   else if (f.type == FieldType::names)
-    f.access.names(owner)->clear();
+    f.access.names_to(owner)->clear();
   else if (f.type == FieldType::curve)
     f.access.curve_to(owner)->reset();
   else

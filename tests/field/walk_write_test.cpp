@@ -82,7 +82,7 @@ class RandomCar {
         *f.access.text_to(owner) = *rc::gen::element<std::string>("red", "a \"b\"\\", "é\n\x01\x7f", "'''");
         break;
       case FieldType::names:
-        *f.access.names(owner) = {"left", "é \"x\""};
+        *f.access.names_to(owner) = {"left", "é \"x\""};
         break;
       case FieldType::curve:
         *f.access.curve_to(owner) = Curve{{share(), 1.5 + share()}, {share() * 900, share() * 900}};
@@ -125,7 +125,7 @@ void assert_same(const Leaf& leaf, const void* read) {
   if (access.text) {
     RC_ASSERT(*access.text(leaf.owner) == *access.text(read));
   } else if (access.names) {
-    RC_ASSERT(*access.names(const_cast<void*>(leaf.owner)) == *access.names(const_cast<void*>(read)));
+    RC_ASSERT(*access.names(leaf.owner) == *access.names(read));
   } else if (access.curve) {
     auto &a = *access.curve(leaf.owner), &b = *access.curve(read);
     RC_ASSERT(a.has_value() == b.has_value());

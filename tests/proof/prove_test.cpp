@@ -147,17 +147,11 @@ void clear(const FieldInfo& f, void* owner) {
   if (f.type == FieldType::text)
     f.access.text_to(owner)->clear();
   else if (f.type == FieldType::names)
-    f.access.names(owner)->clear();
+    f.access.names_to(owner)->clear();
   else if (f.type == FieldType::curve)
     f.access.curve_to(owner)->reset();
   else
     f.access.set(owner, std::nullopt);
-}
-bool given(const FieldInfo& f, const void* owner) {
-  if (f.type == FieldType::text) return !f.access.text(owner)->empty();
-  if (f.type == FieldType::names) return !f.access.names(const_cast<void*>(owner))->empty();
-  if (f.type == FieldType::curve) return f.access.curve(owner)->has_value();
-  return f.access.get(owner).has_value();
 }
 std::string key_of(const std::string& path) { return path.substr(path.rfind('.') + 1); }
 
@@ -191,7 +185,7 @@ void without_each_leaf(const Build& build) {
   for (auto& f : before.findings) was[f.id] = f.state;
   std::vector<std::string> paths;
   each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) {
-    if (given(*leaf.field, leaf.owner)) paths.push_back(leaf.path);
+    if (has_value(*leaf.field, leaf.owner)) paths.push_back(leaf.path);
   });
   ASSERT_GT(paths.size(), 200u);
   for (auto& path : paths) {
@@ -201,7 +195,7 @@ void without_each_leaf(const Build& build) {
     clear(*leaf.field, leaf.owner);
     less.evidence.erase(path);
     fill_defaults(build_fields(), &less, "", less.evidence);
-    const bool stands_in = given(*leaf.field, leaf.owner);
+    const bool stands_in = has_value(*leaf.field, leaf.owner);
     const auto p = proof_of(less);
     nothing_but_numbers(p, path);
     if (stands_in) continue;
@@ -234,7 +228,7 @@ TEST(Prove, EachStandInMissing) {
   Build build = hand_car();
   std::vector<std::string> paths;
   each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) {
-    if (leaf.field->fallback && given(*leaf.field, leaf.owner)) paths.push_back(leaf.path);
+    if (leaf.field->fallback && has_value(*leaf.field, leaf.owner)) paths.push_back(leaf.path);
   });
   for (auto& path : paths) {
     Build less = build;

@@ -55,21 +55,15 @@ class RandomBuild {
     for (std::size_t i = 0; i < f.access.count(owner); ++i)
       table(f.access.children(), f.access.item_to(owner, i), path);
   }
-  bool has(const FieldInfo& f, void* owner) {
-    if (f.type == FieldType::text) return !f.access.text(owner)->empty();
-    if (f.type == FieldType::names) return !f.access.names(owner)->empty();
-    if (f.type == FieldType::curve) return f.access.curve(owner)->has_value();
-    return f.access.get(owner).has_value();
-  }
   void leaf(const FieldInfo& f, void* owner) {
-    const bool there = has(f, owner);
+    const bool there = has_value(f, owner);
     if (chances_.wires_stay && there && (f.key == "from" || f.key == "to" || f.key == "drives")) return;
     if (there && !happens(chances_.change)) return;
     const bool leave = happens(f.fallback || !there ? 0.5 : chances_.missing);
     if (f.type == FieldType::text)
       *f.access.text_to(owner) = leave ? "" : word(f);
     else if (f.type == FieldType::names)
-      *f.access.names(owner) = leave ? std::vector<std::string>{} : conditions();
+      *f.access.names_to(owner) = leave ? std::vector<std::string>{} : conditions();
     else if (f.type == FieldType::curve)
       *f.access.curve_to(owner) = leave ? std::nullopt : std::optional(curve(f));
     else
@@ -132,19 +126,10 @@ class RandomBuild {
   Chances chances_;
 };
 
-/// Gives a leaf the value it has in another build, or none where that has no such leaf.
-inline void copy_leaf(Build& to, const Build& from, const std::string& path) {
+/// Gives a leaf the value it has in another build; it keeps its own where that has no such leaf.
+inline void copy_value(Build& to, const Build& from, const std::string& path) {
   auto there = find_leaf(build_fields(), const_cast<Build*>(&from), path), here = find_leaf(build_fields(), &to, path);
-  if (!here.field) return;
-  auto& a = here.field->access;
-  if (here.field->type == FieldType::text)
-    *a.text_to(here.owner) = there.field ? *a.text(there.owner) : "";
-  else if (here.field->type == FieldType::names)
-    *a.names(here.owner) = there.field ? *a.names(there.owner) : std::vector<std::string>{};
-  else if (here.field->type == FieldType::curve)
-    *a.curve_to(here.owner) = there.field ? *a.curve(there.owner) : std::nullopt;
-  else
-    a.set(here.owner, there.field ? a.get(there.owner) : std::nullopt);
+  if (here.field && there.field) copy_leaf(*here.field, there.owner, here.owner);
 }
 
 /// Figures that cannot be together are refused when a build is read, so a draw of them tests little: what is refused
@@ -155,7 +140,7 @@ inline bool mend(Build& build, const Build& sound) {
     const Car car(build);
     if (!car.faults().any_fault()) return true;
     for (auto& fault : car.faults().all()) {
-      copy_leaf(build, sound, fault.path);
+      copy_value(build, sound, fault.path);
       if (round == 0) continue;
       const std::string group =
           round < 3 ? fault.path.substr(0, fault.path.rfind('.') + 1) : fault.path.substr(0, fault.path.find('.') + 1);
@@ -163,7 +148,7 @@ inline bool mend(Build& build, const Build& sound) {
       each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) {
         if (leaf.path.starts_with(group)) paths.push_back(leaf.path);
       });
-      for (auto& path : paths) copy_leaf(build, sound, path);
+      for (auto& path : paths) copy_value(build, sound, path);
     }
     build.evidence.clear();
     fill_defaults(build_fields(), &build, "", build.evidence);

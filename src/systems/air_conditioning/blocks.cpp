@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "model/outside.hpp"
 #include "systems/air_conditioning/air_conditioning.hpp"
@@ -78,13 +79,14 @@ namespace drive {
 constexpr Port needs[] = {{"belts.compressor_ratio", &kind::number}};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  const bool driven = run.at(0, 0) > 0;
+  const double ratio = run.at(0, 0);
+  const bool driven = ratio > 0;
   if (!m.fitted && !driven) return;
   Verdict v{.fix_hint =
                 "the compressor's pulley on the belt that turns it (drives = \"compressor\"), or fitted = false"};
   if (!m.fitted && !m.said) {
     v.missing = {m.fitted_path};
-  } else {
+  } else if (!std::isnan(ratio)) {
     // A compressor that stays on the belt of a car whose system was taken out turns free.
     v.rule = driven;
     v.reason = m.fitted ? driven ? "a belt drives the compressor"

@@ -17,14 +17,11 @@ namespace speeds {
 enum Read { r_engine, r_slip, read_count };
 constexpr Port reads[] = {engine_speed, slip_port};
 static_assert(std::size(reads) == read_count);
-enum Write { w_alternator, w_pump, w_fan, w_direction, w_ratio, w_compressor, write_count };
+enum Write { w_alternator, w_pump, w_fan, write_count };
 constexpr Port writes[] = {
     {"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
     {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
-    {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"},
-    {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
-    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"},
-    {"belts.compressor_ratio", &kind::number, "", "compressor turns for one of the crank, 0 where no belt drives it"}};
+    {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -32,11 +29,24 @@ void evaluate(const void* model, View& v) {
   v.set(w_alternator, n * m.of(Drives::alternator).ratio * (1 - v.in(r_slip)));
   v.set(w_pump, n * m.of(Drives::coolant_pump).ratio);
   v.set(w_fan, n * m.of(Drives::fan).ratio);
+}
+}  // namespace speeds
+
+/// What the routing alone decides: a block of its own, so that rules on it wait for no figure of another system.
+namespace routing {
+enum Write { w_direction, w_ratio, w_compressor, write_count };
+constexpr Port writes[] = {
+    {"belts.pump_direction", &kind::number, "", "pump direction: 1 with the crank, -1 against it"},
+    {"belts.alternator_ratio", &kind::number, "", "alternator turns for one of the crank"},
+    {"belts.compressor_ratio", &kind::number, "", "compressor turns for one of the crank, 0 where no belt drives it"}};
+static_assert(std::size(writes) == write_count);
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
   v.set(w_direction, m.of(Drives::coolant_pump).direction);
   v.set(w_ratio, m.of(Drives::alternator).ratio);
   v.set(w_compressor, m.of(Drives::compressor).ratio);
 }
-}  // namespace speeds
+}  // namespace routing
 
 /// Torque against grip. Where the alternator asks for more than the belt can pull the belt slips until it does not.
 namespace grip {
@@ -66,6 +76,7 @@ void evaluate(const void* model, View& v) {
 }  // namespace grip
 
 constexpr Block all[] = {
+    {"belts.routing", {}, routing::writes, {}, {}, routing::evaluate},
     {"belts.speeds", speeds::reads, speeds::writes, {}, {}, speeds::evaluate},
     {.name = "belts.grip",
      .reads = grip::reads,

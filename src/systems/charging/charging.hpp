@@ -61,6 +61,8 @@ struct Model {
   double rise_k = physics::usual_winding_rise_k;
   std::optional<double> highest_rad_s;
   std::string highest_path;
+  std::optional<bool> car_positive;  ///< the car has positive earth
+  std::string car_earth_path;
   double efficiency = 0.55, highest_k = 0;
   double set_v = 14.2, set_slope_v_k = -0.01;
   Earth earth = Earth::negative;

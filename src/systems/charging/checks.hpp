@@ -93,8 +93,14 @@ inline constexpr std::string_view chain[] = {"load.current", "battery.charge"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace standing
 
+/// What is left in the battery when a drive ends.
+namespace left {
+inline constexpr Port needs[] = {{"battery.charge", &kind::number}};
+inline constexpr std::string_view chain[] = {"alternator.available", "load.current", "battery.current", "battery.charge"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace left
+
 namespace polarity {
-inline constexpr Port needs[] = {{"vehicle.positive_earth", &kind::number}};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace polarity
 

@@ -61,6 +61,8 @@ Model System::resolve(const Input& in, Resolver& r) {
     m.earth = *a.earth;
   else
     m.earth_path = r.path_of(&a.earth);
+  m.car_positive = r.positive_earth;
+  m.car_earth_path = r.earth_path;
   m.capacity_c = r.need(in.battery.capacity);
   m.cells = r.nominal_v < 9 ? 3 : 6;
   m.cold_crank_a = r.get(in.battery.cold_crank_current, 0);

@@ -135,16 +135,38 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace recharge
 
+namespace left {
+constexpr double least = 0.5;  ///< at which it still starts (common practice)
+void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
+  const std::size_t row = run.trace->lowest(run.slot(0));
+  Verdict v{.predicted = run.at(row, 0),
+            .low = least,
+            .scale = least,
+            .row = row,
+            .fix_hint = "what makes current made cover current used: see charging.balance"};
+  if (*v.predicted < least) {
+    std::size_t first = 0;
+    while (run.at(first, 0) >= least) ++first;
+    v.because.push_back({.what = "it is past that after",
+                         .value = run.trace->time[first],
+                         .kind = &kind::time,
+                         .unit = "min",
+                         .evidence = "computed"});
+  }
+  out.push_back(std::move(v));
+}
+}  // namespace left
+
 namespace polarity {
-void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   Verdict v{.fix_hint =
                 "a machine of the car's polarity, or the whole car converted: battery, instruments, coil and every "
                 "electronic part"};
-  if (!m.earth_path.empty()) {
-    v.missing = {m.earth_path};
-  } else {
-    const bool positive = run.at(0, 0) > 0;
+  if (!m.earth_path.empty()) v.missing = {m.earth_path};
+  if (!m.car_positive) v.missing.push_back(m.car_earth_path);
+  if (v.missing.empty()) {
+    const bool positive = *m.car_positive;
     v.rule = m.earth == Earth::isolated || (m.earth == Earth::positive) == positive;
     v.reason = std::string("the machine's case is ") + std::string(earth_names[static_cast<std::size_t>(m.earth)]) +
                ", the car has " + (positive ? "positive" : "negative") + " earth";

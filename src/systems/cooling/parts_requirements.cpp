@@ -1,5 +1,6 @@
 // What fits what, whatever the drive: strength of the coolant, cap, directions of turning, set-points, room to swell.
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 
 #include "systems/cooling/checks.hpp"
@@ -47,8 +48,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   Verdict v{.fix_hint = "the pump made for the other rotation, or the belt routed over its other side"};
   if (!m.rotation) {
     v.missing.push_back(m.rotation_path);
-  } else {
-    const bool with = run.at(0, 0) > 0;
+  } else if (const double direction = run.at(0, 0); !std::isnan(direction)) {
+    const bool with = direction > 0;
     v.rule = *m.rotation == Rotation::either || (*m.rotation == Rotation::with_crank) == with;
     v.reason = std::string("the belt turns the pump ") + (with ? "with" : "against") +
                " the crank, its impeller is made to turn " +

@@ -28,12 +28,10 @@ enum Read { r_speed, r_acceleration, r_grade, r_density, r_payload, r_pull, read
 constexpr Port reads[] = {road_speed,       outside::acceleration, outside::grade,
                           outside::density, outside::payload,      outside::pull};
 static_assert(std::size(reads) == read_count);
-enum Write { w_force, w_power, w_drag, w_voltage, w_earth, write_count };
+enum Write { w_force, w_power, w_drag, write_count };
 constexpr Port writes[] = {{"road.force", &kind::force, "lbf", "road load"},
                            {"road.power", &kind::power, "hp", "power at the wheels"},
-                           {"road.held_force", &kind::force, "lbf", "road load at steady speed"},
-                           {"vehicle.voltage", &kind::voltage, "V", "nominal voltage"},
-                           {"vehicle.positive_earth", &kind::number, "", "positive earth"}};
+                           {"road.held_force", &kind::force, "lbf", "road load at steady speed"}};
 static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
@@ -50,8 +48,6 @@ void evaluate(const void* model, View& v) {
   v.set(w_force, force);
   v.set(w_power, force * v.in(r_speed));
   v.set(w_drag, held);
-  v.set(w_voltage, m.nominal_v);
-  v.set(w_earth, m.positive_earth ? 1.0 : 0.0);
 }
 }  // namespace resistance
 
@@ -91,9 +87,9 @@ std::span<const Block> System::blocks() { return all; }
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
-  m.nominal_v = r.need(in.system_voltage) == 0.0 ? 6.0 : 12.0;
-  r.nominal_v = m.nominal_v;
-  m.positive_earth = r.need(in.earth) == 1.0;
+  r.nominal_v = r.need(in.system_voltage) == 0.0 ? 6.0 : 12.0;
+  r.earth_path = r.path_of(&in.earth);
+  if (in.earth) r.positive_earth = *in.earth == Earth::positive;
   m.mass_kg = r.need(in.weight);
   m.drag_area_m2 = r.need(in.drag_area);
   m.rolling = r.need(in.rolling);

@@ -20,8 +20,6 @@ struct Input {
 };
 
 struct Model {
-  double nominal_v = 12;
-  bool positive_earth = false;
   double mass_kg = 0, drag_area_m2 = 0, rolling = 0;
 };
 

@@ -23,6 +23,12 @@ inline constexpr int n_first_read = 1, n_fitted = n_first_read + network::read_c
 std::optional<double> lasting_limit(const Conductor& c);
 inline constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
 
+/// The network solved again at the end of the duty with every electric fan on: that is what their wires and those before
+/// them must stand, whether or not a fan happens to run at that instant. `run` reads bus_needs.
+dc::Solution solve_all_fans(const Model& m, const Evidenced& run);
+/// Whether the network came to a solution; where not, the finding says so and gives no number.
+bool solved(const dc::Solution& s, std::vector<Verdict>& out);
+
 /// Current in each wire against what it carries for good.
 namespace heat {
 inline constexpr std::string_view chain[] = {"load.current", "bus.voltage"};
@@ -42,7 +48,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 /// A fuse no larger than its wire carries. Both figures decide harm: neither has a stand-in.
 namespace protects {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
-inline constexpr Port needs[] = {{"bus.voltage", &kind::voltage}, {"fans.fitted", &kind::current}};
+inline constexpr Port needs[] = {{"fans.fitted", &kind::current}};
 }  // namespace protects
 
 /// A fuse that carries its load for good.
@@ -50,9 +56,13 @@ namespace carries {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace carries
 
+namespace through {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace through
+
 /// The old charge path behind a new machine: each run of it must carry the machine's whole output.
 namespace path {
-inline constexpr Port needs[] = {{"bus.voltage", &kind::voltage}, {"alternator.greatest", &kind::current}};
+inline constexpr Port needs[] = {{"alternator.greatest", &kind::current}};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace path
 

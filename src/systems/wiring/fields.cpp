@@ -73,6 +73,11 @@ consteval FieldInfo fuse() {
                                    .says("Rating of the fuse or fusible link at its source."));
 }
 template <auto W>
+consteval FieldInfo unfused() {
+  return inner<W, &Wire::unfused>(
+      yes_no<&Wire::unfused>("unfused", "no fuse").says("True where no fuse or link protects it at all."));
+}
+template <auto W>
 consteval FieldInfo insulation() {
   return inner<W, &Wire::insulation>(quantity<&Wire::insulation>("insulation", "insulation", kind::temperature)
                                          .in("degC")
@@ -104,6 +109,7 @@ constexpr FieldInfo run_table[] = {
     length<&Run::wire>(),
     joints<&Run::wire>(cable_joints_mohm),
     fuse<&Run::wire>(),
+    unfused<&Run::wire>(),
     insulation<&Run::wire>(),
     zone<&Run::wire>(),
     bundle<&Run::wire>(),
@@ -118,7 +124,7 @@ constexpr FieldInfo run_table[] = {
         .spread({})
         .says("Rating of what stands in the run besides wire: ammeter, bulkhead connector, link."),
 };
-// Wire's seven members stand in place of `wire`.
+// Wire's eight members stand in place of `wire`.
 static_assert(std::size(run_table) == member_count<Run>() - 1 + member_count<Wire>());
 
 constexpr FieldInfo load_table[] = {
@@ -152,6 +158,7 @@ constexpr FieldInfo load_table[] = {
     length<&Load::wire>(),
     joints<&Load::wire>(feed_joints_mohm),
     fuse<&Load::wire>(),
+    unfused<&Load::wire>(),
     insulation<&Load::wire>(),
     zone<&Load::wire>(),
     bundle<&Load::wire>(),
@@ -165,6 +172,7 @@ constexpr FieldInfo fan_table[] = {
     length<&FanFeed::wire>(),
     joints<&FanFeed::wire>(feed_joints_mohm),
     fuse<&FanFeed::wire>(),
+    unfused<&FanFeed::wire>(),
     insulation<&FanFeed::wire>(),
     zone<&FanFeed::wire>(),
     bundle<&FanFeed::wire>(),

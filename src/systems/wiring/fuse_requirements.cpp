@@ -1,5 +1,6 @@
 // Standing rules: fuse against wire and load, charge path against the machine.
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 
 #include "systems/wiring/checks.hpp"
@@ -20,6 +21,12 @@ bool leaves_battery(const Model& m, const Conductor& c) {
   return other != m.n_starter;
 }
 
+/// Whether the fan feed is judged: there are electric fans, or it cannot be told yet and something is known of it.
+bool feeds_fans(const Model& m, const Evidenced& run) {
+  const double fitted = run.at(0, 0);
+  return std::isnan(fitted) ? m.fan_feed.sized || m.fan_feed.fused : fitted > 0;
+}
+
 }  // namespace
 
 /// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
@@ -36,6 +43,13 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto judge = [&](const Conductor& c, bool must) {
     if (!must && !c.fused) return;
     Verdict v{.place = c.place, .fix_hint = "a smaller fuse, or a wire that carries it"};
+    if (c.unfused) {
+      v.rule = false;
+      v.reason = "nothing protects it";
+      v.fix_hint = "a fuse at its source, no larger than the wire carries";
+      out.push_back(std::move(v));
+      return;
+    }
     if (!c.sized) v.missing.push_back(c.gauge_path);
     if (!c.fused) v.missing.push_back(c.fuse_path);
     if (v.missing.empty() && c.ampacity_a <= 0) {
@@ -51,7 +65,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     judge(m.runs[i], leaves_battery(m, m.runs[i]) ||
                          std::find(m.charge_path.begin(), m.charge_path.end(), i) != m.charge_path.end());
   for (auto& l : m.loads) judge(l.wire, true);
-  if (run.at(0, 1) > 0) judge(m.fan_feed, true);
+  if (feeds_fans(m, run)) judge(m.fan_feed, true);
 }
 }  // namespace protects
 
@@ -59,7 +73,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 namespace carries {
 namespace {
 void judge(const Conductor& c, double load_a, std::vector<Verdict>& out) {
-  if (!c.fused) return;
+  if (!c.fused || std::isnan(load_a)) return;
   out.push_back({.place = c.place,
                  .predicted = 1.25 * load_a,
                  .high = c.fuse_a,
@@ -70,9 +84,27 @@ void judge(const Conductor& c, double load_a, std::vector<Verdict>& out) {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   for (auto& l : m.loads) judge(l.wire, l.rated_a, out);
-  if (run.at(0, 1) > 0) judge(m.fan_feed, run.at(0, 1), out);
+  if (feeds_fans(m, run)) judge(m.fan_feed, run.at(0, 0), out);
 }
 }  // namespace carries
+
+/// The same of the runs between nodes, whose current only the solved network tells: with every electric fan on, at the
+/// end of a duty.
+namespace through {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  const auto s = solve_all_fans(m, run);
+  if (!solved(s, out)) return;
+  for (auto& c : m.runs)
+    if (c.fused)
+      out.push_back({.place = c.place,
+                     .predicted = 1.25 * std::abs(s.current_a[c.branch]),
+                     .high = c.fuse_a,
+                     .scale = c.fuse_a,
+                     .row = run.last(),
+                     .fix_hint = "a larger fuse, with a wire that it still protects, or the loads shared out"});
+}
+}  // namespace through
 
 /// The old charge path behind a new machine: each run of it must carry the machine's whole output.
 namespace path {
@@ -83,10 +115,18 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     Verdict v{
         .place = c.place,
         .fix_hint = "a new charge lead straight to the battery, fused there, past ammeter and bulkhead connector"};
-    if (const auto limit = lasting_limit(c); limit && *limit <= 0) {
+    auto limit = lasting_limit(c);
+    if (limit && *limit > 0 && c.fused && c.fuse_a < *limit) {
+      // A fuse that opens throws the machine off the battery while it gives its most.
+      limit = c.fuse_a;
+      v.fix_hint = "a larger fuse, with a lead that it still protects";
+    }
+    if (const double greatest = run.at(0, 0); std::isnan(greatest)) {
+      if (!limit) v.missing.push_back(c.gauge_path);
+    } else if (limit && *limit <= 0) {
       v.reason = outside_table;
     } else if (limit) {
-      v.predicted = run.at(0, 1);
+      v.predicted = greatest;
       v.high = *limit;
       v.scale = std::max(*limit, 1.0);
     } else {

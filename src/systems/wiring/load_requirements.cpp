@@ -20,26 +20,11 @@ dc::Solution solve(const Model& m, const Feed& feed) {
 Feed feed_at(const Evidenced& run, std::size_t row) {
   return network::feed_from([&](int i) { return run.at(row, n_first_read + i); });
 }
-/// At the end of the duty with every electric fan on: that is what their wires and those before them must stand,
-/// whether or not a fan happens to run at that instant.
-dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
-  Feed feed = feed_at(run, run.last());
-  feed.fan_a = run.at(run.last(), n_fitted);
-  return solve(m, feed);
-}
-
 /// Share of the time a load's wire carries; of a run 1.
 double share_of(const Model& m, const Conductor& c) {
   for (auto& l : m.loads)
     if (&l.wire == &c) return l.share;
   return 1;
-}
-
-/// Whether the network came to a solution; where not, the finding says so and gives no number.
-bool solved(const dc::Solution& s, std::vector<Verdict>& out) {
-  if (!s.summary.usable())
-    out.push_back({.reason = std::string("the network has no solution here: ") + s.summary.reason});
-  return s.summary.usable();
 }
 
 /// Every wire with what it carries.
@@ -51,6 +36,18 @@ void each_wire(const Model& m, Visit visit) {
 }
 
 }  // namespace
+
+dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
+  Feed feed = feed_at(run, run.last());
+  feed.fan_a = run.at(run.last(), n_fitted);
+  return solve(m, feed);
+}
+
+bool solved(const dc::Solution& s, std::vector<Verdict>& out) {
+  if (!s.summary.usable())
+    out.push_back({.reason = std::string("the network has no solution here: ") + s.summary.reason});
+  return s.summary.usable();
+}
 
 /// Current in each wire against what it carries for good.
 namespace heat {

@@ -76,6 +76,9 @@ class Builder {
     } else {
       c.gauge_path = r_.path_of(&w.gauge);
     }
+    c.unfused = w.unfused.value_or(false);
+    if (c.unfused && w.fuse)
+      r_.fault(&w.unfused, "a fuse is given and said not to be there", "take one of the two out");
     if (w.fuse) {
       c.fused = true;
       c.fuse_a = w.fuse->si;
@@ -230,6 +233,7 @@ Model System::resolve(const Input& in, Resolver& r) {
     m.fan_feed.place = "fans";
     m.fan_feed.gauge_path = r.path_of(&f.wire.gauge);
     m.fan_feed.fuse_path = r.path_of(&f.wire.fuse);
+    m.fan_feed.unfused = f.wire.unfused.value_or(false);
     m.fan_feed.resistance_ohm = r.need(f.resistance);
   }
   m.fans = b.add({.from = b.known(f.from, "bus", &f.from),

@@ -24,6 +24,7 @@ struct Wire {
   std::optional<Length> length;
   std::optional<Resistance> joints;
   std::optional<Current> fuse;
+  std::optional<bool> unfused;
   std::optional<Temperature> insulation;
   std::optional<Zone> zone;
   std::optional<int> bundle;
@@ -68,7 +69,7 @@ struct Input {
 struct Conductor {
   std::string place;  ///< name of the run or load
   double area_m2 = 0, resistance_ohm = 0, fuse_a = 0, ampacity_a = 0, limit_a = 0;
-  bool sized = false, fused = false;  ///< whether gauge and fuse are known
+  bool sized = false, fused = false, unfused = false;  ///< whether gauge and fuse are known, or that there is no fuse
   std::string gauge_path, fuse_path;
   std::size_t branch = 0;
 };

@@ -14,10 +14,18 @@ TEST(BeltsBlocks, RatiosAndDirections) {
   b.give("engine.speed", 750 * rpm).run();
   EXPECT_NEAR(b.get("belts.alternator_speed") / rpm, 2031.25, 1e-6);
   EXPECT_NEAR(b.get("belts.pump_speed") / rpm, 886.36, 0.01);
-  EXPECT_EQ(b.get("belts.pump_direction"), -1);
   EXPECT_EQ(b.get("belts.fan_speed"), 0);  // no engine-driven fan in it
   b.give("belts.slip", 0.2).run();
   EXPECT_NEAR(b.get("belts.alternator_speed") / rpm, 0.8 * 2031.25, 1e-6);
+}
+
+// Known of the routing alone: 6.5 / 2.4 in; the pump on the belt's back turns against the crank.
+TEST(BeltsBlocks, RoutingWaitsForNoOtherFigure) {
+  const auto m = hand_belts();
+  auto b = bench<belts::System>(m, "belts.routing");
+  b.run();
+  EXPECT_NEAR(b.get("belts.alternator_ratio"), 6.5 / 2.4, 1e-12);
+  EXPECT_EQ(b.get("belts.pump_direction"), -1);
 }
 
 // Euler with the groove's wedge (any theory of machines): k = exp(0.25 x 150 deg / sin 20 deg) = exp(0.25 x 2.61799 /

@@ -62,13 +62,4 @@ TEST(VehicleBlocks, CruiseOfTheHandCarByHand) {
   EXPECT_NEAR(d.last("road.power"), 673.4 * 65 * mph, 30);
 }
 
-TEST(VehicleBlocks, SixVoltsAndPositiveEarthReachThePorts) {
-  const auto m =
-      resolved<vehicle::System>(hand_car("[vehicle]\nsystem_voltage = \"6 V\"\nearth = \"positive\"\n")).model;
-  auto b = bench<vehicle::System>(m, "vehicle.resistance");
-  b.run();
-  EXPECT_EQ(b.get("vehicle.voltage"), 6);
-  EXPECT_EQ(b.get("vehicle.positive_earth"), 1);
-}
-
 }  // namespace

@@ -21,7 +21,37 @@ TEST(WiringFuseRequirements, AnOldAmmeterBehindANewMachineFails) {
     EXPECT_EQ(*f->verdict.predicted, 150);
     EXPECT_LT(*f->margin(), 0) << f->verdict.place;
   }
-  EXPECT_EQ(*j.one("wiring.charge-path", "", "meter").verdict.high, 40);
+  // The least of wire, meter and fuse counts: the 30 A fuse opens first.
+  EXPECT_EQ(*j.one("wiring.charge-path", "", "meter").verdict.high, 30);
+}
+
+TEST(WiringFuseRequirements, AWireWithoutAFuseFails) {
+  Build b = hand_car();
+  for (auto& [name, load] : std::get<wiring::Input>(b.inputs).load.entries)
+    if (name == "blower") load.wire.fuse.reset(), load.wire.unfused = true;
+  const auto& v = Judging(b, "hot-idle").one("wiring.fuse-wire", "", "blower").verdict;
+  EXPECT_EQ(v.rule, false);
+  EXPECT_TRUE(v.missing.empty());
+}
+
+// A fuse is loaded to 80 % for good (common practice): what flows through the feed, 1.25 times, against its fuse.
+TEST(WiringFuseRequirements, ARunsFuseIsHeldToWhatFlows) {
+  Judging j(hand_car(), "hot-idle"), small(hand_car("[wiring.run.feed]\nfuse = \"5 A\"\n"), "hot-idle");
+  const double flows = *j.one("wiring.fuse-run", "hot-idle", "feed").verdict.predicted / 1.25;
+  EXPECT_GT(flows, 30);
+  EXPECT_GT(*j.one("wiring.fuse-run", "hot-idle", "feed").margin(), 0);
+  EXPECT_LT(*small.one("wiring.fuse-run", "hot-idle", "feed").margin(), 0);
+}
+
+// What a rule needs is the model's own: without the engine's torque curve, or one wire's size, the others are judged.
+TEST(WiringFuseRequirements, RulesWaitForNoOtherFigure) {
+  Build b = hand_car();
+  std::get<engine::Input>(b.inputs).torque_curve.reset();
+  Judging j(b, "hot-idle");
+  EXPECT_EQ(j.one("wiring.fuse-wire", "", "charge").verdict.rule, true);
+  EXPECT_TRUE(j.one("charging.polarity").verdict.rule.has_value());
+  EXPECT_TRUE(j.one("cooling.pump-rotation").verdict.rule.has_value());
+  EXPECT_FALSE(j.one("cooling.coolant-temperature", "hot-idle").verdict.predicted);
 }
 
 // 33 CFR 183.425 Table 5 (transcribed): 10 AWG, insulation 105 degC, outside engine spaces 60 A; inside them x 0.85 =
