@@ -25,6 +25,7 @@ struct Option {
   bool many = false;                             ///< may stand more than once
   std::string_view letter = {};                  ///< `-h`
   bool alone = false;                            ///< with it no operand is needed
+  bool needed = false;                           ///< the command says so where it is missing
 };
 
 struct Operand {

@@ -58,7 +58,8 @@ constexpr Option simulate_options[] = {
     {.name = "--duty",
      .value = "DUTY",
      .says = "The duty to run; those it starts from are run before it.",
-     .fill = Fill::duty},
+     .fill = Fill::duty,
+     .needed = true},
     {.name = "--csv", .says = "Every port at every step as comma-separated values, its unit in the header."},
 };
 constexpr Exit simulate_exits[] = {
@@ -236,9 +237,10 @@ std::string usage_of(const Command& c) {
     const std::string name = std::string(o.name) + (o.many ? "..." : "");
     text += o.needed ? " " + name : " [" + name + "]";
   }
-  for (auto& o : c.options)
-    text +=
-        " [" + std::string(o.name) + (o.value.empty() ? "" : " " + std::string(o.value)) + "]" + (o.many ? "..." : "");
+  for (auto& o : c.options) {
+    const std::string name = std::string(o.name) + (o.value.empty() ? "" : " " + std::string(o.value));
+    text += (o.needed ? " " + name : " [" + name + "]") + (o.many ? "..." : "");
+  }
   return text;
 }
 

@@ -49,9 +49,23 @@ int to_one(std::string_view value, const Guess& guess, std::string_view unit, Co
   return exit_code::good;
 }
 
+/// The kinds told: first those whose usual unit was written, then those that offer it; the rest only where none does.
+/// Inches of mercury are a vacuum before they are anything else, and never a stress.
+std::vector<const Kind*> likely(const Guess& guess) {
+  const auto rank = [&](const Kind* k) {
+    const auto at = std::find(k->units.begin(), k->units.end(), guess.unit) - k->units.begin();
+    return at == 0 ? 0 : at < static_cast<std::ptrdiff_t>(k->units.size()) ? 1 : 2;
+  };
+  auto kinds = guess.kinds;
+  std::stable_sort(kinds.begin(), kinds.end(), [&](auto* a, auto* b) { return rank(a) < rank(b); });
+  const auto rest = std::find_if(kinds.begin(), kinds.end(), [&](auto* k) { return rank(k) == 2; });
+  if (rest != kinds.begin()) kinds.erase(rest, kinds.end());
+  return kinds;
+}
+
 int to_all(std::string_view value, const Guess& guess, Console& console) {
   Page page(console.look);
-  for (const Kind* kind : guess.kinds) {
+  for (const Kind* kind : likely(guess)) {
     const auto read = parse_quantity(value, *kind);
     const auto* parsed = std::get_if<Parsed>(&read);
     if (!parsed) continue;

@@ -117,7 +117,7 @@ class Table {
     for (auto row : rows) head += pad_left(print_time(trace_.time[row], unit), cell);
     page_.line(faint(head + pad_left("lowest", cell) + pad_left("highest", cell)));
     for (auto& c : moving_) {
-      std::string line = pad(short_heading(c.heading()), label_);
+      std::string line = pad(label(c), label_);
       for (auto row : rows) line += fitted(c, row);
       page_.line(line + fitted(c, trace_.lowest(c.slot())) + fitted(c, trace_.highest(c.slot())));
     }
@@ -147,8 +147,18 @@ class Table {
       if (text = c.at(trace_, row, digits); seen(text) < cell) break;
     return pad_left(text, cell);
   }
-  std::string short_heading(const std::string& text) const {
-    return seen(text) < label_ ? text : text.substr(0, static_cast<std::size_t>(label_ - 1));
+  /// The heading; where it is too long its front goes on a line of its own, and what is still too long loses letters
+  /// of its name, never its unit.
+  std::string label(const Column& c) {
+    const std::string whole = c.heading(), name = c.name();
+    if (seen(whole) < label_) return whole;
+    const std::size_t dot = name.rfind('.');
+    std::string last = dot == std::string::npos ? name : "  " + name.substr(dot + 1);
+    if (dot != std::string::npos) page_.text(name.substr(0, dot + 1));
+    const std::string unit = c.unit().empty() ? "" : " [" + std::string(c.unit()) + "]";
+    const auto room = static_cast<std::size_t>(std::max(label_ - 1 - seen(unit), 1));
+    if (last.size() > room) last = last.substr(0, room - 1) + ".";
+    return last + unit;
   }
 
   const Trace& trace_;

@@ -59,11 +59,10 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
     c.speed = duty.speed_trace->y;
   } else if (!trace.empty()) {
     auto read = physics::read_speed_trace(trace);
-    if (auto* fault = std::get_if<physics::TraceFault>(&read)) {
-      faults.push_back(
-          {"trace_file",
-           duty.trace_file + (fault->line ? ":" + std::to_string(fault->line) : "") + ": " + fault->problem,
-           {}});
+    if (auto* wrong = std::get_if<physics::TraceFaults>(&read)) {
+      for (auto& f : *wrong)
+        faults.push_back(
+            {"trace_file", duty.trace_file + (f.line ? ":" + std::to_string(f.line) : "") + ": " + f.problem, {}});
     } else {
       c.time = std::get<physics::SpeedTrace>(read).time_s;
       c.speed = std::get<physics::SpeedTrace>(read).speed_m_s;

@@ -16,6 +16,9 @@ std::optional<Source> read_source(const Node& node, const Site& site) {
     if (auto source = find_source(node.text)) return source;
   std::vector<std::string_view> names(source_names.begin(), source_names.end());
   std::string hint = node.type == Node::Type::text ? did_you_mean(node.text, names) : "";
+  if (hint.empty() && node.type == Node::Type::text)
+    hint = site.field.harm ? "measure it or take it from the data sheet: it has no typical value"
+                           : "write \"typical\" for a guess, \"stated\" for what somebody told you";
   site.faults.fault(node.place, below(site.path, "from"), "expected " + one_of(source_names) + ", got " + shown(node),
                     hint);
   return std::nullopt;

@@ -15,7 +15,8 @@ namespace {
 bool is_bare_number(const Node& n) { return n.type == Node::Type::integer || n.type == Node::Type::real; }
 
 /// The unit that was probably meant: the first of those a shop writes in which the same number would lie in the range.
-/// A kind offers its usual units first; nobody writes cubic feet a second where cubic feet a minute are meant.
+/// A kind offers its usual units first; nobody writes cubic feet a second where cubic feet a minute are meant, nor
+/// radians where turns are.
 std::string was_meant(const FieldInfo& f, std::string_view given, const Parsed& parsed) {
   std::string number(
       parsed.unit.empty() ? given : given.substr(0, static_cast<std::size_t>(parsed.unit.data() - given.data())));
@@ -26,7 +27,7 @@ std::string was_meant(const FieldInfo& f, std::string_view given, const Parsed& 
   }
   constexpr std::size_t usual = 4;
   for (auto unit : f.kind->units.first(std::min(usual, f.kind->units.size()))) {
-    if (unit == parsed.unit || (f.kind->wire_gauge && unit == "AWG")) continue;
+    if (unit == parsed.unit || (f.kind->wire_gauge && unit == "AWG") || unit.starts_with("rad")) continue;
     if (in_range(to_si(parsed.written, *f.kind, unit), f)) return "was " + number + " " + std::string(unit) + " meant?";
   }
   return {};
@@ -124,8 +125,8 @@ std::optional<double> read_choice(const Node& value, const Site& site) {
   std::string hint;
   if (value.type == Node::Type::text) {
     for (std::size_t i = 0; i < choices.size(); ++i)
-      if (choices[i] == value.text) return static_cast<double>(i);
-    hint = did_you_mean(value.text, {choices.begin(), choices.end()});
+      if (same_words(choices[i], value.text)) return static_cast<double>(i);
+    hint = choice_meant(value.text, choices);
   }
   site.faults.fault(value.place, std::string(site.path), "expected " + one_of(choices) + ", got " + shown(value), hint);
   return std::nullopt;

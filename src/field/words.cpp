@@ -1,5 +1,8 @@
 #include "field/words.hpp"
 
+#include <algorithm>
+#include <utility>
+
 #include "field/measure.hpp"
 #include "quantity/print.hpp"
 #include "quantity/words.hpp"
@@ -54,6 +57,36 @@ std::string one_of(std::span<const std::string_view> names) {
 std::string did_you_mean(std::string_view given, const std::vector<std::string_view>& names) {
   auto near = nearest(given, names);
   return near.empty() ? std::string() : "did you mean " + in_quotes(near) + "?";
+}
+
+namespace {
+
+/// Small letters without what parts words: `Engine-bay` and `engine bay` are one name, `12V` and `12 V` too.
+std::string bare(std::string_view text) {
+  std::string out;
+  for (char c : text)
+    if (c != ' ' && c != '-' && c != '_') out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  return out;
+}
+
+}  // namespace
+
+bool same_words(std::string_view a, std::string_view b) { return a == b || (!a.empty() && bare(a) == bare(b)); }
+
+std::string choice_meant(std::string_view given, std::span<const std::string_view> choices) {
+  // Two words of the trade for one thing; only where the one is among the choices.
+  static constexpr std::pair<std::string_view, std::string_view> other_names[] = {
+      {"water pump", "coolant pump"}, {"dynamo", "generator"},
+      {"dynamo", "alternator"},       {"generator", "alternator"},
+      {"auto", "automatic"},          {"under bonnet", "engine bay"},
+      {"under hood", "engine bay"},   {"engine compartment", "engine bay"},
+      {"interior", "cabin"},          {"inside", "cabin"},
+      {"serpentine", "ribbed"},       {"multi rib", "ribbed"},
+  };
+  for (auto& [other, name] : other_names)
+    if (same_words(other, given) && std::find(choices.begin(), choices.end(), name) != choices.end())
+      return "did you mean " + in_quotes(name) + "?";
+  return did_you_mean(given, {choices.begin(), choices.end()});
 }
 
 std::vector<std::string> paths_of(std::span<const FieldInfo> fields, std::string_view key) {

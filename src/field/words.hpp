@@ -18,6 +18,10 @@ std::string such_as(const Kind& kind);
 std::string one_of(std::span<const std::string_view> names);
 /// `did you mean "gauge"?`, or empty where nothing is near.
 std::string did_you_mean(std::string_view given, const std::vector<std::string_view>& names);
+/// Two ways to write one name: letters' case, spaces and hyphens do not count. `engine-bay` is `engine bay`.
+bool same_words(std::string_view a, std::string_view b);
+/// `did you mean "coolant pump"?`: the choice that another word of the trade names, or the nearest; or empty.
+std::string choice_meant(std::string_view given, std::span<const std::string_view> choices);
 /// Where a key stands that was looked for in the wrong table: `cooling.radiator`; the least deep first, entries of
 /// lists as NAME.
 std::vector<std::string> paths_of(std::span<const FieldInfo> fields, std::string_view key);

@@ -2,27 +2,35 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <limits>
 #include <optional>
+#include <span>
 
 namespace sw::physics {
 namespace {
 
-constexpr double mph = 0.44704, kmh = 1 / 3.6;
+struct NamedFactor {
+  std::string_view name;
+  double factor;
+};
+constexpr NamedFactor time_units[] = {{"", 1}, {"s", 1}, {"sec", 1}, {"seconds", 1}, {"ms", 1e-3}, {"min", 60}};
+constexpr NamedFactor speed_units[] = {{"mph", 0.44704}, {"mi/h", 0.44704}, {"kmh", 1 / 3.6}, {"km/h", 1 / 3.6},
+                                       {"kph", 1 / 3.6}, {"kmph", 1 / 3.6}, {"m/s", 1}};
+constexpr std::size_t most_told = 10;
 
-std::string_view trim(std::string_view s) {
-  constexpr std::string_view blank = " \t\r\"";
+std::string_view trim(std::string_view s, std::string_view blank = " \t\r\"") {
   const auto first = s.find_first_not_of(blank);
   return first == std::string_view::npos ? std::string_view{} : s.substr(first, s.find_last_not_of(blank) - first + 1);
 }
 
-std::vector<std::string_view> cells(std::string_view line) {
+std::vector<std::string_view> cells(std::string_view line, char apart) {
   std::vector<std::string_view> out;
   for (;;) {
-    const auto comma = line.find(',');
-    out.push_back(trim(line.substr(0, comma)));
-    if (comma == std::string_view::npos) return out;
-    line.remove_prefix(comma + 1);
+    const auto end = line.find(apart);
+    out.push_back(trim(line.substr(0, end)));
+    if (end == std::string_view::npos) return out;
+    line.remove_prefix(end + 1);
   }
 }
 
@@ -33,34 +41,135 @@ std::string_view next_line(std::string_view& text) {
   return line;
 }
 
-std::optional<double> number(std::string_view s) {
+std::optional<double> number(std::string_view s, bool decimal_comma) {
+  std::string plain(s);
+  if (const auto comma = plain.find(','); decimal_comma && comma != std::string::npos) plain[comma] = '.';
   double x = 0;
-  const auto [end, error] = std::from_chars(s.data(), s.data() + s.size(), x);
-  if (error != std::errc{} || end != s.data() + s.size()) return {};
+  const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), x);
+  if (error != std::errc{} || end != plain.data() + plain.size() || !std::isfinite(x)) return {};
   return x;
+}
+
+std::string lower(std::string_view text) {
+  std::string out(text);
+  for (char& c : out)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return out;
+}
+
+/// The factor of `Speed (km/h)` where its name is `name` and its unit among `units`.
+std::optional<double> factor_of(std::string_view heading, std::string_view name, std::span<const NamedFactor> units) {
+  const std::string small = lower(heading);
+  if (!small.starts_with(name)) return {};
+  const std::string_view rest = std::string_view(small).substr(name.size());
+  if (!rest.empty() && std::string_view(" ([_").find(rest[0]) == std::string_view::npos) return {};
+  for (auto& u : units)
+    if (trim(rest, " ()[]_") == u.name) return u.factor;
+  return {};
 }
 
 struct Columns {
   std::size_t time, speed;
-  double unit;
+  double time_unit, unit;
+  char apart;
+  std::string time_name, speed_name;
 };
 
-std::variant<Columns, TraceFault> columns(std::string_view header) {
+/// A heading that speaks of `what` without being one we know, for the hint.
+std::string rename(const std::vector<std::string_view>& names, std::string_view what, std::string_view to) {
+  for (auto& n : names)
+    if (lower(n).find(what) != std::string::npos) return "; rename \"" + std::string(n) + "\" to " + std::string(to);
+  return "; name the column " + std::string(to);
+}
+
+std::variant<Columns, TraceFaults> columns(std::string_view header) {
   constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
-  Columns c{none, none, 0};
-  const auto names = cells(header);
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (names[i] == "time_s") c.time = i;
-    if (names[i] != "speed_mph" && names[i] != "speed_kmh") continue;
-    if (c.speed != none) return TraceFault{1, "two speed columns: keep one of speed_mph and speed_kmh"};
-    c.speed = i, c.unit = names[i] == "speed_mph" ? mph : kmh;
-  }
+  const char apart = header.find(';') != std::string_view::npos    ? ';'
+                     : header.find('\t') != std::string_view::npos ? '\t'
+                                                                   : ',';
+  Columns c{none, none, 1, 1, apart, {}, {}};
+  const auto names = cells(header, apart);
   std::string given;
-  for (auto& name : names) given += (given.empty() ? "\"" : ", \"") + std::string(name) + "\"";
-  if (c.time == none) return TraceFault{1, "no heading time_s in the first line, which has " + given};
-  if (c.speed == none) return TraceFault{1, "no heading speed_mph or speed_kmh in the first line, which has " + given};
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    given += (given.empty() ? "\"" : ", \"") + std::string(names[i]) + "\"";
+    if (const auto f = factor_of(names[i], "time", time_units); f && c.time == none)
+      c.time = i, c.time_unit = *f, c.time_name = names[i];
+    const auto f = factor_of(names[i], "speed", speed_units);
+    if (!f) continue;
+    if (c.speed != none)
+      return TraceFaults{{1, "two speed columns: keep one of " + c.speed_name + " and " + std::string(names[i])}};
+    c.speed = i, c.unit = *f, c.speed_name = names[i];
+  }
+  TraceFaults faults;
+  if (c.time == none)
+    faults.push_back({1, "no heading time_s in the first line, which has " + given + rename(names, "time", "time_s")});
+  if (c.speed == none)
+    faults.push_back({1, "no heading speed_mph or speed_kmh in the first line, which has " + given +
+                             rename(names, "speed", "speed_mph or speed_kmh, by its unit")});
+  if (!faults.empty()) return faults;
   return c;
 }
+
+/// Rows into a trace; what is wrong with each is kept, so that all is told at once.
+class Rows {
+ public:
+  explicit Rows(Columns c) : c_(std::move(c)) {}
+
+  void row(std::size_t line, std::string_view text) {
+    const auto cell = cells(text, c_.apart);
+    if (cell.size() <= std::max(c_.time, c_.speed)) return fault(line, "fewer columns than the first line names");
+    const auto time = read(line, cell[c_.time], c_.time_name), speed = read(line, cell[c_.speed], c_.speed_name);
+    if (!time || !speed) return;
+    put(line, *time * c_.time_unit, *speed * c_.unit, cell);
+  }
+
+  std::variant<SpeedTrace, TraceFaults> take() {
+    if (faults_.empty() && trace_.time_s.size() < 2) faults_.push_back({0, "fewer than two rows"});
+    if (faults_.empty()) return std::move(trace_);
+    if (more_ > 0) faults_.push_back({0, "and " + std::to_string(more_) + " more"});
+    return std::move(faults_);
+  }
+
+ private:
+  void fault(std::size_t line, std::string problem) {
+    if (faults_.size() < most_told)
+      faults_.push_back({line, std::move(problem)});
+    else
+      ++more_;
+  }
+
+  std::optional<double> read(std::size_t line, std::string_view cell, const std::string& name) {
+    const auto x = number(cell, c_.apart != ',');
+    if (!x) fault(line, "\"" + std::string(cell) + "\" under " + name + " is not a number");
+    return x;
+  }
+
+  void put(std::size_t line, double time, double speed, const std::vector<std::string_view>& cell) {
+    const std::string written(cell[c_.speed]);
+    if (speed < 0) return fault(line, "a speed below zero: " + written);
+    if (speed > fastest_row_m_s)
+      return fault(line, "faster than 200 mph: " + written + " under " + c_.speed_name + "; is that its unit?");
+    if (!trace_.time_s.empty()) {
+      const double step = time - trace_.time_s.back();
+      if (step <= 0)
+        return fault(line, c_.time_name + " does not rise: " + std::string(cell[c_.time]) + " after the row before it");
+      const double rate = std::abs(speed - trace_.speed_m_s.back()) / step;
+      if (rate > steepest_row_m_s2)
+        fault(line, "from " + speed_text_ + " in line " + std::to_string(line_) + " to " + written + " in line " +
+                        std::to_string(line) + " is a jump no car makes: " + std::to_string(std::lround(rate)) +
+                        " m/s2, above 12");
+    }
+    trace_.time_s.push_back(time);
+    trace_.speed_m_s.push_back(speed);
+    speed_text_ = written, line_ = line;
+  }
+
+  Columns c_;
+  SpeedTrace trace_;
+  TraceFaults faults_;
+  std::size_t more_ = 0, line_ = 0;
+  std::string speed_text_;
+};
 
 /// The part of a trace between two times, its ends put in on the straight line.
 SpeedTrace cut(const SpeedTrace& t, const Span& span) {
@@ -87,29 +196,16 @@ void add(TraceFigures& f, const SpeedTrace& t) {
 
 }  // namespace
 
-std::variant<SpeedTrace, TraceFault> read_speed_trace(std::string_view csv) {
+std::variant<SpeedTrace, TraceFaults> read_speed_trace(std::string_view csv) {
   if (csv.starts_with("\xEF\xBB\xBF")) csv.remove_prefix(3);
-  const auto found = columns(next_line(csv));
-  if (const auto* fault = std::get_if<TraceFault>(&found)) return *fault;
-  const Columns c = std::get<Columns>(found);
-  SpeedTrace trace;
+  auto found = columns(next_line(csv));
+  if (auto* faults = std::get_if<TraceFaults>(&found)) return std::move(*faults);
+  Rows rows(std::get<Columns>(std::move(found)));
   for (std::size_t line = 2; !csv.empty(); ++line) {
     const std::string_view row = next_line(csv);
-    if (trim(row).empty()) continue;
-    const auto cell = cells(row);
-    if (cell.size() <= std::max(c.time, c.speed)) return TraceFault{line, "fewer columns than the first line names"};
-    const auto time = number(cell[c.time]), speed = number(cell[c.speed]);
-    if (!time || !speed)
-      return TraceFault{line, "\"" + std::string(time ? cell[c.speed] : cell[c.time]) + "\" under " +
-                                  (time ? c.unit == mph ? "speed_mph" : "speed_kmh" : "time_s") + " is not a number"};
-    if (*speed < 0) return TraceFault{line, "a speed below zero: " + std::string(cell[c.speed])};
-    if (!trace.time_s.empty() && *time <= trace.time_s.back())
-      return TraceFault{line, "time_s does not rise: " + std::string(cell[c.time]) + " after the row before it"};
-    trace.time_s.push_back(*time);
-    trace.speed_m_s.push_back(*speed * c.unit);
+    if (!trim(row).empty()) rows.row(line, row);
   }
-  if (trace.time_s.size() < 2) return TraceFault{0, "fewer than two rows"};
-  return trace;
+  return rows.take();
 }
 
 double trace_speed(const SpeedTrace& t, double time_s) {

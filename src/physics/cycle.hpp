@@ -17,8 +17,15 @@ struct TraceFault {
   std::size_t line;  ///< from 1; 0 for the text as a whole
   std::string problem;
 };
-/// CSV text with a header that names `time_s` and `speed_mph` or `speed_kmh` (other columns are passed over).
-std::variant<SpeedTrace, TraceFault> read_speed_trace(std::string_view csv);
+/// All that is wrong, row by row; after ten rows one more without a line counts the rest.
+using TraceFaults = std::vector<TraceFault>;
+/// What no car of the trade does: faster than 200 mph, or gaining or losing more than a tyre can hold (from memory: the
+/// quickest road tyres brake at little over 1 g).
+inline constexpr double fastest_row_m_s = 200 * 0.44704, steepest_row_m_s2 = 12;
+/// Text of a logger. The first line names the columns: `time` and `speed` in any case, their unit in brackets or after
+/// an underscore (`time_s`, `Speed (km/h)`); other columns are passed over. Cells are parted by commas, or by
+/// semicolons or tabs, and then a decimal may have a comma.
+std::variant<SpeedTrace, TraceFaults> read_speed_trace(std::string_view csv);
 
 /// The stretches of a trace from one time to another, driven one after the other without a pause. A stretch starts
 /// and ends at any time within the trace; between rows the speed is on the straight line. Empty: the whole trace.

@@ -4,6 +4,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "quantity/respell.hpp"
 #include "quantity/wire_gauge.hpp"
 #include "quantity/words.hpp"
 
@@ -25,7 +26,7 @@ std::string_view digits_at(std::string_view text, std::size_t at) {
 }
 
 double whole(std::string_view digits) {
-  double value = 0;  // of digits alone, so it reads; too many of them give infinity, which is checked for
+  double value = 0;  // of digits and a point, so it reads; too many of them give infinity, which is checked for
   if (std::from_chars(digits.data(), digits.data() + digits.size(), value).ec != std::errc{}) return INFINITY;
   return value;
 }
@@ -43,20 +44,43 @@ std::optional<Fraction> fraction_at(std::string_view text, std::size_t at) {
   return Fraction{whole(above), whole(below), at + above.size() + 1 + below.size()};
 }
 
+/// `1,500`: three digits after each comma, one to three before, and no nought in front; where it ends. So the
+/// trade writes thousands; a decimal comma is told by any other count of digits.
+std::optional<std::size_t> thousands_at(std::string_view text, std::size_t start) {
+  const auto first = digits_at(text, start);
+  if (first.empty() || first.size() > 3 || first[0] == '0') return std::nullopt;
+  std::size_t end = start + first.size();
+  while (end < text.size() && text[end] == ',') {
+    const auto group = digits_at(text, end + 1);
+    if (group.size() != 3) return std::nullopt;
+    end += 4;
+  }
+  return end > start + first.size() ? std::optional(end) : std::nullopt;
+}
+
 NumberOrTrouble finish(double value, std::size_t used, std::string_view text) {
   if (!std::isfinite(value)) return NumberTrouble{"which is too large a number", {}};
   const std::string_view rest = text.substr(used);
   if (rest.starts_with(',') && rest.size() > 1 && is_digit(rest[1])) {
     const auto after = digits_at(rest, 1);
     const std::string before(text.substr(0, used));
-    const bool thousands = after.size() == 3 && before.find('.') == std::string::npos;
-    return NumberTrouble{"which has a comma in a number", thousands ? "write " + before + std::string(after) + ", or " +
-                                                                          before + "." + std::string(after) +
-                                                                          " if a decimal is meant"
-                                                                    : "write " + before + "." + shown(after)};
+    const bool point = before.find('.') != std::string::npos || rest.substr(1 + after.size()).find_first_of(".,") == 0;
+    return NumberTrouble{"which has a comma in a number", point ? "write it without commas, with one decimal point"
+                                                                : "write " + before + "." + shown(after)};
   }
   if (rest.starts_with('.')) return NumberTrouble{"which has a second decimal point", {}};
   return NumberText{value, used};
+}
+
+/// A number whose thousands are parted by commas; `end` is where they end.
+NumberOrTrouble with_thousands(std::string_view text, std::size_t start, std::size_t end, double sign) {
+  std::string plain;
+  for (char c : text.substr(start, end - start))
+    if (c != ',') plain += c;
+  const auto places = end < text.size() && text[end] == '.' ? digits_at(text, end + 1) : std::string_view{};
+  if (!places.empty()) end += 1 + places.size();
+  plain.append(places.empty() ? "" : ".").append(places);
+  return finish(sign * whole(plain), end, text);
 }
 
 /// The part after the sign: a fraction, a mixed number or a decimal.
@@ -66,6 +90,7 @@ NumberOrTrouble unsigned_number(std::string_view text, std::size_t start, double
     if (f->below == 0) return NumberTrouble{std::string(by_zero), {}};
     return finish(sign * f->above / f->below, f->end, text);
   }
+  if (const auto end = thousands_at(text, start)) return with_thousands(text, start, *end, sign);
   const auto first = digits_at(text, start);
   const std::size_t after = start + first.size();
   if (!first.empty() && after < text.size() && (text[after] == ' ' || text[after] == '-')) {
@@ -96,12 +121,25 @@ NumberOrTrouble read_number(std::string_view text) {
   return unsigned_number(text, start, sign);
 }
 
-std::variant<Parsed, TextFault> parse_wire(std::string_view text, const Kind& kind) {
-  const std::string_view number = trimmed(text.substr(0, text.size() - 3));
+std::variant<Parsed, TextFault> parse_wire(std::string_view text, const GaugeText& gauge, const Kind& kind) {
   if (!kind.wire_gauge) return value_fault(text, kind, "which is a wire size");
-  const auto n = parse_gauge(number);
+  const auto n = parse_gauge(gauge.number);
   if (!n) return value_fault(text, kind, "which is no American wire gauge", "gauges run from 4/0 to 56");
-  return Parsed{gauge_area(*n), static_cast<double>(*n), text.substr(text.size() - 3)};
+  return Parsed{gauge_area(*n), static_cast<double>(*n), gauge.unit};
+}
+
+/// `4/0` is a gauge where a wire's size is asked; elsewhere it is a fraction that cannot be.
+std::optional<GaugeText> wire_in(std::string_view text, const Kind& kind) {
+  const auto gauge = gauge_in(text);
+  return gauge && gauge->unit.empty() && !kind.wire_gauge ? std::nullopt : gauge;
+}
+
+/// A cold cranking current is told by the test's name: `800 CCA`.
+std::string test_current(std::string_view number, std::string_view unit, const Kind& kind) {
+  if (kind.dimension != dim::current) return {};
+  for (std::string_view test : {"CCA", "cca", "CA", "MCA", "A CCA", "A EN"})
+    if (unit == test) return "write " + std::string(trimmed(number)) + " A";
+  return {};
 }
 
 /// What the text itself rules out, whatever number and unit it holds.
@@ -131,7 +169,7 @@ std::optional<NumberText> parse_number(std::string_view text) {
 std::variant<Parsed, TextFault> parse_quantity(std::string_view text, const Kind& kind) {
   text = trimmed(text);
   if (auto fault = text_fault(text, kind)) return std::move(*fault);
-  if (text.ends_with("AWG")) return parse_wire(text, kind);
+  if (const auto gauge = wire_in(text, kind)) return parse_wire(text, *gauge, kind);
   auto read = read_number(text);
   if (auto* trouble = std::get_if<NumberTrouble>(&read))
     return value_fault(text, kind, std::move(trouble->remark), std::move(trouble->hint));
@@ -140,6 +178,7 @@ std::variant<Parsed, TextFault> parse_quantity(std::string_view text, const Kind
   auto unit = parse_unit_for(unit_text, kind);
   if (auto* fault = std::get_if<TextFault>(&unit)) {
     if (unit_text.empty()) fault->remark = "which has no unit";
+    if (auto hint = test_current(text.substr(0, number.used), unit_text, kind); !hint.empty()) fault->hint = hint;
     return value_fault(text, kind, std::move(fault->remark), std::move(fault->hint));
   }
   const double si = to_si(number.value, std::get<Unit>(unit));
@@ -165,8 +204,9 @@ std::variant<Guess, TextFault> parse_any(std::string_view text) {
   const auto as_number = parse_quantity(text, kind::number);
   const auto& why = std::get<TextFault>(as_number);
   const auto number = parse_number(text);
-  if (foreign_character(text) || !number || text.ends_with("AWG")) {
-    if (!text.ends_with("AWG")) return fault(why.remark, why.hint);
+  const auto gauge = gauge_in(text);
+  if (foreign_character(text) || !number || gauge) {
+    if (!gauge) return fault(why.remark, why.hint);
     return fault("which is no American wire gauge", "gauges run from 4/0 to 56");
   }
   guess.unit = trimmed(text.substr(number->used));

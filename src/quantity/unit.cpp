@@ -5,6 +5,7 @@
 #include <numbers>
 #include <optional>
 
+#include "quantity/respell.hpp"
 #include "quantity/unit_table.hpp"
 #include "quantity/wire_gauge.hpp"
 #include "quantity/words.hpp"
@@ -213,8 +214,34 @@ bool multiplies_after_dividing(std::string_view text) {
 std::string mismatch_hint(std::string_view text, const Kind& kind) {
   if (multiplies_after_dividing(text)) return "put what divides in brackets, as in \"W/(m2 K)\"";
   if (text == "lb" && kind.dimension == dim::force) return "lb is a mass; write lbf";
+  if (text == "lb" && kind.dimension == dim::pressure) return "lb is a mass; write psi";
+  if (text == "deg" && kind.dimension == dim::temperature) return "write degC or degF";
   if (text.starts_with("lb/") && kind.dimension == dim::pressure) return "lb is a mass; write psi or lbf/in2";
   return {};
+}
+
+bool measures(const Unit& unit, const Kind& kind) {
+  return unit.dimension == kind.dimension && (!unit.gauge || kind.wire_gauge);
+}
+
+std::variant<Unit, Trouble> strictly(std::string_view text, const Kind& kind) {
+  auto read = read_unit(text);
+  const auto* unit = std::get_if<Unit>(&read);
+  if (!unit || measures(*unit, kind)) return read;
+  const std::string what = measured_by(*unit);
+  return Trouble{what.empty() ? "which measures something else" : "which is " + what, mismatch_hint(text, kind)};
+}
+
+/// As written, else as the workshop means it. A loose spelling of what does not fit is told as that: `13 lbs` of
+/// boost is a mass.
+std::variant<Unit, Trouble> read_for(std::string_view text, const Kind& kind) {
+  auto read = strictly(text, kind);
+  if (std::holds_alternative<Unit>(read)) return read;
+  const auto other = respelled(text, kind);
+  if (!other) return read;
+  auto again = strictly(*other, kind);
+  const bool known = std::holds_alternative<Unit>(read_unit(*other));
+  return known ? again : read;
 }
 
 /// psia and psig only where they say what the kind says.
@@ -255,15 +282,10 @@ std::variant<Unit, TextFault> parse_unit_for(std::string_view text, const Kind& 
     if (kind.dimension == dim::none) return Unit{};
     return unit_fault(text, kind, "which is empty", offered(kind));
   }
-  auto read = read_unit(text);
+  auto read = read_for(text, kind);
   if (auto* trouble = std::get_if<Trouble>(&read))
     return unit_fault(text, kind, std::move(trouble->remark), std::move(trouble->hint));
   Unit unit = std::get<Unit>(read);
-  if (unit.dimension != kind.dimension || (unit.gauge && !kind.wire_gauge)) {
-    const std::string what = measured_by(unit);
-    return unit_fault(text, kind, what.empty() ? "which measures something else" : "which is " + what,
-                      mismatch_hint(text, kind));
-  }
   if (auto fault = reference_fault(text, unit, kind)) return std::move(*fault);
   const bool keeps_zero = kind.dimension == dim::temperature && kind.reference == Reference::absolute;
   if (!keeps_zero) unit.offset = 0;

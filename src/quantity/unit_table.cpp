@@ -108,15 +108,17 @@ struct Spelling {
   std::string_view written, meant;
 };
 constexpr Spelling spellings[] = {
-    {"\"", "in"},       {"'", "ft"},       {"C", "degC"},     {"F", "degF"},      {"R", "degR"},    {"inch", "in"},
-    {"inches", "in"},   {"feet", "ft"},    {"foot", "ft"},    {"lbs", "lb"},      {"pound", "lb"},  {"pounds", "lb"},
-    {"sec", "s"},       {"hr", "h"},       {"hrs", "h"},      {"hour", "h"},      {"hours", "h"},   {"minutes", "min"},
-    {"amp", "A"},       {"amps", "A"},     {"volt", "V"},     {"volts", "V"},     {"watt", "W"},    {"watts", "W"},
-    {"kph", "km/h"},    {"kmh", "km/h"},   {"mil", "thou"},   {"mils", "thou"},   {"ga", "AWG"},    {"gauge", "AWG"},
-    {"degrees", "deg"}, {"miles", "mile"}, {"gallon", "gal"}, {"gallons", "gal"}, {"litre", "L"},   {"liter", "L"},
-    {"litres", "L"},    {"liters", "L"},   {"ccm", "cm3"},    {"cu", "in3"},      {"sq", "in2"},    {"lph", "L/h"},
-    {"lpm", "L/min"},   {"CID", "in3"},    {"ci", "in3"},     {"turn", "rev"},    {"turns", "rev"}, {"pulses", "pulse"},
-    {"percent", "%"},   {"in-Hg", "inHg"}, {"Hg", "inHg"},    {"weeks", "week"},  {"days", "day"},  {"years", "year"},
+    {"\"", "in"},       {"'", "ft"},       {"C", "degC"},       {"F", "degF"},      {"R", "degR"},
+    {"inch", "in"},     {"inches", "in"},  {"feet", "ft"},      {"foot", "ft"},     {"lbs", "lb"},
+    {"pound", "lb"},    {"pounds", "lb"},  {"sec", "s"},        {"hr", "h"},        {"hrs", "h"},
+    {"hour", "h"},      {"hours", "h"},    {"minutes", "min"},  {"amp", "A"},       {"amps", "A"},
+    {"volt", "V"},      {"volts", "V"},    {"watt", "W"},       {"watts", "W"},     {"kph", "km/h"},
+    {"kmh", "km/h"},    {"mil", "thou"},   {"mils", "thou"},    {"ga", "AWG"},      {"gauge", "AWG"},
+    {"degrees", "deg"}, {"miles", "mile"}, {"gallon", "gal"},   {"gallons", "gal"}, {"litre", "L"},
+    {"liter", "L"},     {"litres", "L"},   {"liters", "L"},     {"ccm", "cm3"},     {"cu", "in3"},
+    {"sq", "in2"},      {"lph", "L/h"},    {"lpm", "L/min"},    {"CID", "in3"},     {"ci", "in3"},
+    {"turn", "rev"},    {"turns", "rev"},  {"pulses", "pulse"}, {"CCA", "A"},       {"percent", "%"},
+    {"in-Hg", "inHg"},  {"Hg", "inHg"},    {"weeks", "week"},   {"days", "day"},    {"years", "year"},
 };
 
 double prefix_factor(char c) {

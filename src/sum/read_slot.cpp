@@ -4,6 +4,7 @@
 #include "field/measure.hpp"
 #include "field/words.hpp"
 #include "quantity/parse.hpp"
+#include "quantity/respell.hpp"
 #include "sum/slot.hpp"
 
 namespace sw {
@@ -23,12 +24,12 @@ std::optional<SumValue> read_one(const Slot& slot, std::string_view text, Diagno
   f.access.set(slot.owner, *si);
   SumValue v = show_name(f);
   if (f.type == FieldType::choice) {
-    v.text = text;
+    v.text = f.choices[static_cast<std::size_t>(*si)];
     return v;
   }
   auto parsed = parse_quantity(text, *f.kind);  // once more, for the number and unit as written
   const auto* p = std::get_if<Parsed>(&parsed);
-  v.unit = shown_unit(p ? p->unit : "");
+  v.unit = f.kind->wire_gauge && gauge_in(text) ? "AWG" : shown_unit(p ? p->unit : "");
   v.numbers = {v.unit == "-" || !p ? *si : p->written};
   return v;
 }

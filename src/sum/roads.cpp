@@ -74,7 +74,7 @@ struct CycleOut {
   std::optional<Time> idle_time;
 };
 constexpr Argument cycle_in[] = {
-    text<&CycleIn::file>("file", "CSV with columns time_s and speed_mph or speed_kmh"),
+    text<&CycleIn::file>("file", "CSV with columns time_s and speed_mph or speed_kmh, or Time (s) and Speed (km/h)"),
     may(values<&CycleIn::spans>("spans", "stretches from, to, one after the other", kind::time, 2)),
 };
 constexpr Argument cycle_out[] = {
@@ -94,9 +94,8 @@ std::optional<physics::SpeedTrace> load_trace(const std::string& file, Remarks& 
     return {};
   }
   auto read = physics::read_speed_trace(text.str());
-  if (const auto* fault = std::get_if<physics::TraceFault>(&read)) {
-    const std::string at = fault->line ? file + ":" + std::to_string(fault->line) + ": " : file + ": ";
-    say.fault("file", at + fault->problem);
+  if (const auto* faults = std::get_if<physics::TraceFaults>(&read)) {
+    for (auto& f : *faults) say.fault("file", file + (f.line ? ":" + std::to_string(f.line) : "") + ": " + f.problem);
     return {};
   }
   return std::get<physics::SpeedTrace>(std::move(read));

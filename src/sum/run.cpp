@@ -173,7 +173,10 @@ SumResult run_sum(std::string_view name, const std::vector<std::string>& args,
   }
   for (auto& s : inputs) {
     if (say.given(s.argument.field.key)) continue;
-    if (auto v = default_slot(s); v && !s.shared) result.inputs.push_back(*v);
+    auto v = default_slot(s);
+    if (!v || s.shared) continue;
+    v->assumed = true;
+    result.inputs.push_back(*v);
   }
   sum->law(in.get(), out.get(), say);
   take(say, result);

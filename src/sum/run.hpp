@@ -15,6 +15,7 @@ struct SumValue {
   std::string text;             ///< of a choice, yes or no, text; or of a wire gauge
   bool is_list = false;
   int columns = 1;
+  bool assumed = false;  ///< an input nobody gave: its default
 };
 
 struct SumResult {

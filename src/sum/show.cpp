@@ -1,6 +1,7 @@
 // Results of sums as text and JSON, and sums in words.
 #include <nlohmann/json.hpp>
 
+#include "field/measure.hpp"
 #include "quantity/print.hpp"
 #include "sum/run.hpp"
 #include "sum/slot.hpp"
@@ -10,12 +11,14 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+constexpr int text_digits = 4;  // more than any input here is known to; JSON keeps them all
+
 std::string in_words(const SumValue& v) {
   if (!v.text.empty()) return v.text;
   std::string all;
   for (std::size_t k = 0; k < v.numbers.size(); ++k) {
     if (k > 0) all += k % static_cast<std::size_t>(v.columns) == 0 && v.columns > 1 ? "; " : ", ";
-    all += short_number(v.numbers[k], 6);
+    all += short_number(v.numbers[k], text_digits);
   }
   return v.unit == "-" ? all : all + " " + v.unit;
 }
@@ -32,14 +35,24 @@ Json value_of(const SumValue& v) {
   return rows;
 }
 
+/// `assumed: zone = engine bay, bundle = 1`: what was taken where nothing was given; no lever of the result is silent.
+std::string assumed_line(const std::vector<SumValue>& inputs) {
+  std::string all;
+  for (auto& v : inputs)
+    if (v.assumed) all += (all.empty() ? "assumed: " : ", ") + v.key + " = " + in_words(v);
+  return all.empty() ? all : all + "\n";
+}
+
 Json values(const std::vector<SumValue>& list) {
   Json all = Json::object();
   for (auto& v : list) all[v.key] = {{"value", value_of(v)}, {"unit", v.unit}};
   return all;
 }
 
+/// The units an argument takes; a pure number has none to tell, though `%` is read.
 std::string units_in_words(const FieldInfo& f) {
   std::string all;
+  if (is_pure(*f.kind)) return all;
   for (auto& u : f.kind->units)
     if (!u.empty()) all += (all.empty() ? "" : ", ") + std::string(u);
   return all;
@@ -77,6 +90,7 @@ std::string SumResult::to_text() const {
     return text;
   }
   for (auto& v : outputs) text += v.key + " = " + in_words(v) + "\n";
+  text += assumed_line(inputs);
   for (auto& s : outside) text += "outside the range: " + s + "\n";
   for (auto& s : notes) text += "note: " + s + "\n";
   text += "range: " + range + "\nsource: " + source + "\n";
@@ -92,6 +106,9 @@ std::string SumResult::to_json() const {
   } else {
     j["inputs"] = values(inputs);
     j["outputs"] = values(outputs);
+    j["assumed"] = Json::array();
+    for (auto& v : inputs)
+      if (v.assumed) j["assumed"].push_back(v.key);
     j["valid"] = valid;
     j["outside"] = outside;
     j["notes"] = notes;

@@ -1,5 +1,6 @@
 // Sums of wire: resistance, ampacity, voltage drop, choice of size.
 #include "physics/wire.hpp"
+#include "quantity/print.hpp"
 #include "sum/families.hpp"
 #include "sum/figures.hpp"
 
@@ -10,13 +11,16 @@ constexpr std::string_view electrical_fire =
     "a wire that is too thin or a fuse that is too large starts fires: disconnect the battery before work, fuse every "
     "feed near its source, follow the makers' instructions";
 constexpr std::string_view cable_choices[] = {"copper", "road-vehicle", "flexible"};
-constexpr std::string_view zone_choices[] = {"cabin", "engine-bay"};
+constexpr std::string_view zone_choices[] = {"cabin", "engine bay"};
 constexpr std::string_view resistance_source =
     "copper: ASTM B258 gauges, NBS Handbook 100 (from memory); road-vehicle: ISO 6722-1 (from memory); flexible: IEC "
     "60228 table 3, class 5";
 constexpr std::string_view resistance_range =
     "-50 to 150 degC; road-vehicle 0.13 to 120 mm2, flexible 0.5 to 240 mm2. The temperature factor multiplies the "
     "resistance at 20 degC; that of flexible is IEC 60228's, which divides it";
+
+/// What a wire is taken for where nobody says: PVC (from memory), in the hotter zone.
+constexpr double usual_insulation_degc = 80;
 
 using physics::Cable;
 using physics::Zone;
@@ -125,6 +129,16 @@ void drop_check(const DropIn& in, Remarks& say) {
               "a cable's resistance is its standard's: give one of them");
 }
 
+/// A drop that will do says nothing about heat; who asks for one alone is told of the other.
+void note_heat(double area_m2, double current_a, Remarks& say) {
+  const auto a = physics::wire_ampacity(area_m2, usual_insulation_degc + 273.15, Zone::engine_bay, 1);
+  if (!a.tabled)
+    say.note("the ampacity table runs from 18 AWG to 4/0 AWG: whether this size gets too hot is not looked at");
+  else if (current_a > a.current_a)
+    say.note("too hot: with 80 degC insulation in the engine bay this size carries " +
+             print(a.current_a, kind::current, "A", 3) + " for good; the sum ampacity takes other insulation");
+}
+
 void voltage_drop(const DropIn& in, DropOut& out, Remarks& say) {
   const auto r = physics::wire_resistance(in.size->si, *in.cable, in.temperature->si);
   if (!in.resistivity) note_range(r, in.temperature->si, say);
@@ -132,6 +146,7 @@ void voltage_drop(const DropIn& in, DropOut& out, Remarks& say) {
   const double ohm = per_length * in.loop_length->si, i = in.current->si;
   out.drop = Voltage{i * ohm};
   out.loss = Power{i * i * ohm};
+  note_heat(in.size->si, i, say);
 }
 
 struct SizeIn {
@@ -146,7 +161,7 @@ struct SizeIn {
 };
 struct SizeOut {
   std::optional<Area> area;
-  std::string gauge;
+  std::string gauge, decided_by;
   std::optional<Current> ampacity;
   std::optional<Voltage> drop;
 };
@@ -160,23 +175,22 @@ constexpr Argument size_in[] = {
         .or_else(20, Source::chosen),
     may(positive<&SizeIn::resistivity>("resistivity", "of the conductor, in copper's place", kind::resistivity,
                                        "ohm cmil/ft")),
-    may(quantity<&SizeIn::insulation>("insulation", "temperature of the insulation", kind::temperature)
-            .in("degC")
-            .from(0, 300)),
-    may(choice<&SizeIn::zone>("zone", "where it runs", zone_choices)),
-    may(integer<&SizeIn::bundle>("bundle", "conductors carrying current in the bundle").from(1, 1000)),
+    quantity<&SizeIn::insulation>("insulation", "temperature of the insulation", kind::temperature)
+        .in("degC")
+        .from(0, 300)
+        .or_else(usual_insulation_degc),
+    choice<&SizeIn::zone>("zone", "where it runs", zone_choices).or_else(1),
+    integer<&SizeIn::bundle>("bundle", "conductors carrying current in the bundle").from(1, 1000).or_else(1),
 };
 constexpr Argument size_out[] = {
     result<&SizeOut::area>("area", "least area for the drop", kind::area, "mm2"),
     text<&SizeOut::gauge>("gauge", "smallest gauge that will do"),
+    text<&SizeOut::decided_by>("decided_by", "drop or heat, whichever asks for the thicker gauge"),
     result<&SizeOut::ampacity>("ampacity", "greatest lasting current of that gauge", kind::current, "A"),
     result<&SizeOut::drop>("drop", "voltage lost with that gauge", kind::voltage, "V"),
 };
-constexpr Rule size_rules[] = {all_or_none_of("insulation", "zone")};
-
-void size_check(const SizeIn& in, Remarks& say) {
-  if (in.bundle && !in.insulation) say.need("insulation", "needed with a bundle: it decides the ampacity");
-}
+/// The ampacity table is copper's; well above copper's resistivity at 100 degC the conductor is something else.
+constexpr double other_metal_ohm_m = 1.35 * physics::copper_resistivity_20c_ohm_m;
 
 void wire_size(const SizeIn& in, SizeOut& out, Remarks& say) {
   const double resistivity = in.resistivity
@@ -185,15 +199,23 @@ void wire_size(const SizeIn& in, SizeOut& out, Remarks& say) {
   const double volt_m2 = resistivity * in.loop_length->si * in.current->si;
   out.area = Area{volt_m2 / in.drop_limit->si};
   const auto rated = [&](int gauge) {
-    return physics::wire_ampacity(physics::gauge_area_m2(gauge), in.insulation->si, *in.zone, in.bundle.value_or(1));
+    return physics::wire_ampacity(physics::gauge_area_m2(gauge), in.insulation->si, *in.zone, *in.bundle);
   };
-  auto gauge = physics::gauge_for_area(out.area->si);
-  if (in.insulation)
-    while (gauge && !(rated(*gauge).current_a >= in.current->si)) gauge = physics::next_thicker_gauge(*gauge);
+  if (!say.given("insulation")) say.note("80 degC is usual PVC (from memory): give what the insulation is marked");
+  if (resistivity > other_metal_ohm_m)
+    say.outside("the ampacity is copper's: a conductor of this resistivity carries less");
+  if (!rated(-3).tabled) return say.outside("the ampacity table runs from 60 to 200 degC insulation");
+  const auto for_drop = physics::gauge_for_area(out.area->si);
+  auto gauge = for_drop;
+  while (gauge && !(rated(*gauge).current_a >= in.current->si)) gauge = physics::next_thicker_gauge(*gauge);
   if (!gauge) return say.outside("no single conductor up to 4/0 AWG will do");
   out.gauge = physics::gauge_text(*gauge);
+  out.decided_by = gauge == for_drop ? "drop" : "heat";
+  if (gauge != for_drop)
+    say.note("for the drop alone " + physics::gauge_text(*for_drop) + " would do, but " +
+             (rated(*for_drop).tabled ? "it gets too hot" : "the ampacity table begins at 18 AWG"));
   out.drop = Voltage{volt_m2 / physics::gauge_area_m2(*gauge)};
-  if (in.insulation) out.ampacity = Current{rated(*gauge).current_a};
+  out.ampacity = Current{rated(*gauge).current_a};
 }
 
 constexpr std::string_view ampacity_source = "33 CFR 183.425 Table 5 with notes 1 and 2";
@@ -221,14 +243,14 @@ constexpr Sum sums[] = {
                                      .range = resistance_range,
                                      .source = resistance_source,
                                      .caution = electrical_fire}),
-    entry<wire_size, size_check>({.name = "wire-size",
-                                  .title = "Smallest wire for a current and a drop",
-                                  .inputs = size_in,
-                                  .outputs = size_out,
-                                  .rules = size_rules,
-                                  .range = "solid copper's resistance; gauges 30 to 4/0 that a shop buys",
-                                  .source = "NBS Handbook 100 (from memory); ampacity: 33 CFR 183.425 Table 5",
-                                  .caution = electrical_fire}),
+    entry<wire_size>({.name = "wire-size",
+                      .title = "Smallest wire for a current: its drop and its heat",
+                      .inputs = size_in,
+                      .outputs = size_out,
+                      .range = "solid copper's resistance; gauges 18 to 4/0 that a shop buys; heat as in the sum "
+                               "ampacity",
+                      .source = "NBS Handbook 100 (from memory); ampacity: 33 CFR 183.425 Table 5",
+                      .caution = electrical_fire}),
 };
 
 }  // namespace

@@ -128,6 +128,38 @@ TEST(StartingBuilds, ClaimNoMeasurement) {
   }
 }
 
+/// Taking the marks away, with one stroke of an editor, fills nothing in: each line is then a fault that is told.
+TEST(StartingBuilds, MarksTakenAwayLeaveBlanks) {
+  for (auto& path : files::builds_in("stock/templates")) {
+    const std::string text = std::regex_replace(files::text_of(path), std::regex("# MEASURE "), "");
+    const files::Texts texts = {{"blank.toml", text}};
+    const Opened o = open("blank.toml", files::from(texts));
+    const std::string said = files::said(o);
+    std::size_t told = 0, marked = 0;
+    for (std::size_t at = 0; (at = said.find("got \"\"", at)) != std::string::npos; ++at) ++told;
+    const std::string form = files::text_of(path);
+    for (std::size_t at = 0; (at = form.find("\n# MEASURE ", at)) != std::string::npos; ++at) ++marked;
+    EXPECT_EQ(told, marked) << path.filename() << "\n" << said;
+    EXPECT_GE(marked, 12u) << path.filename();
+  }
+}
+
+/// Every figure of a form is a stand-in and says so; what decides harm is not there at all, unless the shelf has it.
+TEST(StartingBuilds, StateNothingOfTheirOwn) {
+  for (auto& path : files::builds_in("stock/templates")) {
+    Opened o = open(path, from_disk());
+    each_leaf(build_fields(), &o.build, "", [&](const Leaf& leaf) {
+      const auto e = o.build.evidence.find(leaf.path);
+      if (e == o.build.evidence.end() || e->second.defaulted || !e->second.part.empty()) return;
+      EXPECT_FALSE(leaf.field->harm) << path.filename() << " " << leaf.path;
+      const bool figure = leaf.field->type == FieldType::quantity || leaf.field->type == FieldType::number ||
+                          leaf.field->type == FieldType::curve;
+      if (!figure) return;
+      EXPECT_EQ(e->second.source, Source::typical) << path.filename() << " " << leaf.path;
+    });
+  }
+}
+
 // ------------------------------------------------------------------------------------------------ the shelf
 
 Node shelf() {

@@ -25,6 +25,14 @@ TEST(Convert, ShowsEveryUnitOfEveryKind) {
             "1000 thou\n");
 }
 
+TEST(Convert, TellsTheLikeliestKindFirst) {
+  const std::string out = ran({"convert", "15 inHg"}, piped("200")).out;
+  EXPECT_TRUE(out.starts_with("vacuum  15 inHg")) << out;
+  EXPECT_EQ(out.find("stress"), std::string::npos) << out;
+  EXPECT_TRUE(ran({"convert", "180 F"}, piped("200")).out.starts_with("temperature  82.22222 degC")) << "no farad";
+  EXPECT_EQ(ran({"convert", "4/0", "mm2"}).out.substr(0, 5), "107.2");  // ASTM B258: 107.2 mm2 (from memory)
+}
+
 TEST(Convert, KnowsWireGauges) {
   EXPECT_EQ(ran({"convert", "10 AWG", "mm2"}).out.substr(0, 5), "5.261");
   EXPECT_EQ(ran({"convert", "5.26 mm2", "AWG"}).out, "10 AWG\n");

@@ -7,7 +7,7 @@ namespace {
 
 TEST(Simulate, NeedsADutyThereIs) {
   EXPECT_EQ(ran({"simulate", demo("sound.toml")}).err,
-            "streetwright: simulate: --duty is missing; write streetwright simulate BUILD [--duty DUTY] [--csv]\n");
+            "streetwright: simulate: --duty is missing; write streetwright simulate BUILD --duty DUTY [--csv]\n");
   EXPECT_EQ(ran({"simulate", demo("sound.toml"), "--duty", "cruize"}).code, 2);
 }
 

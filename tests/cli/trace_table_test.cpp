@@ -2,9 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <limits>
 
 #include "cli/page.hpp"
+#include "cli/sample_proof.hpp"
 #include "duty/duties.hpp"
 #include "repository/files.hpp"
 
@@ -48,6 +50,18 @@ TEST(TracePage, StaysWithinAnyWidthAndNamesWhatIsMissing) {
     for (auto& line : repository::lines_of(text)) EXPECT_LE(seen(line), width) << line;
     EXPECT_NE(text.find("Missing: "), std::string::npos);
   }
+}
+
+TEST(TracePage, NarrowHeadingsKeepTheirUnit) {
+  const Ran r = ran({"simulate", demo("sound.toml"), "--duty", "hot-idle"}, piped("60"));
+  EXPECT_EQ(r.code, 0) << r.err;
+  bool on_two_lines = false;
+  for (auto& line : repository::lines_of(r.out)) {
+    EXPECT_LE(seen(line), 60) << line;
+    EXPECT_EQ(std::count(line.begin(), line.end(), '['), std::count(line.begin(), line.end(), ']')) << line;
+    on_two_lines = on_two_lines || line == "alternator.";
+  }
+  EXPECT_TRUE(on_two_lines) << r.out;
 }
 
 }  // namespace

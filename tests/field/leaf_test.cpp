@@ -34,6 +34,26 @@ TEST(ReadFigure, NumbersStandBareOrAsText) {
   EXPECT_EQ(figure("\"3\"", radiator_fields[5]), 3.0);
 }
 
+struct Turning {
+  std::optional<ShaftSpeed> speed;
+  std::optional<Area> size;
+};
+
+TEST(ReadFigure, NoUnitIsProposedThatNobodyMeant) {
+  constexpr FieldInfo f = quantity<&Turning::speed>("x", "x", kind::shaft_speed).in("rpm").from(300, 3000);
+  Value v("\"75 rpm\"");
+  EXPECT_FALSE(read_figure(v.node(), v.site(f)));
+  EXPECT_EQ(v.faults.all().at(0).hint, "") << "nobody writes radians a second";
+}
+
+TEST(ReadFigure, AGaugeMayStandAlone) {
+  constexpr FieldInfo f = quantity<&Turning::size>("x", "x", kind::wire_size).in("AWG").from(0, 24);
+  EXPECT_TRUE(figure("\"1/0\"", f));
+  Value v("\"4/0\"");
+  EXPECT_FALSE(read_figure(v.node(), v.site(f)));
+  EXPECT_EQ(v.faults.all().at(0).problem, "4/0 is outside 1/0 AWG to 24 AWG");
+}
+
 TEST(ReadFigure, WhatIsNone) {
   EXPECT_FALSE(figure("\"3 rows\"", radiator_fields[5]));
   EXPECT_FALSE(figure("99999999999", radiator_fields[5]));

@@ -82,11 +82,27 @@ TEST(ReadMessages, NumbersThatAreNone) {
 }
 
 TEST(ReadMessages, YesNoAndChoice) {
-  EXPECT_EQ(said_of("shrouded = \"yes\"\nflow = \"crossflow\""),
+  EXPECT_EQ(said_of("shrouded = \"yes\"\nflow = \"crosflow\""),
             lines("bad.toml:2:12: cooling.radiator.shrouded: expected true or false, got \"yes\"; "
                   "write true or false without quotation marks",
                   "bad.toml:3:8: cooling.radiator.flow: expected \"down-flow\" or \"cross-flow\", got "
-                  "\"crossflow\"; did you mean \"cross-flow\"?"));
+                  "\"crosflow\"; did you mean \"cross-flow\"?"));
+}
+
+TEST(ReadMessages, AGuessIsTypicalOrStated) {
+  const auto said = said_of("core_width = { value = \"26 in\", from = \"guess\" }");
+  ASSERT_EQ(said.size(), 1u);
+  EXPECT_NE(said[0].find("got \"guess\"; write \"typical\" for a guess, \"stated\" for what somebody told you"),
+            std::string::npos)
+      << said[0];
+  const auto harm = said_of("cap = { value = \"13 psi\", from = \"guess\" }");
+  ASSERT_EQ(harm.size(), 1u);
+  EXPECT_NE(harm[0].find("; measure it or take it from the data sheet"), std::string::npos) << harm[0];
+}
+
+TEST(ReadMessages, AChoiceInAnotherSpelling) {
+  for (auto* flow : {"cross-flow", "cross flow", "Cross-Flow", "crossflow"})
+    EXPECT_TRUE(said_of("flow = \"" + std::string(flow) + "\"").empty()) << flow;
 }
 
 TEST(ReadMessages, TextAndNames) {

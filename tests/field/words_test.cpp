@@ -27,6 +27,22 @@ TEST(Words, RangesOfWireSizesInGaugeNumbers) {
   EXPECT_EQ(range_words(f), "4/0 AWG to 24 AWG");
 }
 
+TEST(Words, OneNameInTwoSpellings) {
+  EXPECT_TRUE(same_words("engine bay", "engine-bay"));
+  EXPECT_TRUE(same_words("12 V", "12v"));
+  EXPECT_FALSE(same_words("engine bay", "engine"));
+  EXPECT_FALSE(same_words("6 V", "12 V"));
+  EXPECT_FALSE(same_words("a", ""));
+}
+
+TEST(Words, AnotherWordOfTheTradeForAChoice) {
+  const std::string_view drives[] = {"alternator", "coolant pump", "fan"};
+  EXPECT_EQ(choice_meant("water pump", drives), "did you mean \"coolant pump\"?");
+  EXPECT_EQ(choice_meant("Dynamo", drives), "did you mean \"alternator\"?");
+  EXPECT_EQ(choice_meant("colant pump", drives), "did you mean \"coolant pump\"?");
+  EXPECT_EQ(choice_meant("water pump", std::span(drives).last(1)), "");
+}
+
 TEST(Words, Spreads) {
   constexpr FieldInfo f = quantity<&Wire::length>("x", "x", kind::length)
                               .spread(Source::measured, {.share = 0.02, .absolute = 0.25})

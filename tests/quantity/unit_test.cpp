@@ -130,7 +130,7 @@ TEST(Unit, FaultsInWords) {
             "expected a unit of length such as \"in\", got \"psi\", which is a pressure");
   EXPECT_EQ(unit_fault_of("foo", kind::length).sentence(),
             "expected a unit of length such as \"in\", got \"foo\", whose unit 'foo' is not known");
-  EXPECT_EQ(unit_fault_of("inches", kind::length).hint, "did you mean in?");
+  EXPECT_EQ(unit_fault_of("mils", kind::length).hint, "did you mean thou?");
   EXPECT_EQ(unit_fault_of("W/(m2 K", kind::heat_transfer).remark, "whose unit has a bracket that is not closed");
   EXPECT_EQ(unit_fault_of("W/", kind::power).remark, "whose unit breaks off");
   EXPECT_EQ(unit_fault_of("W)", kind::power).remark, "which has ')' where a unit is expected");

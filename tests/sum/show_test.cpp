@@ -9,8 +9,8 @@ TEST(ShowSum, ShowsOneLineAnOutputThenRangeAndSource) {
   const auto r = run_sum("atmosphere", {"altitude=0 m"}, {"pressure=psi"});
   EXPECT_EQ(r.exit_code(), 0);
   EXPECT_EQ(r.to_text(),
-            "pressure = 14.6959 psi\ntemperature = 15 degC\ndensity = 1.225 kg/m3\ndensity_ratio = 1\n"
-            "viscosity = 0.0178938 mPa s\nrange: 5 km below to 11 km above the sea (geopotential)\n"
+            "pressure = 14.7 psi\ntemperature = 15 degC\ndensity = 1.225 kg/m3\ndensity_ratio = 1\n"
+            "viscosity = 0.01789 mPa s\nrange: 5 km below to 11 km above the sea (geopotential)\n"
             "source: U.S. Standard Atmosphere, 1976\n");
 }
 
@@ -37,6 +37,24 @@ TEST(ShowSum, DescribesArgumentsRulesAndDefaults) {
        {"fluid: fluid by name (water, ethylene-glycol, propylene-glycol)", "one of: pressure, altitude, temperature",
         "0 psi where left out", "outputs:", "source: water: IAPWS"})
     EXPECT_TRUE(has(text, part)) << part << " in\n" << text;
+}
+
+TEST(ShowSum, TextIsShortAndJsonWhole) {
+  const auto r = run_sum("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft"});
+  EXPECT_TRUE(has(r.to_text(), "loss = 19.06 W")) << r.to_text();  // 20 A x 20 A x 30 ft x 10.371 / 6529.9 cmil
+  EXPECT_TRUE(has(r.to_json(), "19.058")) << r.to_json();
+}
+
+TEST(ShowSum, WhatNobodyGaveIsToldAsAssumed) {
+  const auto r = run_sum("voltage-drop", {"size=12 AWG", "current=20 A", "loop_length=30 ft", "cable=copper"});
+  EXPECT_TRUE(has(r.to_text(), "assumed: temperature = 20 degC\n")) << r.to_text();
+  EXPECT_EQ(nlohmann::json::parse(r.to_json())["assumed"], nlohmann::json({"temperature"}));
+}
+
+TEST(ShowSum, PureNumbersAreToldWithoutAUnit) {
+  const auto text = describe_sum(*find_sum("ampacity"));
+  EXPECT_TRUE(has(text, "bundle: conductors carrying current in the bundle; 1 where left out")) << text;
+  EXPECT_FALSE(has(text, "(%)")) << text;
 }
 
 TEST(ShowSum, ListNamesEverySum) {
