@@ -7,12 +7,24 @@
 
 namespace sw {
 
+void mark_part(Node& node, const std::string& part) {
+  node.part = part;
+  for (auto& e : node.entries) mark_part(e.value, part);
+  for (auto& item : node.items) mark_part(item, part);
+}
+
 namespace {
 
-void mark(Node& node, const std::string& part) {
-  node.part = part;
-  for (auto& e : node.entries) mark(e.value, part);
-  for (auto& item : node.items) mark(item, part);
+/// The bare value of a leaf, without the table that gives its evidence.
+const Node& bare(const Node& leaf) {
+  const Node* inside = leaf.type == Node::Type::table ? leaf.find("value") : nullptr;
+  return inside ? *inside : leaf;
+}
+
+/// Chosen on purpose against the part's own figure: nothing to warn of.
+bool is_chosen(const Node& leaf) {
+  const Node* from = leaf.type == Node::Type::table ? leaf.find("from") : nullptr;
+  return from && from->text == name_of(Source::chosen);
 }
 
 class Placing {
@@ -48,9 +60,26 @@ class Placing {
     figures.place = group.place;
     std::erase_if(figures.entries,
                   [&](auto& e) { return is_shop_key(e.key) && !field_of(f.access.children(), e.key); });
-    mark(figures, name.text);
+    mark_part(figures, name.text);
+    tell_apart(figures, group, f.access.children(), path);
     lay_over(figures, std::move(group), f.access.children(), path, shelves_.incomplete, faults_);
     group = std::move(figures);
+  }
+
+  /// Figures of the group that stand in place of the part's: a part fitted in words alone changes nothing there.
+  void tell_apart(const Node& part, const Node& group, std::span<const FieldInfo> fields, const std::string& path) {
+    for (auto& own : group.entries) {
+      auto* f = field_of(fields, own.key);
+      auto* its = f ? part.find(own.key) : nullptr;
+      if (!its || f->type == FieldType::list || f->type == FieldType::group || is_chosen(own.value)) continue;
+      const Node &mine = bare(own.value), &theirs = bare(*its);
+      const bool curve = f->type == FieldType::curve;
+      if (!curve && mine.text == theirs.text && mine.number == theirs.number) continue;
+      faults_.warn(mine.place, below(path, own.key),
+                   "your own " + (curve ? "curve" : mine.text) + " stands in place of part " + part.part +
+                       (curve ? "'s own" : "'s " + theirs.text),
+                   "take the line out to have the part's");
+    }
   }
 
   static bool is_shop_key(std::string_view key) {

@@ -17,7 +17,11 @@ struct Shelves {
   bool incomplete = false;  ///< one could not be read: a part that is not found may stand there
 };
 
-/// Puts the figures of a part under every group that names one (`part = "…"`); what stands in the group itself wins.
+/// Says of a part's tree and all below it what part it is.
+void mark_part(Node& node, const std::string& part);
+
+/// Puts the figures of a part under every group that names one (`part = "…"`); what stands in the group itself wins,
+/// with a warning at its place unless it is `chosen`.
 void place_parts(Node& table, std::span<const FieldInfo> fields, const Shelves& shelves, Diagnostics& faults);
 
 }  // namespace sw

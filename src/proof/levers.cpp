@@ -15,7 +15,7 @@ constexpr double most_effort = 0.6;  ///< relative change; beyond it another par
 /// Of what only grows (flow, output, a core) any change means another part, and parts come twice as large.
 constexpr double most_growth = 1.5;
 constexpr int most_tries = 6;
-constexpr double counts_from = 0.2;  ///< share of the doubt from which an input is moved again in a changed car
+constexpr int most_gauges = 6;  ///< trade sizes a wire is made thicker by
 constexpr std::size_t most_parts = 2;
 
 double range_edge(const FieldInfo& f, bool high) {
@@ -83,58 +83,14 @@ std::vector<Handle> handles(const Question& q) {
 
 bool in_range(const Build& build, const Handle& h) {
   auto& l = h.lever;
-  if (h.field->grows && l.needed < l.now) return false;  // nobody cures a car with a weaker part
+  // Nobody cures a car with a weaker part or a thinner wire.
+  if ((h.field->grows || h.field->kind->wire_gauge) && l.needed < l.now) return false;
+  if (const auto bound = setting_bound(l.path); bound && l.needed > bound->most_share * l.now) return false;
   if (!l.factor) return in_range(l.needed, *h.field);
   return l.needed > 0 && std::all_of(h.moves.begin(), h.moves.end(), [&](auto* m) {
            const auto now = value_at(build, m->path);
            return !now || in_range(*now * l.needed, *h.field);
          });
-}
-
-/// Whether a change breaks what held before, or makes worse what failed: in the duties judged again or among the static
-/// rules.
-bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target) {
-  for (auto& c : changed) {
-    auto was = std::find_if(base.begin(), base.end(), [&](auto& b) { return b.same_as(c); });
-    if (was == base.end() || c.same_as(target) || !was->margin()) continue;
-    if (!c.margin()) return true;
-    const double slack = 0.01 * c.verdict.scale;
-    if (*c.margin() < 0 && *c.margin() < *was->margin() - slack) return true;
-  }
-  return false;
-}
-
-std::optional<double> margin_in(const std::vector<Judged>& judged, const Judged& target) {
-  for (auto& j : judged)
-    if (j.same_as(target)) return j.margin();
-  return std::nullopt;
-}
-
-std::vector<Judged> judge_one_duty(const Question& q, const Build& build) {
-  const int duty = q.base[q.index].duty;
-  const Car car(build);
-  std::vector<bool> wanted(q.set.courses.size(), false);
-  wanted[duty >= 0 ? static_cast<std::size_t>(duty) : 0] = true;
-  return judge(car, q.set, run_duties(car, q.set, wanted), wanted);
-}
-
-/// The doubt of the judgement in a changed car, by moving again the inputs that made most of it. A car out of its depth
-/// is in more doubt than the same car mended: the old half-width asked of the new one would rule out what does.
-double doubt_in(const Question& q, const Build& changed, double margin) {
-  double sum = 0;
-  for (auto& m : q.study.moves) {
-    const double before = m.has_doubt() ? m.change(q.index) : 0.0;
-    if (q.half_width <= 0 || !(std::abs(before) > counts_from * q.half_width)) continue;
-    double most = 0;
-    for (double by : {m.up, m.down}) {
-      Build moved = changed;
-      if (by == 0 || !shift(moved, m.path, by)) continue;
-      const auto got = margin_in(judge_one_duty(q, moved), q.base[q.index]);
-      most = std::max(most, got ? std::abs(*got - margin) : std::abs(before));
-    }
-    sum += most * most;
-  }
-  return std::sqrt(sum);
 }
 
 /// The car with the lever at its value; empty where the change cannot be made.
@@ -154,6 +110,68 @@ std::optional<double> rounded(const Handle& h, double needed) {
   return h.lever.factor ? std::optional(trade_factor(needed, upward)) : trade_size(*h.field, needed, upward);
 }
 
+/// Whether the lever only measures the finding out: its scale goes with the lever, its limits stay. A larger battery
+/// makes a shortage a smaller share of itself, and no less.
+bool only_scales(const Judged& target, const std::vector<Judged>& judged, const Lever& l) {
+  auto now = std::find_if(judged.begin(), judged.end(), [&](auto& j) { return j.same_as(target); });
+  if (now == judged.end() || l.now == 0) return false;
+  const Verdict &was = target.verdict, &is = now->verdict;
+  if (was.low != is.low || was.high != is.high || !(was.scale > 0)) return false;
+  const double lever = l.needed / l.now - 1, scale = is.scale / was.scale - 1;
+  constexpr double hair = 1e-3;
+  return std::abs(scale) > hair && std::abs(scale - lever) < hair;
+}
+
+/// The last name of the group a leaf stands in: `charge` of `wiring.run.charge.gauge`.
+std::string_view holder_of(std::string_view path) {
+  const auto end = path.rfind('.');
+  if (end == std::string_view::npos) return {};
+  path = path.substr(0, end);
+  return path.substr(path.rfind('.') + 1);  // none: npos + 1 is 0
+}
+
+/// Whether every standing rule at the lever's own place is met: a thicker wire behind a fuse too large for it is no
+/// remedy yet.
+bool rules_met(const std::vector<Judged>& judged, std::string_view path) {
+  const auto place = holder_of(path);
+  return std::none_of(judged.begin(), judged.end(),
+                      [&](auto& j) { return j.verdict.place == place && j.verdict.rule && !*j.verdict.rule; });
+}
+
+bool touches_fuse(const Handle& h) { return h.field->kind->wire_gauge || h.field->key == "fuse"; }
+
+/// The wires at the finding's own place, each in the first thicker trade size that does: tried one by one, because what
+/// a wire carries goes by steps that no slope tells.
+std::vector<Lever> thicker_wires(const Question& q) {
+  std::vector<Lever> out;
+  const Judged& target = q.base[q.index];
+  if (target.verdict.place.empty()) return out;
+  for (auto& m : q.study.moves) {
+    auto* f = find_field(build_fields(), m.path);
+    const auto now = value_at(q.build, m.path);
+    if (!f || !f->kind->wire_gauge || !m.lever || !now || holder_of(m.path) != target.verdict.place) continue;
+    Lever l{.path = m.path, .now = *now, .needed = *now};
+    for (int i = 0; i < most_gauges; ++i) {
+      constexpr double hair = 1e-6;
+      const auto size = trade_size(*f, l.needed * (1 + hair), true);
+      if (!size) break;
+      l.needed = *size;
+      Build changed = q.build;
+      if (!shift(changed, m.path, *size - *now)) break;
+      const auto judged = judge_one_duty(q, changed);
+      const auto got = margin_in(judged, target);
+      if (!got || *got <= *target.margin()) break;  // the wire is not what this turns on
+      if (*got < 0 || !rules_met(judged, l.path) || harms(q.base, judged, target)) continue;
+      if (*got < doubt_in(q, changed, *got)) continue;
+      l.effort = l.needed / l.now - 1;
+      l.leaves = leaves_failing(q, judged);
+      out.push_back(l);
+      break;
+    }
+  }
+  return out;
+}
+
 /// Secant steps from the first-order guess until the limit is met, then the doubt there too.
 bool settle(const Question& q, Handle& h) {
   const Judged& target = q.base[q.index];
@@ -169,9 +187,15 @@ bool settle(const Question& q, Handle& h) {
     if (!changed) return false;
     const auto judged = judge_one_duty(q, *changed);
     const auto got = margin_in(judged, target);
-    if (!got || harms(q.base, judged, target)) return false;
+    if (!got || harms(q.base, judged, target) || only_scales(target, judged, h.lever)) return false;
+    if (touches_fuse(h) &&
+        !std::all_of(h.moves.begin(), h.moves.end(), [&](auto* m) { return rules_met(judged, m->path); }))
+      return false;
     if (*got >= 0) wanted = doubt_in(q, *changed, *got);
-    if (*got >= wanted) return true;
+    if (*got >= wanted) {
+      h.lever.leaves = leaves_failing(q, judged);
+      return true;
+    }
     slope = (*got - margin) / (*size - h.lever.now);
     if (slope * h.slope <= 0) return false;
   }
@@ -183,19 +207,16 @@ bool can_be_asked(const Question& q) {
   return j.margin() && *j.margin() < 0 && !j.verdict.rule;
 }
 
-std::string place_words(const Judged& j, const DutySet& set) {
-  std::string id(j.requirement->id);
-  if (!j.verdict.place.empty()) id += "[" + j.verdict.place + "]";
-  return j.duty < 0 ? id : id + "@" + set.courses[static_cast<std::size_t>(j.duty)].key;
-}
-
 }  // namespace
 
 std::vector<Lever> levers(const Question& q, std::size_t most) {
   std::vector<Lever> out;
   if (!can_be_asked(q)) return out;
+  out = thicker_wires(q);
+  if (out.size() > most) out.resize(most);
   for (auto& h : handles(q)) {
     if (out.size() == most) break;
+    if (std::any_of(out.begin(), out.end(), [&](auto& l) { return l.path == h.lever.path; })) continue;
     if (h.effort <= 2 * effort_allowed(*h.field) && settle(q, h)) out.push_back(h.lever);
   }
   return out;
@@ -221,14 +242,14 @@ std::optional<Conflict> conflict(const Question& q) {
   return found;
 }
 
-std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Swap>& tried) {
+std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Swap>& tried, std::size_t most) {
   std::vector<std::size_t> good;
   if (!can_be_asked(q)) return good;
   const Judged& target = q.base[q.index];
-  for (std::size_t i = 0; i < tried.size(); ++i)
-    if (const auto margin = margin_in(tried[i].judged, target); margin && *margin >= 0 &&
-                                                                !harms(q.base, tried[i].judged, target) &&
-                                                                *margin >= doubt_in(q, tried[i].build, *margin))
+  for (std::size_t i = 0; i < tried.size() && good.size() < most; ++i)
+    if (const auto margin = margin_in(tried[i].judged, target);
+        margin && *margin >= 0 && !harms(q.base, tried[i].judged, target) &&
+        *margin >= doubt_in(q, tried[i].build, *margin, {tried[i].group}))
       good.push_back(i);
   return good;
 }
@@ -239,19 +260,29 @@ std::string words(const Lever& l) {
     return l.path + (by < 0 ? " less by " : " by ") + short_number(std::abs(by), 3) + " % throughout";
   }
   auto* f = find_field(build_fields(), l.path);
-  return l.path + " from " + print(l.now, *f->kind, unit_of(*f), 3) + " to " + print(l.needed, *f->kind, unit_of(*f));
+  const auto bound = setting_bound(l.path);
+  return l.path + " from " + print(l.now, *f->kind, unit_of(*f), 3) + " to " + print(l.needed, *f->kind, unit_of(*f)) +
+         (bound && l.needed > l.now ? " (" + std::string(bound->mind) + ")" : "");
 }
 
 std::string offers(const Question& q, const std::vector<Swap>& tried, std::size_t most) {
   std::string text;
   std::size_t count = 0;
   auto offer = [&](const std::string& what) { text += (count++ == 0 ? "Holds with " : "; or ") + what; };
-  for (std::size_t i : parts_that_hold(q, tried))
-    if (count < std::min(most, most_parts)) offer("shelf part " + tried[i].part + " as " + tried[i].group);
-  for (auto& l : levers(q, most - count)) offer(words(l));
+  const auto wires = can_be_asked(q) ? thicker_wires(q) : std::vector<Lever>();
+  for (auto& l : wires)
+    if (count < most) offer(words(l) + l.leaves);
+  if (count < most)
+    for (std::size_t i : parts_that_hold(q, tried, std::min(most - count, most_parts)))
+      offer("shelf part " + words(tried[i]) + leaves_failing(q, tried[i].judged));
+  const auto said = [&](const Lever& l) {
+    return std::any_of(wires.begin(), wires.end(), [&](auto& w) { return w.path == l.path; });
+  };
+  if (count < most)
+    for (auto& l : levers(q, most - count + wires.size()))
+      if (count < most && !said(l)) offer(words(l) + l.leaves);
   if (count > 0) return text;
-  if (const auto c = conflict(q))
-    text = "No " + c->path + " satisfies both this and " + place_words(q.base[c->other], q.set);
+  if (const auto c = conflict(q)) text = "No " + c->path + " satisfies both this and " + id_of(q.base[c->other], q.set);
   return text;
 }
 

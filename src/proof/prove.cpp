@@ -5,19 +5,13 @@
 #include "proof/because.hpp"
 #include "proof/levers.hpp"
 #include "proof/proof.hpp"
+#include "proof/which_part.hpp"
 #include "quantity/print.hpp"
 
 namespace sw {
 namespace {
 
 constexpr double counts_from = 0.05;  ///< share of the doubt from which an input's evidence speaks for the whole
-
-std::string id_of(const Judged& j, const DutySet& set) {
-  std::string id(j.requirement->id);
-  if (!j.verdict.place.empty()) id += "[" + j.verdict.place + "]";
-  if (j.duty >= 0) id += "@" + set.courses[static_cast<std::size_t>(j.duty)].key;
-  return id;
-}
 
 /// What the moves of all uncertain inputs make of a judgement together.
 struct Doubt {
@@ -87,8 +81,10 @@ class Prover {
     for (std::size_t d = 0; d < wanted_.size(); ++d)
       if (wanted_[d]) p.duties.push_back(set_.courses[d].key);
     for (std::size_t i = 0; i < base_.size(); ++i) p.findings.push_back(finding(i));
-    if (options_.doubt) explain(p);
+    std::string part;
+    if (options_.doubt) part = explain(p);
     p.story = tell_story(car_.graph(), base_, p.findings);
+    if (!part.empty()) p.story.opening += (p.story.opening.empty() ? "" : " ") + part;
     rank_measures(p);
     return p;
   }
@@ -155,7 +151,11 @@ class Prover {
   }
 
   /// What is dearer to find out and only told where something is wrong: the part alone, and what would make it hold.
-  void explain(Proof& p) const {
+  /// Gives the part to change, where one mends more than one finding.
+  std::string explain(Proof& p) const {
+    std::vector<double> widths;
+    std::vector<bool> fails;
+    for (auto& f : p.findings) widths.push_back(f.half_width), fails.push_back(f.state == State::fails);
     std::optional<std::vector<Swap>> tried;  // shelf parts in the car, for all findings at once
     for (std::size_t i = 0; i < p.findings.size(); ++i) {
       Finding& f = p.findings[i];
@@ -164,9 +164,11 @@ class Prover {
       alone(base_[i], f);
       if (f.state != State::fails) continue;
       if (!tried) tried = swaps(build_, set_, wanted_);
-      const std::string offer = offers({build_, set_, base_, i, std::max(f.half_width, f.far_width), study_}, *tried);
+      const double width = std::max(f.half_width, f.far_width);
+      const std::string offer = offers({build_, set_, base_, i, width, study_, widths}, *tried);
       if (!offer.empty()) f.fix_hint += (f.fix_hint.empty() ? "" : ". ") + offer;
     }
+    return tried ? which_part({build_, set_, wanted_, base_, study_, widths, fails}, *tried) : std::string();
   }
 
   void alone(const Judged& j, Finding& f) const {

@@ -7,7 +7,8 @@
 namespace sw {
 
 struct Story {
-  /// One sentence from the first cause to the gravest effect; empty where no failing finding brings about another.
+  /// One sentence from the first cause to the gravest effect; empty where no failing finding brings about another. The
+  /// proof puts the part to change behind it.
   std::string opening;
   /// Indices of the failing findings, cause before effect. Those of one requirement at one place stand together, the
   /// worst first; of causes equally early, harm stands before damage before nuisance.

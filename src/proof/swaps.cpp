@@ -5,6 +5,7 @@
 
 #include "document/shelf.hpp"
 #include "field/words.hpp"
+#include "proof/doubt.hpp"
 
 namespace sw {
 namespace {
@@ -59,9 +60,40 @@ std::optional<double> price_of(const Node& part) {
   return number ? std::optional(price->number) : std::nullopt;
 }
 
+/// Leaves of the group that the build gives itself and the part stands in place of.
+std::vector<std::string> own_keys(const Build& build, const Build& fitted, const std::string& group) {
+  std::vector<std::string> keys;
+  const std::string front = group + ".";
+  each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) {
+    if (!leaf.path.starts_with(front)) return;
+    const auto own = build.evidence.find(leaf.path), now = fitted.evidence.find(leaf.path);
+    if (own == build.evidence.end() || own->second.defaulted || !own->second.part.empty()) return;
+    const bool gone = now == fitted.evidence.end() || now->second.defaulted;
+    if (!gone && now->second.part.empty()) return;  // the part has none: the shop's own stays
+    const bool curve = leaf.field->type == FieldType::curve;
+    if (!gone && !curve && value_at(build, leaf.path) == value_at(fitted, leaf.path) &&
+        own->second.half_width == now->second.half_width)
+      return;
+    keys.push_back(leaf.path.substr(front.size()));
+  });
+  return keys;
+}
+
+/// Electric or turned by the belt: the other is not another part but another installation.
+bool other_kind(const Build& build, const Build& fitted, const std::string& group) {
+  return value_at(build, group + ".drive") != value_at(fitted, group + ".drive");
+}
+
 }  // namespace
 
-bool fit(Build& build, const std::string& group, const Node& part) {
+std::string words(const Swap& s) {
+  std::string text = s.part + " as " + s.group;
+  for (std::size_t i = 0; i < s.in_place_of.size(); ++i)
+    text += (i == 0 ? " in place of its own " : i + 1 < s.in_place_of.size() ? ", " : " and ") + s.in_place_of[i];
+  return text;
+}
+
+bool fit(Build& build, const std::string& group, const std::string& name, const Node& part) {
   std::vector<std::string> gone;
   for (auto& [path, evidence] : build.evidence)
     if (path.starts_with(group + ".") && is_the_parts(evidence)) gone.push_back(path);
@@ -70,6 +102,7 @@ bool fit(Build& build, const std::string& group, const Node& part) {
     build.evidence.erase(path);
   }
   Node table = part;
+  mark_part(table, name);
   std::erase_if(table.entries, [&](auto& e) {
     return std::find(shop_keys.begin(), shop_keys.end(), e.key) != shop_keys.end() &&
            !find_field(build_fields(), below(group, e.key));
@@ -99,11 +132,13 @@ std::vector<Swap> swaps(const Build& build, const DutySet& set, const std::vecto
       for (auto& [name, place, part] : parts->entries) {
         if (part.type != Node::Type::table || !tried.insert(name).second) continue;
         Build changed = build;
-        if (!fit(changed, socket.path, part)) continue;
+        if (!fit(changed, socket.path, name, part) || other_kind(build, changed, socket.path)) continue;
         const Car car(changed);
         if (car.faults().any_fault()) continue;
         auto judged = judge(car, set, run_duties(car, set, wanted), wanted);
-        all.push_back({socket.path, name, price_of(part), std::move(changed), std::move(judged)});
+        auto own = own_keys(build, changed, socket.path);
+        all.push_back(
+            {socket.path, name, price_of(part), std::move(own), &part, std::move(changed), std::move(judged)});
       }
     }
   }

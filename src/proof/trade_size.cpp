@@ -48,6 +48,12 @@ constexpr Step steps[] = {
 /// Blade fuses, then bolt-down ones (ISO 8820 ratings, from memory), A.
 constexpr double fuses[] = {1,  2,  3,  4,  5,  7.5, 10,  15,  20,  25,  30,  35,  40,
                             50, 60, 70, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300};
+/// An engine idles well in a narrow span, and an automatic pulls harder at every revolution more.
+constexpr std::string_view mind_idle = "mind creep in gear and the idle quality";
+constexpr SettingBound bounds[] = {
+    {"engine.idle_speed", 1.25, mind_idle},
+    {"engine.idle_speed_air_conditioning", 1.25, mind_idle},
+};
 
 double to_step(double x, double step, bool upward) {
   constexpr double hair = 1e-6;  // of a step: a figure that stands on one already stays there
@@ -86,6 +92,11 @@ std::optional<double> trade_size(const FieldInfo& f, double si, bool upward) {
                       : std::abs(x) >= known->from ? known->coarse
                                                    : known->step;
   return to_si(to_step(x, step, upward), *f.kind, unit_of(f));
+}
+
+std::optional<SettingBound> setting_bound(std::string_view path) {
+  auto* at = std::find_if(std::begin(bounds), std::end(bounds), [&](auto& b) { return b.path == path; });
+  return at == std::end(bounds) ? std::nullopt : std::optional(*at);
 }
 
 double trade_factor(double factor, bool upward) { return to_step(factor, 0.05, upward); }

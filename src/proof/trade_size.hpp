@@ -1,6 +1,7 @@
 #pragma once
 // Sizes a shop can buy or set: no pulley of 2.4137 in, no wire between two gauges.
 #include <optional>
+#include <string_view>
 
 #include "field/field.hpp"
 
@@ -12,5 +13,13 @@ namespace sw {
 std::optional<double> trade_size(const FieldInfo& f, double si, bool upward);
 /// The same of a factor on a whole curve or on several figures: by twentieths.
 double trade_factor(double factor, bool upward);
+
+/// How far a setting may be raised over what it is, and what to mind when it is: common practice. Empty for any other.
+struct SettingBound {
+  std::string_view path;
+  double most_share;
+  std::string_view mind;
+};
+std::optional<SettingBound> setting_bound(std::string_view path);
 
 }  // namespace sw

@@ -26,7 +26,10 @@ TEST(Shelf, APartFillsItsGroup) {
                       "shelf = \"shop.toml\"\n[cooling.radiator]\npart = \"wide-three\"\ncore_width = \"30 in\"\n"
                       "[wiring.run.fan]\npart = \"fat\"\nlength = \"3 ft\""},
                      {"cars/shop.toml", shelf}});
-  EXPECT_EQ(o.said, lines());
+  EXPECT_EQ(o.said,
+            lines("cars/car.toml:4:14: warning: cooling.radiator.core_width: your own 30 in stands in place of part "
+                  "wide-three's 31 in; take the line out to have the part's"));
+  EXPECT_FALSE(o.doc.faults.any_fault()) << "a warning stops nothing";
   auto& radiator = o.car.cooling.radiator;
   EXPECT_DOUBLE_EQ(radiator.core_width->si, 30 * 0.0254) << "what stands in the group itself wins";
   EXPECT_DOUBLE_EQ(radiator.core_height->si, 19 * 0.0254);
@@ -41,6 +44,25 @@ TEST(Shelf, APartFillsItsGroup) {
   EXPECT_EQ(evidence("wiring.run.fan.gauge").part, "fat");
   EXPECT_EQ(evidence("wiring.run.fan.length").part, "");
   EXPECT_EQ(o.doc.files[static_cast<std::size_t>(evidence("wiring.run.fan.gauge").place.file)], "cars/shop.toml");
+}
+
+TEST(Shelf, WarnsOnlyOfFiguresThatStandInThePartsWay) {
+  auto said = [](const std::string& own) {
+    return open_car({{"cars/car.toml", "[cooling.radiator]\npart = \"wide-three\"\n" + own}}, "cars/car.toml", shelf)
+        .said;
+  };
+  EXPECT_EQ(said("core_width = { value = \"30 in\", from = \"chosen\" }"), lines()) << "on purpose";
+  EXPECT_EQ(said("core_width = \"31 in\""), lines()) << "the same";
+  EXPECT_EQ(said("rows = 3\nfin_share = 0.5"), lines()) << "the part says nothing of its fins";
+  const auto two = said(
+      "core_height = { value = \"18 in\", from = \"measured\" }\n"
+      "airflow_loss = [[\"2 m/s\", \"40 Pa\"], [\"4 m/s\", \"140 Pa\"]]");
+  ASSERT_EQ(two.size(), 2u);
+  EXPECT_TRUE(
+      two[0].starts_with("cars/car.toml:3:25: warning: cooling.radiator.core_height: your own 18 in stands in place of "
+                         "part wide-three's 19 in;"))
+      << two[0];
+  EXPECT_NE(two[1].find("your own curve stands in place of part wide-three's own"), std::string::npos) << two[1];
 }
 
 TEST(Shelf, TheBuildsOwnShelvesBeforeTheStock) {

@@ -23,7 +23,7 @@ Build with_shelf(const std::string& change = "") {
 
 TEST(Fit, TakesThePartsFiguresAndLeavesTheShopsSettings) {
   Build b = with_shelf("[cooling.fan.left]\nflow = { value = \"700 cfm\", from = \"measured\" }\non = \"93 degC\"\n");
-  ASSERT_TRUE(fit(b, "cooling.fan.left", *b.shelf->front().find("fan")->find("a")));
+  ASSERT_TRUE(fit(b, "cooling.fan.left", "a", *b.shelf->front().find("fan")->find("a")));
   EXPECT_NEAR(*value_at(b, "cooling.fan.left.flow"), 1200 * 4.719474432e-4, 1e-9);
   EXPECT_NEAR(*value_at(b, "cooling.fan.left.on"), 93 + 273.15, 1e-9) << "a setting is the shop's, not the part's";
   EXPECT_EQ(b.evidence.at("cooling.fan.left.flow").source, Source::data_sheet);
@@ -32,7 +32,7 @@ TEST(Fit, TakesThePartsFiguresAndLeavesTheShopsSettings) {
 
 TEST(Fit, SaysWhereAPartCannotBeRead) {
   Build b = with_shelf();
-  EXPECT_FALSE(fit(b, "cooling.fan.left", *b.shelf->front().find("fan")->find("broken")));
+  EXPECT_FALSE(fit(b, "cooling.fan.left", "broken", *b.shelf->front().find("fan")->find("broken")));
 }
 
 TEST(Swaps, TryEveryPartInEveryPlaceOfItsKindCheapestFirst) {
