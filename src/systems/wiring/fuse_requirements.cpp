@@ -35,7 +35,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   auto judge = [&](const Conductor& c, bool must) {
     if (!must && !c.fused) return;
-    Verdict v{.place = c.place, .fix_hint = "a smaller fuse, or a wire that carries it"};
+    Verdict v{.place = c.place, .because = c.laid.told, .fix_hint = "a smaller fuse, or a wire that carries it"};
     if (!c.sized) v.missing.push_back(c.gauge_path);
     if (!c.fused) v.missing.push_back(c.fuse_path);
     if (v.missing.empty() && c.ampacity_a <= 0) {
@@ -82,6 +82,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     auto& c = m.runs[i];
     Verdict v{
         .place = c.place,
+        .because = c.laid.told,
         .fix_hint = "a new charge lead straight to the battery, fused there, past ammeter and bulkhead connector"};
     if (const auto limit = lasting_limit(c); limit && *limit <= 0) {
       v.reason = outside_table;
