@@ -80,7 +80,7 @@ consteval FieldInfo insulation() {
                                          .or_else(80)
                                          .spread({})
                                          .spread(Source::typical, {.absolute = 10})
-                                         .says("Temperature rating of the insulation; an old car's is 60 to 90 degC.")
+                                         .says("Temperature rating of the insulation; an old car's is 60 to 80 degC.")
                                          .after("SAE J1128 type GPT, PVC primary wire (from memory)"));
 }
 template <auto W>
