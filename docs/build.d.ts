@@ -206,11 +206,11 @@ export interface Build {
       joints?: Given<string>;
       /** fuse: Rating of the fuse or fusible link at its source. */
       fuse?: Given<string>;
-      /** insulation: Temperature rating of the insulation. */
+      /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
       zone?: Given<"cabin" | "engine bay">;
-      /** conductors in the bundle: Conductors that carry current side by side. */
+      /** conductors in the bundle: Conductors that carry current side by side; of a wire alone 1. */
       bundle?: Given<number | string>;
       /** measured resistance: End to end, where it was measured; takes the place of gauge, length and joints. */
       resistance?: Given<string>;
@@ -244,11 +244,11 @@ export interface Build {
       joints?: Given<string>;
       /** fuse: Rating of the fuse or fusible link at its source. */
       fuse?: Given<string>;
-      /** insulation: Temperature rating of the insulation. */
+      /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
       zone?: Given<"cabin" | "engine bay">;
-      /** conductors in the bundle: Conductors that carry current side by side. */
+      /** conductors in the bundle: Conductors that carry current side by side; of a wire alone 1. */
       bundle?: Given<number | string>;
       note?: string;
     }>;
@@ -266,11 +266,11 @@ export interface Build {
       joints?: Given<string>;
       /** fuse: Rating of the fuse or fusible link at its source. */
       fuse?: Given<string>;
-      /** insulation: Temperature rating of the insulation. */
+      /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
       zone?: Given<"cabin" | "engine bay">;
-      /** conductors in the bundle: Conductors that carry current side by side. */
+      /** conductors in the bundle: Conductors that carry current side by side; of a wire alone 1. */
       bundle?: Given<number | string>;
       /** feed and ground together: Stand-in for a fan feed whose wire size is not known yet; not used where it is. */
       resistance?: Given<string>;

@@ -42,6 +42,17 @@ std::optional<double> from_table(std::span<const TablePoint> table, double area_
   return table.back().mohm_per_m;
 }
 
+constexpr double zone_air_c[] = {30, 50};
+
+/// The tabled current in hotter air; as it is where the air is no hotter than the table's.
+Ampacity in_air(const Ampacity& tabled, double insulation_k, double table_k, double air_k) {
+  if (air_k <= table_k) return tabled;
+  const double left = insulation_k - air_k;
+  if (left <= 0) return {0, tabled.tabled};
+  const double current = tabled.current_a * std::sqrt(left / (insulation_k - table_k));
+  return {current, tabled.tabled, -0.5 * current / left};
+}
+
 WireResistance flexible_resistance(double mohm_per_m, double temperature_k) {
   // The standard's factor brings a value measured at T back to 20 degC: 1 / (1 + 0.004 (T - 20 degC)).
   const double r20 = 1e-3 * mohm_per_m, back = 1 / (1 + 0.004 * (temperature_k - tabled_at_k));
@@ -91,7 +102,9 @@ WireResistance wire_resistance(double area_m2, Cable cable, double temperature_k
   return {r20 * factor, factor, r20 * copper_alpha_20c_per_k, tabled};
 }
 
-Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle) {
+double table_air_k(Zone zone) { return zone_air_c[zone == Zone::engine_bay] + zero_celsius_k; }
+
+Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle, std::optional<double> air_k) {
   static constexpr std::array<double, 7> insulation_c = {60, 75, 80, 90, 105, 125, 200};
   static constexpr std::array<double, 7> engine_space = {0.58, 0.75, 0.78, 0.82, 0.85, 0.89, 1};
   struct Row {
@@ -115,7 +128,8 @@ Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundl
     if (gauge_area_m2(r.gauge) <= area_m2 * (1 + 1e-6)) amps = r.amps[column];
   if (zone == Zone::engine_bay) amps *= engine_space[column];
   amps *= bundle >= 25 ? 0.40 : bundle >= 7 ? 0.50 : bundle >= 4 ? 0.60 : bundle == 3 ? 0.70 : 1;
-  return {amps, area_m2 <= gauge_area_m2(-3) * (1 + 1e-6)};
+  const Ampacity tabled{amps, area_m2 <= gauge_area_m2(-3) * (1 + 1e-6)};
+  return air_k ? in_air(tabled, insulation_k, table_air_k(zone), *air_k) : tabled;
 }
 
 WireRise wire_rise(double current_a, double rated_a, double rated_rise_k) {

@@ -41,9 +41,12 @@ WireResistance wire_resistance(double area_m2, Cable cable, double temperature_k
                                double resistivity_20c_ohm_m = copper_resistivity_20c_ohm_m);
 
 enum class Zone { cabin, engine_bay };
+/// Air the table is for: 30 degC, in an engine space 50 degC.
+double table_air_k(Zone zone);
 struct Ampacity {
   double current_a;
-  bool tabled;  ///< false where gauge or insulation lies outside the table; the current is then 0
+  bool tabled;           ///< false where gauge or insulation lies outside the table
+  double slope_a_k = 0;  ///< d current / d air temperature; 0 up to the table's air and from the insulation's limit on
 };
 /// 33 CFR 183.425 Table 5, below 50 V, by the insulation's temperature (60, 75, 80, 90, 105, 125, 200 degC; the
 /// nearest below counts) and gauge 18 to 4/0 (a size between two is read at the thinner). Note 1: engine space (50 degC
@@ -51,7 +54,13 @@ struct Ampacity {
 /// 3 times 0.70, 4 to 6 times 0.60, 7 to 24 times 0.50, 25 and more times 0.40. The regulation asks note 2 only from
 /// 50 V up; taken here at any voltage, which is the careful side. Table and note 2 read in stored copies, note 1 for
 /// 105 degC too, its other factors from memory.
-Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle);
+///
+/// In air of another temperature than the zone's the current goes with sqrt((T_insulation - T_air) / (T_insulation -
+/// T_table)): heat I^2 R leaves over a fixed conductance, and the conductor may come to T_insulation. This is the
+/// correction formula of NFPA 70 (NEC) 310.15(B) (from memory); note 1's factors are the same formula from 30 to 50
+/// degC but for 200 degC. Air cooler than the table's is taken as the table's; at T_insulation and above the current is
+/// 0. Between two columns T_insulation is the wire's own, the amperes those of the column below: the careful side.
+Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle, std::optional<double> air_k = {});
 
 /// Voltage drop allowed on a 14 V aircraft bus between source and load: 0.5 V continuous, 1 V intermittent (FAA AC
 /// 43.13-1B ch. 11, allowable voltage drop table, from memory). A strict yardstick for a car's feeds.

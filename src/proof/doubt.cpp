@@ -37,7 +37,8 @@ void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
   if (leaf.field->type == FieldType::curve) {
     m.up = width > 0 ? width : m.lever ? lever_share : 0.0;
     m.down = -m.up;
-  } else if (leaf.field->type == FieldType::quantity || leaf.field->type == FieldType::number) {
+  } else if (leaf.field->type == FieldType::quantity || leaf.field->type == FieldType::number ||
+             (leaf.field->type == FieldType::integer && width > 0)) {
     const auto value = leaf.field->access.get(leaf.owner);
     if (!value) return;
     if (const double by = width > 0 ? width : m.lever ? lever_share * std::abs(*value) : 0.0; by > 0)

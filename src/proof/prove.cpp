@@ -147,7 +147,10 @@ class Prover {
     f.mean_share = j.verdict.mean_share;
     f.because = chain_of(car_, j, trace);
     f.because.insert(f.because.end(), j.verdict.because.begin(), j.verdict.because.end());
-    for (auto& b : weights_of(build_, study_, i, f.scale)) f.because.push_back(b);
+    for (auto& b : weights_of(build_, study_, i, f.scale)) {
+      std::erase_if(f.because, [&](auto& told) { return told.path == b.path; });  // with its weight it says more
+      f.because.push_back(b);
+    }
   }
 
   /// What is dearer to find out and only told where something is wrong: the part alone, and what would make it hold.

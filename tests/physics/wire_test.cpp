@@ -81,6 +81,45 @@ TEST(Wire, Ampacity) {  // 33 CFR 183.425 Table 5 and its notes
   EXPECT_FALSE(wire_ampacity(150e-6, c105, Zone::cabin, 1).tabled);
 }
 
+// NFPA 70 (NEC) table 310.15(B)(1), base 30 degC (from memory): correction factors to two places, each for the upper
+// end of its span of air temperatures.
+TEST(Wire, AmpacityInHotterAirHasTheCodesFactor) {
+  struct {
+    double insulation_c, air_c, factor;
+  } rows[] = {{60, 40, 0.82}, {60, 45, 0.71}, {60, 55, 0.41}, {75, 45, 0.82},
+              {75, 55, 0.67}, {75, 70, 0.33}, {90, 45, 0.87}, {90, 55, 0.76}};
+  for (auto& r : rows) {
+    const auto at = [&](std::optional<double> air_k) {
+      return wire_ampacity(gauge_area_m2(10), r.insulation_c + 273.15, Zone::cabin, 1, air_k).current_a;
+    };
+    EXPECT_NEAR(at(r.air_c + 273.15) / at({}), r.factor, 0.0051) << r.insulation_c << " at " << r.air_c;
+  }
+}
+
+// 33 CFR 183.425 Table 5 note 1 takes a wire from 30 to 50 degC: the same formula, to its two places.
+TEST(Wire, TheEngineSpaceIsTheSameFormula) {
+  for (double c : {60.0, 75.0, 80.0, 90.0, 105.0, 125.0}) {
+    const double k = c + 273.15, area = gauge_area_m2(10);
+    const double table = wire_ampacity(area, k, Zone::engine_bay, 1).current_a;
+    EXPECT_NEAR(wire_ampacity(area, k, Zone::cabin, 1, 323.15).current_a / table, 1, 0.01) << c;
+  }
+}
+
+TEST(Wire, AmpacityFallsWithTheBaysAir) {
+  const auto at = [](double air_c) {
+    return wire_ampacity(gauge_area_m2(10), 378.15, Zone::engine_bay, 1, air_c + 273.15);
+  };
+  EXPECT_NEAR(at(80).current_a, 51 * 0.67420, 1e-3);  // by hand: sqrt((105 - 80) / (105 - 50)) = 0.67420
+  EXPECT_NEAR(at(80).slope_a_k, 0.5 * (at(81).current_a - at(79).current_a), 1e-3);
+  EXPECT_NEAR(at(20).current_a, 51, 1e-9);  // cooler than the table's is taken as the table's
+  EXPECT_EQ(at(20).slope_a_k, 0);
+  EXPECT_EQ(at(105).current_a, 0);
+  EXPECT_EQ(at(130).current_a, 0);
+  EXPECT_TRUE(at(130).tabled);
+  EXPECT_EQ(table_air_k(Zone::cabin), 303.15);
+  EXPECT_EQ(table_air_k(Zone::engine_bay), 323.15);
+}
+
 TEST(Wire, RiseGoesWithTheSquare) {
   EXPECT_DOUBLE_EQ(wire_rise(30, 60, 75).rise_k, 75.0 / 4);
   EXPECT_NEAR(wire_rise(30, 60, 75).slope_k_a, wire_rise(30.5, 60, 75).rise_k - wire_rise(29.5, 60, 75).rise_k, 1e-9);

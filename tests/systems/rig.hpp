@@ -36,7 +36,8 @@ inline Build faulty_car(const std::string& change) { return std::move(laid_over(
 /// The hand car with a margin to everything.
 inline const char* const roomy =
     "[charging.battery]\ncold_crank_current = \"900 A\"\n[cooling.radiator]\nconductance = \"2.6 kW/K\"\n"
-    "[cooling.fan.left]\nflow = \"1100 cfm\"\n[cooling.fan.right]\nflow = \"1100 cfm\"\n";
+    "[cooling.fan.left]\nflow = \"1100 cfm\"\n[cooling.fan.right]\nflow = \"1100 cfm\"\n"
+    "[wiring.run.charge]\ngauge = \"2 AWG\"\nfuse = \"175 A\"\nlimit = \"200 A\"\n";
 inline Build roomy_car() { return hand_car(roomy); }
 
 /// One car and the runs it was put through.

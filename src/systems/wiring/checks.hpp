@@ -1,6 +1,7 @@
 #pragma once
 // What each requirement of the wiring reads and how it is judged. The table of them is requirements.cpp; the
 // evaluations stand in load_requirements.cpp (the network solved at a row) and fuse_requirements.cpp (standing rules).
+#include <algorithm>
 #include <array>
 #include <optional>
 
@@ -32,6 +33,13 @@ bool solved(const dc::Solution& s, std::vector<Verdict>& out);
 /// Current in each wire against what it carries for good.
 namespace heat {
 inline constexpr std::string_view chain[] = {"load.current", "bus.voltage"};
+inline constexpr auto needs = [] {
+  std::array<Port, bus_needs.size() + 1> all{};
+  std::copy(bus_needs.begin(), bus_needs.end(), all.begin());
+  all.back() = {"bay.temperature", &kind::temperature};
+  return all;
+}();
+inline constexpr int n_bay = n_fitted + 1;
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace heat
 

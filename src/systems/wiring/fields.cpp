@@ -82,10 +82,11 @@ consteval FieldInfo insulation() {
   return inner<W, &Wire::insulation>(quantity<&Wire::insulation>("insulation", "insulation", kind::temperature)
                                          .in("degC")
                                          .from(60, 200)
-                                         .or_else(105, Source::chosen)
+                                         .or_else(80)
                                          .spread({})
-                                         .says("Temperature rating of the insulation.")
-                                         .after("33 CFR 183.425 Table 5"));
+                                         .spread(Source::typical, {.absolute = 10})
+                                         .says("Temperature rating of the insulation; an old car's is 60 to 80 degC.")
+                                         .after("SAE J1128 type GPT, PVC primary wire (from memory)"));
 }
 template <auto W>
 consteval FieldInfo zone() {
@@ -96,8 +97,10 @@ template <auto W>
 consteval FieldInfo bundle() {
   return inner<W, &Wire::bundle>(integer<&Wire::bundle>("bundle", "conductors in the bundle")
                                      .from(1, 60)
-                                     .or_else(1, Source::chosen)
-                                     .says("Conductors that carry current side by side."));
+                                     .or_else(3)
+                                     .spread(Source::typical, {.absolute = 2})
+                                     .says("Conductors that carry current side by side; of a wire alone 1.")
+                                     .after("common practice"));
 }
 
 constexpr FieldInfo run_table[] = {

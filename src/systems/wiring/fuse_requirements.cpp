@@ -42,7 +42,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   auto judge = [&](const Conductor& c, bool must) {
     if (!must && !c.fused) return;
-    Verdict v{.place = c.place, .fix_hint = "a smaller fuse, or a wire that carries it"};
+    Verdict v{.place = c.place, .because = c.laid.told, .fix_hint = "a smaller fuse, or a wire that carries it"};
     if (c.unfused) {
       v.rule = false;
       v.reason = "nothing protects it";
@@ -114,6 +114,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     auto& c = m.runs[i];
     Verdict v{
         .place = c.place,
+        .because = c.laid.told,
         .fix_hint = "a new charge lead straight to the battery, fused there, past ammeter and bulkhead connector"};
     auto limit = lasting_limit(c);
     if (limit && *limit > 0 && c.fused && c.fuse_a < *limit) {

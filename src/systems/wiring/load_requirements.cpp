@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantity/print.hpp"
 #include "systems/wiring/checks.hpp"
+#include "systems/wiring/laid.hpp"
 
 namespace sw::wiring {
 namespace {
@@ -49,30 +51,58 @@ bool solved(const dc::Solution& s, std::vector<Verdict>& out) {
   return s.summary.usable();
 }
 
-/// Current in each wire against what it carries for good.
+/// Current in each wire against what it carries for good, in the engine bay in the air of this duty.
 namespace heat {
+namespace {
+
+constexpr double late = 0.2;  ///< share of the duty whose mean bay air a wire is held to: it follows in minutes
+
+constexpr double least_told_a = 1e-3;  ///< a wire that is off carries what the solver leaves
+
+std::string celsius(double k) { return print(k, kind::temperature, "degC", 3); }
+
+void judge(const Conductor& c, double current, double bay_k, Verdict& v) {
+  const auto table = lasting_limit(c);
+  v.because = c.laid.told;
+  if (!table) {
+    v.missing.push_back(c.gauge_path);
+  } else if (*table <= 0) {
+    v.reason = outside_table;
+  } else if (c.sized && c.laid.zone == Zone::engine_bay && bay_k >= c.laid.insulation_k) {
+    v.rule = false;
+    v.reason = "the bay comes to " + celsius(bay_k) + " and the insulation stands " + celsius(c.laid.insulation_k) +
+               ": no current is allowed" +
+               (current > least_told_a ? ", " + print(current, kind::current, "A", 3) + " flow" : "");
+    v.fix_hint = "a wire with insulation for more than the bay's air, or a route out of the bay";
+  } else {
+    const double limit = c.sized ? std::min(*table, ampacity(c, bay_k).current_a) : *table;
+    v.predicted = current;
+    v.high = limit;
+    v.scale = std::max(limit, 1.0);
+  }
+  if (c.sized && c.laid.zone == Zone::engine_bay)
+    v.because.push_back({.what = "air under the bonnet, late in the duty",
+                         .value = bay_k,
+                         .kind = &kind::temperature,
+                         .unit = "degC",
+                         .evidence = "computed",
+                         .path = "bay.temperature"});
+}
+
+}  // namespace
+
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.last();
   const auto s = solve_all_fans(m, run);
   if (!solved(s, out)) return;
+  const double bay_k = run.trace->late_mean(run.slot(n_bay), late);
   each_wire(m, [&](const Conductor& c) {
-    const auto limit = lasting_limit(c);
     // A load that comes and goes heats its own wire with its full current while it is on.
     const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
-    if (!limit && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
-    Verdict v{.place = c.place,
-              .scale = std::max(limit.value_or(0), 1.0),
-              .row = row,
-              .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
-    if (!limit) {
-      v.missing.push_back(c.gauge_path);
-    } else if (*limit > 0) {
-      v.predicted = current;
-      v.high = *limit;
-    } else {
-      v.reason = outside_table;
-    }
+    if (!lasting_limit(c) && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
+    Verdict v{.place = c.place, .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
+    judge(c, current, bay_k, v);
     out.push_back(std::move(v));
   });
 }

@@ -4,7 +4,7 @@
 
 #include "model/duty.hpp"
 #include "physics/wire.hpp"
-#include "systems/wiring/wiring.hpp"
+#include "systems/wiring/laid.hpp"
 
 namespace sw::wiring {
 namespace {
@@ -69,10 +69,8 @@ class Builder {
     if (w.gauge) {
       c.sized = true;
       c.area_m2 = w.gauge->si;
-      c.ampacity_a = physics::wire_ampacity(c.area_m2, r_.get(w.insulation, 378.15),
-                                            hot ? physics::Zone::engine_bay : physics::Zone::cabin,
-                                            static_cast<int>(r_.get(w.bundle, 1)))
-                         .current_a;
+      c.laid = laid(w, r_);
+      c.ampacity_a = ampacity(c).current_a;
     } else {
       c.gauge_path = r_.path_of(&w.gauge);
     }

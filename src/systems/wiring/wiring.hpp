@@ -65,6 +65,14 @@ struct Input {
   static std::span<const FieldInfo> fields();
 };
 
+/// How a wire is laid: what its ampacity goes by besides its size.
+struct Laid {
+  double insulation_k = 0;
+  Zone zone = Zone::engine_bay;
+  int bundle = 1;
+  std::vector<Because> told;  ///< size, insulation, zone and bundle with their evidence
+};
+
 /// A wire ready for checks.
 struct Conductor {
   std::string place;  ///< name of the run or load
@@ -72,6 +80,7 @@ struct Conductor {
   bool sized = false, fused = false, unfused = false;  ///< whether gauge and fuse are known, or that there is no fuse
   std::string gauge_path, fuse_path;
   std::size_t branch = 0;
+  Laid laid;
 };
 
 struct LoadModel {

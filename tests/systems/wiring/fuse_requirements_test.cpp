@@ -10,7 +10,7 @@ const std::string old_path =
     "[wiring.run.stud]\nfrom = \"alternator\"\nto = \"ammeter\"\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"30 "
     "A\"\n"
     "[wiring.run.meter]\nfrom = \"ammeter\"\nto = \"battery\"\ngauge = \"8 AWG\"\nlength = \"6 ft\"\nlimit = \"40 "
-    "A\"\nfuse = \"30 A\"\n";
+    "A\"\nfuse = \"30 A\"\ninsulation = \"105 degC\"\nbundle = 1\n";
 
 // A 150 A machine behind an ammeter made for 40 A: the known fire. Both runs of the path fail.
 TEST(WiringFuseRequirements, AnOldAmmeterBehindANewMachineFails) {
@@ -59,11 +59,33 @@ TEST(WiringFuseRequirements, RulesWaitForNoOtherFigure) {
 TEST(WiringFuseRequirements, AFuseIsHeldToTheTableInItsZone) {
   const std::string load =
       "[wiring.load.pump]\ncurrent = \"20 A\"\nwhen = [\"key\"]\ngauge = \"10 AWG\"\nlength = \"6 ft\"\nfuse = \"60 "
-      "A\"\nzone = ";
+      "A\"\ninsulation = \"105 degC\"\nbundle = 1\nzone = ";
   Judging cabin(hand_car(load + "\"cabin\"\n"), "hot-idle"), bay(hand_car(load + "\"engine bay\"\n"), "hot-idle");
   EXPECT_TRUE(*cabin.one("wiring.fuse-wire", "", "pump").verdict.rule)
       << cabin.one("wiring.fuse-wire", "", "pump").verdict.reason;
   EXPECT_FALSE(*bay.one("wiring.fuse-wire", "", "pump").verdict.rule);
+}
+
+const Because* line(const std::vector<Because>& lines, std::string_view path) {
+  for (auto& b : lines)
+    if (b.path == path) return &b;
+  return nullptr;
+}
+
+// What a wire is taken to be stands beside what was found, with where it is from.
+TEST(WiringFuseRequirements, WhatAWireIsTakenToBeIsTold) {
+  Judging j(hand_car("[wiring.load.pump]\ncurrent = \"5 A\"\nwhen = [\"key\"]\ngauge = \"14 AWG\"\nlength = \"6 ft\"\n"
+                     "fuse = \"10 A\"\n"),
+            "hot-idle");
+  for (auto id : {"wiring.fuse-wire", "wiring.wire-current"}) {
+    auto& told = j.one(id, "", "pump").verdict.because;
+    for (auto field : {"gauge", "insulation", "zone", "bundle"})
+      EXPECT_TRUE(line(told, std::string("wiring.load.pump.") + field)) << id << " " << field;
+    EXPECT_EQ(line(told, "wiring.load.pump.insulation")->evidence, "typical, nobody gave it");
+    EXPECT_EQ(line(told, "wiring.load.pump.bundle")->evidence, "typical, nobody gave it");
+    EXPECT_EQ(line(told, "wiring.load.pump.gauge")->evidence, "stated");
+  }
+  EXPECT_TRUE(line(j.one("wiring.charge-path", "", "charge").verdict.because, "wiring.run.charge.insulation"));
 }
 
 // Blade fuses carry three quarters of their rating for good (common practice): 12 A asks for 1.25 x 12 = 15 A.

@@ -27,6 +27,42 @@ TEST(WiringLoadRequirements, FeedDropByOhm) {
   EXPECT_FALSE(j.judged("wiring.feed-drop", "hot-idle", "wipers"));  // it does not rain
 }
 
+double late_bay_k(const Judging& j, std::string_view duty) {
+  return j.trace(duty).late_mean(static_cast<std::size_t>(j.car().graph().slot("bay.temperature")), 0.2);
+}
+
+// 33 CFR 183.425 Table 5 (transcribed): 14 AWG at 105 degC 35 A, engine space x 0.85, three in a bundle x 0.70: 20.825
+// A in 50 degC. In the bay of a hot idle less, by the root of what is left up to 105 degC over the table's 55 K.
+TEST(WiringLoadRequirements, AWireInTheBayIsHeldToTheBaysAir) {
+  Judging j(hand_car("[wiring.load.injection]\ninsulation = \"105 degC\"\nbundle = 3\n"));
+  const double bay_c = late_bay_k(j, "hot-idle") - zero_c;
+  ASSERT_GT(bay_c, 60);
+  ASSERT_LT(bay_c, 100);
+  const auto& v = j.one("wiring.wire-current", "hot-idle", "injection").verdict;
+  EXPECT_NEAR(*v.high, 20.825 * std::sqrt((105 - bay_c) / 55), 1e-6);
+  EXPECT_EQ(v.because.back().path, "bay.temperature");
+  EXPECT_NEAR(v.because.back().value - zero_c, bay_c, 1e-9);
+  // A wire in the cabin knows nothing of it: 12 AWG at 105 degC 45 A, three in a bundle.
+  EXPECT_NEAR(*j.one("wiring.wire-current", "hot-idle", "fuel_pump").verdict.high, 45 * 0.7, 1e-9);
+  // Cooler than the table's air gives nothing back.
+  ASSERT_LT(late_bay_k(j, "warm-up"), 323.15);
+  EXPECT_NEAR(*j.one("wiring.wire-current", "warm-up", "injection").verdict.high, 20.825, 1e-9);
+  // The standing rules stay at the zone's air.
+  EXPECT_NE(j.one("wiring.fuse-wire", "", "injection").verdict.reason.find("20.8 A"), std::string::npos);
+}
+
+TEST(WiringLoadRequirements, ABayHotterThanTheInsulationFailsWhateverFlows) {
+  Judging j(hand_car("[wiring.load.wipers]\ninsulation = \"60 degC\"\n[wiring.load.injection]\ninsulation = \"60 "
+                     "degC\"\n"),
+            "hot-idle");
+  for (auto place : {"wipers", "injection"}) {
+    const auto& found = j.one("wiring.wire-current", "hot-idle", place);
+    EXPECT_LT(*found.margin(), 0) << place;
+    EXPECT_NE(found.verdict.reason.find("the insulation stands 60 degC"), std::string::npos) << found.verdict.reason;
+  }
+  EXPECT_EQ(j.one("wiring.wire-current", "hot-idle", "wipers").verdict.reason.find("flow"), std::string::npos);
+}
+
 TEST(WiringLoadRequirements, LeastVoltageIsJudgedWhereItIsAsked) {
   Judging j(hand_car(), "hot-idle");
   const auto found = j.of("wiring.least-voltage");

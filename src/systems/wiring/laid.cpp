@@ -1,0 +1,49 @@
+#include "systems/wiring/laid.hpp"
+
+namespace sw::wiring {
+namespace {
+
+/// `data sheet of high-idle-140`, `typical, nobody gave it`
+std::string evidence_words(const Evidence& e) {
+  std::string words(name_of(e.source));
+  if (!e.part.empty()) words += " of " + e.part;
+  return e.defaulted ? words + ", nobody gave it" : words;
+}
+
+/// What nobody chose is told in words, for a mark behind it would say that somebody did.
+template <class T>
+void tell(const Resolver& r, const std::optional<T>& member, Because line, std::vector<Because>& out) {
+  if (!member) return;
+  const Evidence* e = r.evidence_of(&member);
+  line.path = r.path_of(&member);
+  line.value = field_detail::to_number(*member);
+  line.evidence = e ? evidence_words(*e) : std::string(name_of(Source::stated));
+  if (e && e->defaulted && e->source == Source::chosen) {
+    line.text += " (the careful one, nobody gave it)";
+    line.evidence = "stand-in";
+  }
+  out.push_back(std::move(line));
+}
+
+}  // namespace
+
+Laid laid(const Wire& w, const Resolver& r) {
+  Laid l{.insulation_k = r.get(w.insulation, 353.15),
+         .zone = w.zone.value_or(Zone::engine_bay),
+         .bundle = w.bundle.value_or(3),
+         .told = {}};
+  tell(r, w.gauge, {.what = "wire size", .kind = &kind::wire_size, .unit = "AWG", .evidence = {}}, l.told);
+  tell(r, w.bundle, {.what = "conductors in the bundle", .evidence = {}}, l.told);
+  tell(r, w.zone, {.what = "zone", .evidence = {}, .text = std::string(zone_names[static_cast<std::size_t>(l.zone)])},
+       l.told);
+  tell(r, w.insulation, {.what = "insulation", .kind = &kind::temperature, .unit = "degC", .evidence = {}}, l.told);
+  return l;
+}
+
+physics::Ampacity ampacity(const Conductor& c, std::optional<double> air_k) {
+  const bool bay = c.laid.zone == Zone::engine_bay;
+  return physics::wire_ampacity(c.area_m2, c.laid.insulation_k, bay ? physics::Zone::engine_bay : physics::Zone::cabin,
+                                c.laid.bundle, bay ? air_k : std::nullopt);
+}
+
+}  // namespace sw::wiring
