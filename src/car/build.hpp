@@ -14,8 +14,8 @@ struct Build {
   Systems::Inputs inputs;
   Named<Duty> duty;  ///< the workshop's own, beside the shipped ones
   EvidenceMap evidence;
-  std::filesystem::path folder;  ///< where trace files are looked for
-  std::string name;              ///< file name, as said in reports
+  std::filesystem::path folder;                    ///< where trace files are looked for
+  std::string name;                                ///< file name, as said in reports
   std::shared_ptr<const std::vector<Node>> shelf;  ///< parts it could have instead; may be null
 };
 

@@ -75,9 +75,7 @@ std::string because_page(const Finding& f, const Look& look) {
                    [](auto* a, auto* b) { return std::abs(a->weight) > std::abs(b->weight); });
   for (auto* b : weighed)
     inputs.push_back({clean(b->what), because_value(*b), marks.mark(b->evidence), clean(b->path)});
-  if (f.predicted)
-    chain.push_back(
-        {strong("so it comes to"), strong(with_doubt(f)), {}, {}});
+  if (f.predicted) chain.push_back({strong("so it comes to"), strong(with_doubt(f)), {}, {}});
   if (!chain.empty()) {
     page.space();
     page.line(strong("FROM CAUSE TO EFFECT"));

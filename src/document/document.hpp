@@ -18,10 +18,10 @@ using OpenText = std::function<std::optional<std::string>(const std::filesystem:
 OpenText from_disk();
 
 struct Document {
-  Node root;                        ///< merged; top-level `base` and `shelf` are consumed
-  std::vector<std::string> files;   ///< names as shown in messages, indexed by Place::file
-  std::vector<std::string> texts;   ///< the texts themselves, same index
-  std::vector<Node> shelves;        ///< parts to choose from, in the order in which they are searched
+  Node root;                       ///< merged; top-level `base` and `shelf` are consumed
+  std::vector<std::string> files;  ///< names as shown in messages, indexed by Place::file
+  std::vector<std::string> texts;  ///< the texts themselves, same index
+  std::vector<Node> shelves;       ///< parts to choose from, in the order in which they are searched
   Diagnostics faults;
 };
 
@@ -39,7 +39,10 @@ Document open_build(const std::filesystem::path& file, std::span<const FieldInfo
                     const std::string& stock_shelf = {});
 
 /// One edit of the user's own text: set the leaf at `path` to `value` (TOML text of the value, ready made).
-struct Edit { std::string path; std::string value; };
+struct Edit {
+  std::string path;
+  std::string value;
+};
 /// The text with the edits spliced in, all of them or none: an existing value is replaced in its region, a new key is
 /// put at the end of its table, a new table at the end of the file; comments and order stay. The result is parsed again
 /// and compared with what was asked; on any difference the fault says so and the text is unchanged.

@@ -168,7 +168,8 @@ std::string hint_for(std::string_view said) {
   auto has = [&](std::string_view words) { return said.find(words) != std::string_view::npos; };
   if (has("comment or whitespace") || has("determine value type") || has("could not be parsed"))
     return "put words, and figures with a unit, in quotation marks: \"27 in\"";
-  if (has("control characters") || has("end-of-file") || has("unterminated")) return "a closing quotation mark or bracket is missing";
+  if (has("control characters") || has("end-of-file") || has("unterminated"))
+    return "a closing quotation mark or bracket is missing";
   if (has("redefine")) return "this name stands twice in the file: join the two";
   return {};
 }
@@ -185,7 +186,8 @@ Node parse_toml(std::string_view text, int file, Diagnostics& faults) {
     toml::table root = toml::parse(text);
     return Converter(text, places).node(root);
   } catch (const toml::parse_error& e) {
-    faults.fault(places.place(e.source()), {}, "this is not TOML: " + std::string(e.description()), hint_for(e.description()));
+    faults.fault(places.place(e.source()), {}, "this is not TOML: " + std::string(e.description()),
+                 hint_for(e.description()));
   } catch (const std::length_error& e) {
     faults.fault({.file = file}, {}, e.what());
   }

@@ -21,7 +21,10 @@ struct Leaf {
 void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view prefix,
                const std::function<void(const Leaf&)>& visit);
 /// The leaf at `path` below `owner`, with the owner open to change; null field where there is none.
-struct LeafTo { const FieldInfo* field = nullptr; void* owner = nullptr; };
+struct LeafTo {
+  const FieldInfo* field = nullptr;
+  void* owner = nullptr;
+};
 LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path);
 /// Whether a leaf has a value: of a text or a list of names, whether it is not empty.
 bool has_value(const FieldInfo& leaf, const void* owner);
@@ -36,8 +39,8 @@ const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view 
 /// `base` and `shelf` at the top. A figure taken from a part (Node::part) is `data sheet` unless it says otherwise,
 /// any other `usual`.
 /// Where nothing is given the field table's default stands in with its evidence (`fill_defaults`, run after).
-void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence,
-          Diagnostics& faults, Source usual = Source::stated);
+void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std::string_view path,
+          EvidenceMap& evidence, Diagnostics& faults, Source usual = Source::stated);
 void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence);
 
 /// The object as a tree whose texts read back to the same object and evidence; defaults are left out.

@@ -34,7 +34,7 @@ struct Verdict {
 struct Evidenced {
   const Trace* trace;
   const Duty* duty;
-  const std::uint16_t* slots;  ///< of the requirement's `needs`, same order
+  const std::uint16_t* slots;                      ///< of the requirement's `needs`, same order
   static constexpr std::uint16_t absent = 0xffff;  ///< slot of a port that cannot be computed
   /// NaN where the port or the row is not there: only rules with `own_missing` meet that.
   double at(std::size_t row, int need) const {
@@ -59,8 +59,8 @@ struct Requirement {
   /// Empty: a static rule, looked at once, at the start of the first duty.
   std::span<const std::string_view> duties = {};
   std::span<const Port> needs = {};  ///< ports it reads
-  /// A rule on the model's own figures: looked at whatever else the car lacks. It names what is missing itself; a verdict
-  /// it leaves without a figure is blamed on what keeps its ports from being computed.
+  /// A rule on the model's own figures: looked at whatever else the car lacks. It names what is missing itself; a
+  /// verdict it leaves without a figure is blamed on what keeps its ports from being computed.
   bool own_missing = false;
   /// Ports told in the because-list, cause first.
   std::span<const std::string_view> chain = {};

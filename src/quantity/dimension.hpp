@@ -13,16 +13,14 @@ struct Dimension {
 
 constexpr Dimension operator*(Dimension a, Dimension b) {
   auto add = [](std::int8_t x, std::int8_t y) { return static_cast<std::int8_t>(x + y); };
-  return {add(a.length, b.length),   add(a.mass, b.mass),
-          add(a.time, b.time),       add(a.current, b.current),
+  return {add(a.length, b.length),           add(a.mass, b.mass),  add(a.time, b.time), add(a.current, b.current),
           add(a.temperature, b.temperature), add(a.angle, b.angle)};
 }
 
 /// `d` raised to the whole power `n` (negative for a divisor).
 constexpr Dimension power(Dimension d, int n) {
   auto times = [n](std::int8_t x) { return static_cast<std::int8_t>(x * n); };
-  return {times(d.length),  times(d.mass),        times(d.time),
-          times(d.current), times(d.temperature), times(d.angle)};
+  return {times(d.length), times(d.mass), times(d.time), times(d.current), times(d.temperature), times(d.angle)};
 }
 
 constexpr Dimension operator/(Dimension a, Dimension b) { return a * power(b, -1); }

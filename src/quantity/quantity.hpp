@@ -13,28 +13,40 @@ struct Quantity {
 };
 
 template <Dimension D>
-constexpr Quantity<D> operator+(Quantity<D> a, Quantity<D> b) { return {a.si + b.si}; }
+constexpr Quantity<D> operator+(Quantity<D> a, Quantity<D> b) {
+  return {a.si + b.si};
+}
 template <Dimension D>
-constexpr Quantity<D> operator-(Quantity<D> a, Quantity<D> b) { return {a.si - b.si}; }
+constexpr Quantity<D> operator-(Quantity<D> a, Quantity<D> b) {
+  return {a.si - b.si};
+}
 /// Absolute less absolute is a plain step; absolute plus step is absolute again. Two absolutes cannot be added.
 template <Dimension D, Reference R>
-  requires(R != Reference::none)
-constexpr Quantity<D> operator-(Quantity<D, R> a, Quantity<D, R> b) { return {a.si - b.si}; }
+requires(R != Reference::none) constexpr Quantity<D> operator-(Quantity<D, R> a, Quantity<D, R> b) {
+  return {a.si - b.si};
+}
 template <Dimension D, Reference R>
-  requires(R != Reference::none)
-constexpr Quantity<D, R> operator+(Quantity<D, R> a, Quantity<D> step) { return {a.si + step.si}; }
+requires(R != Reference::none) constexpr Quantity<D, R> operator+(Quantity<D, R> a, Quantity<D> step) {
+  return {a.si + step.si};
+}
 template <Dimension D>
-constexpr Quantity<D> operator*(double k, Quantity<D> a) { return {k * a.si}; }
+constexpr Quantity<D> operator*(double k, Quantity<D> a) {
+  return {k * a.si};
+}
 /// Products keep their dimension; a product without one is a plain double.
 template <Dimension A, Dimension B>
 constexpr auto operator*(Quantity<A> a, Quantity<B> b) {
-  if constexpr (A * B == Dimension{}) return a.si * b.si;
-  else return Quantity<A * B>{a.si * b.si};
+  if constexpr (A * B == Dimension{})
+    return a.si * b.si;
+  else
+    return Quantity<A * B>{a.si * b.si};
 }
 template <Dimension A, Dimension B>
 constexpr auto operator/(Quantity<A> a, Quantity<B> b) {
-  if constexpr (A == B) return a.si / b.si;
-  else return Quantity<A / B>{a.si / b.si};
+  if constexpr (A == B)
+    return a.si / b.si;
+  else
+    return Quantity<A / B>{a.si / b.si};
 }
 
 namespace dim {

@@ -23,7 +23,8 @@ void nothing_but_numbers(const Proof& p, const std::string& about) {
   for (auto& f : p.findings) {
     const auto finite = [](const std::optional<double>& x) { return !x || std::isfinite(*x); };
     EXPECT_TRUE(finite(f.predicted) && finite(f.low_limit) && finite(f.high_limit) && finite(f.margin) &&
-                std::isfinite(f.half_width) && std::isfinite(f.far_width) && std::isfinite(f.scale) && std::isfinite(f.time))
+                std::isfinite(f.half_width) && std::isfinite(f.far_width) && std::isfinite(f.scale) &&
+                std::isfinite(f.time))
         << about << ": " << f.id;
     for (auto& b : f.because)
       EXPECT_TRUE(std::isfinite(b.value) && std::isfinite(b.weight)) << about << ": " << f.id << " because " << b.what;
@@ -114,8 +115,8 @@ void expect_equal(const Proof& a, const Proof& b) {
   for (std::size_t i = 0; i < a.findings.size(); ++i) {
     auto &x = a.findings[i], &y = b.findings[i];
     EXPECT_TRUE(x.id == y.id && x.state == y.state && same(x.predicted, y.predicted) && same(x.margin, y.margin) &&
-                same(x.half_width, y.half_width) && same(x.far_width, y.far_width) && x.reason == y.reason && x.fix_hint == y.fix_hint &&
-                x.confidence == y.confidence && x.missing == y.missing)
+                same(x.half_width, y.half_width) && same(x.far_width, y.far_width) && x.reason == y.reason &&
+                x.fix_hint == y.fix_hint && x.confidence == y.confidence && x.missing == y.missing)
         << x.id;
     ASSERT_EQ(x.because.size(), y.because.size()) << x.id;
     for (std::size_t k = 0; k < x.because.size(); ++k)

@@ -18,10 +18,9 @@ enum Read { r_engine, r_slip, read_count };
 constexpr Port reads[] = {engine_speed, slip_port};
 static_assert(std::size(reads) == read_count);
 enum Write { w_alternator, w_pump, w_fan, write_count };
-constexpr Port writes[] = {
-    {"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
-    {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
-    {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"}};
+constexpr Port writes[] = {{"belts.alternator_speed", &kind::shaft_speed, "rpm", "alternator speed"},
+                           {"belts.pump_speed", &kind::shaft_speed, "rpm", "coolant pump speed"},
+                           {"belts.fan_speed", &kind::shaft_speed, "rpm", "engine-driven fan speed"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);

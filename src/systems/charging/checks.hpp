@@ -96,7 +96,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 /// What is left in the battery when a drive ends.
 namespace left {
 inline constexpr Port needs[] = {{"battery.charge", &kind::number}};
-inline constexpr std::string_view chain[] = {"alternator.available", "load.current", "battery.current", "battery.charge"};
+inline constexpr std::string_view chain[] = {"alternator.available", "load.current", "battery.current",
+                                             "battery.charge"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace left
 

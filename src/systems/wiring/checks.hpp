@@ -24,8 +24,8 @@ inline constexpr int n_first_read = 1, n_fitted = n_first_read + network::read_c
 std::optional<double> lasting_limit(const Conductor& c);
 inline constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
 
-/// The network solved again at the end of the duty with every electric fan on: that is what their wires and those before
-/// them must stand, whether or not a fan happens to run at that instant. `run` reads bus_needs.
+/// The network solved again at the end of the duty with every electric fan on: that is what their wires and those
+/// before them must stand, whether or not a fan happens to run at that instant. `run` reads bus_needs.
 dc::Solution solve_all_fans(const Model& m, const Evidenced& run);
 /// Whether the network came to a solution; where not, the finding says so and gives no number.
 bool solved(const dc::Solution& s, std::vector<Verdict>& out);
