@@ -35,7 +35,7 @@ TEST(Load, TellsFaultsOfDutiesToo) {
   Console console;
   const Loaded l = load("car.toml", with("[duty.mine]\nspeed = \"30 mph\"\nafter = \"yours\"\n"));
   EXPECT_EQ(tell_faults(l, false, console), 2);
-  EXPECT_NE(console.err.find("duty.mine.after"), std::string::npos) << console.err;
+  EXPECT_NE(console.err.find("car.toml:3:9: duty.mine.after"), std::string::npos) << console.err;
 }
 
 TEST(Load, SaysThatThereIsNoFile) {
