@@ -69,7 +69,10 @@ void judge(const Conductor& c, double current, double bay_k, Verdict& v) {
   } else if (*table <= 0) {
     v.reason = outside_table;
   } else if (c.sized && c.laid.zone == Zone::engine_bay && bay_k >= c.laid.insulation_k) {
-    v.rule = false;
+    // Hot air spoils the insulation of a wire at rest too: it counts with the least current that is told.
+    v.predicted = std::max(current, least_told_a);
+    v.high = 0;
+    v.scale = std::max(*table, 1.0);
     v.reason = "the bay comes to " + celsius(bay_k) + " and the insulation stands " + celsius(c.laid.insulation_k) +
                ": no current is allowed" +
                (current > least_told_a ? ", " + print(current, kind::current, "A", 3) + " flow" : "");
