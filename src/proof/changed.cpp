@@ -54,11 +54,12 @@ std::optional<double> margin_in(const std::vector<Judged>& judged, const Judged&
   return std::nullopt;
 }
 
-bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target) {
+bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target, bool worse) {
   for (auto& c : changed) {
     auto was = std::find_if(base.begin(), base.end(), [&](auto& b) { return b.same_as(c); });
     if (was == base.end() || c.same_as(target) || !was->margin()) continue;
     if (!c.margin()) return true;
+    if (!worse && *was->margin() < 0) continue;
     const double slack = 0.01 * c.verdict.scale;
     if (*c.margin() < 0 && *c.margin() < *was->margin() - slack) return true;
   }

@@ -25,8 +25,9 @@ std::string id_of(const Judged& j, const DutySet& set);
 
 std::optional<double> margin_in(const std::vector<Judged>& judged, const Judged& target);
 /// Whether a change breaks what held before, or makes worse what failed: in the duties judged again or among the static
-/// rules.
-bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target);
+/// rules. `worse` false: only what held before counts.
+bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target,
+           bool worse = true);
 /// The question's own duty (of a static rule the first) and the static rules, in a changed car.
 std::vector<Judged> judge_one_duty(const Question& q, const Build& build);
 

@@ -161,7 +161,8 @@ std::vector<Lever> thicker_wires(const Question& q) {
       const auto judged = judge_one_duty(q, changed);
       const auto got = margin_in(judged, target);
       if (!got || *got <= *target.margin()) break;  // the wire is not what this turns on
-      if (*got < 0 || !rules_met(judged, l.path) || harms(q.base, judged, target)) continue;
+      // A wire that gets hot is not left so because what it feeds then draws a little more from a car that is short.
+      if (*got < 0 || !rules_met(judged, l.path) || harms(q.base, judged, target, false)) continue;
       if (*got < doubt_in(q, changed, *got)) continue;
       l.effort = l.needed / l.now - 1;
       l.leaves = leaves_failing(q, judged);

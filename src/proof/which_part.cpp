@@ -8,6 +8,8 @@ namespace sw {
 namespace {
 
 constexpr std::size_t most_singles = 3, most_pairs = 6;  ///< looked at with their doubt
+/// Of all that fails: sums of two changes are no surer than this, so that inside it the cheaper pair is tried first.
+constexpr double coarse = 0.25;
 constexpr std::size_t most_named = 2;
 
 /// What fails with a part in the car: position and by how many scales.
@@ -22,6 +24,7 @@ class Choosing {
   Choosing(const Standing& now, const std::vector<Swap>& tried) : now_(now), tried_(tried) {
     failing_ = static_cast<std::size_t>(std::count(now.fails.begin(), now.fails.end(), true));
     for (auto& s : tried_) rough_.push_back(roughly(s.judged));
+    as_it_is_ = total(roughly(now.base));
   }
 
   std::string words() const {
@@ -65,6 +68,7 @@ class Choosing {
     return left;
   }
 
+  bool eases(std::size_t i) const { return total(rough_[i]) < as_it_is_; }
   bool breaks(const Shortfall& s) const {
     return std::any_of(s.begin(), s.end(), [&](auto& f) { return !now_.fails[f.first]; });
   }
@@ -89,35 +93,36 @@ class Choosing {
     return best;
   }
 
-  /// What neither part of a pair mends alone.
-  Shortfall left_by_both(std::size_t a, std::size_t b) const {
-    Shortfall both;
-    for (auto& f : rough_[a])
-      for (auto& g : rough_[b])
-        if (f.first == g.first) both.push_back({f.first, std::min(f.second, g.second)});
-    return both;
+  /// What two parts likely leave: the change of each margin by either, added.
+  Shortfall left_by_both(const std::vector<Judged>& a, const std::vector<Judged>& b) const {
+    Shortfall left;
+    for (std::size_t i = 0; i < now_.base.size(); ++i) {
+      auto& was = now_.base[i];
+      if (!was.margin()) continue;
+      const auto by_a = margin_in(a, was), by_b = margin_in(b, was);
+      const double likely = by_a && by_b ? *by_a + *by_b - *was.margin() : -1.0;
+      if (likely < 0) left.push_back({i, was.verdict.scale > 0 ? -likely / was.verdict.scale : 1.0});
+    }
+    return left;
   }
 
   std::vector<std::pair<std::size_t, std::size_t>> likely_pairs() const {
     struct Likely {
-      std::size_t a, b, left;
-      double short_by;
-      std::size_t each;
-      double price;
+      std::size_t a, b;
+      double step, price;
     };
     std::vector<Likely> all;
     for (std::size_t a = 0; a < tried_.size(); ++a)
       for (std::size_t b = a + 1; b < tried_.size(); ++b) {
-        if (tried_[a].group == tried_[b].group) continue;
-        const auto both = left_by_both(a, b);
-        // A pair of which one part mends nothing is no pair.
-        if (both.size() >= std::min(rough_[a].size(), rough_[b].size())) continue;
-        all.push_back({a, b, both.size(), total(both), rough_[a].size() + rough_[b].size(),
+        if (!eases(a) || !eases(b) || tried_[a].group == tried_[b].group) continue;
+        const auto left = left_by_both(tried_[a].judged, tried_[b].judged);
+        // Of a pair each part must do something the other does not.
+        if (total(left) >= std::min(total(rough_[a]), total(rough_[b]))) continue;
+        all.push_back({a, b, std::floor(total(left) / (coarse * as_it_is_)),
                        tried_[a].price.value_or(1e9) + tried_[b].price.value_or(1e9)});
       }
-    std::stable_sort(all.begin(), all.end(), [](auto& x, auto& y) {
-      return std::tuple(x.left, x.short_by, x.each, x.price) < std::tuple(y.left, y.short_by, y.each, y.price);
-    });
+    std::stable_sort(all.begin(), all.end(),
+                     [](auto& x, auto& y) { return std::pair(x.step, x.price) < std::pair(y.step, y.price); });
     std::vector<std::pair<std::size_t, std::size_t>> first;
     for (std::size_t i = 0; i < std::min(all.size(), most_pairs); ++i) first.emplace_back(all[i].a, all[i].b);
     return first;
@@ -153,6 +158,7 @@ class Choosing {
   const std::vector<Swap>& tried_;
   std::size_t failing_ = 0;
   std::vector<Shortfall> rough_;  ///< of each tried
+  double as_it_is_ = 0;           ///< all that fails now, scales
 };
 
 }  // namespace

@@ -36,7 +36,9 @@ std::size_t check_levers(const std::string& change, const std::string& duty) {
       auto* f = find_field(build_fields(), l.path);
       EXPECT_TRUE(f && f->lever) << l.path << " is nothing the shop can choose";
       if (!f) continue;
-      EXPECT_LE(l.effort, f->grows ? 1.5 : 0.6);
+      if (!f->kind->wire_gauge) {
+        EXPECT_LE(l.effort, f->grows ? 1.5 : 0.6);
+      }
       const Build changed = with(b, l);
       const Car car(changed);
       bool found = false;
@@ -124,7 +126,82 @@ TEST(Levers, PartsThatHoldAreOffersInTheirOrder) {
   EXPECT_LE(count, 3u);
 }
 
+/// All levers of one finding of a duty.
+std::vector<Lever> levers_of(const std::string& change, const std::string& duty, std::string_view id,
+                             std::string_view place = {}) {
+  const Build b = hand_car(change);
+  Judging j(b, duty);
+  std::vector<bool> wanted;
+  for (auto& c : j.set().courses) wanted.push_back(c.key == duty);
+  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  for (std::size_t i = 0; i < j.all().size(); ++i) {
+    auto& judged = j.all()[i];
+    if (judged.requirement->id != id || judged.verdict.place != place) continue;
+    EXPECT_LT(judged.margin().value_or(1), 0) << id << " does not fail";
+    return levers({b, j.set(), j.all(), i, 0.0, s}, 10);
+  }
+  ADD_FAILURE() << id << " is not judged";
+  return {};
+}
+
+// Short by little: the idle that would do is 1.1 of what it is; by more, beyond a quarter, it is not offered.
+TEST(Levers, IdleIsRaisedByAQuarterAtMost) {
+  auto load = [](const std::string& amps) {
+    return "[wiring.load.big]\ncurrent = \"" + amps +
+           " A\"\nwhen = [\"running\"]\ngauge = \"6 AWG\"\nlength = \"6 ft\"\nfuse = \"80 A\"\n";
+  };
+  std::size_t offered = 0;
+  for (auto* amps : {"35", "45", "60"})
+    for (auto& l : levers_of(load(amps), "hot-idle", "charging.balance"))
+      if (l.path.starts_with("engine.idle_speed")) {
+        ++offered;
+        EXPECT_LE(l.needed, 1.25 * l.now);
+        EXPECT_TRUE(words(l).ends_with(" (mind creep in gear and the idle quality)")) << words(l);
+      }
+  EXPECT_GT(offered, 0u);
+}
+
+// 16 AWG under 30 A behind a fuse of 60 A: thicker comes first, and as thick as its own fuse asks.
+TEST(Levers, AThickerWireComesFirstAndItsFuseProtectsIt) {
+  const std::string wire = "when = [\"running\"]\ngauge = \"16 AWG\"\nlength = \"3 ft\"\nfuse = \"60 A\"\n";
+  const std::string change = "[wiring.load.big]\ncurrent = \"30 A\"\n" + wire;
+  const auto all = levers_of(change, "hot-idle", "wiring.wire-current", "big");
+  ASSERT_FALSE(all.empty());
+  EXPECT_EQ(all[0].path, "wiring.load.big.gauge");
+  const Build changed = with(hand_car(change), all[0]);
+  Judging j(changed, "hot-idle");
+  EXPECT_GE(*j.one("wiring.wire-current", "hot-idle", "big").margin(), 0);
+  EXPECT_EQ(j.one("wiring.fuse-wire", {}, "big").verdict.rule, true);
+}
+
+TEST(Levers, ALargerBatteryIsNoRemedyForAShortage) {
+  const Build b = hand_car(
+      "[wiring.load.big]\ncurrent = \"90 A\"\nwhen = [\"running\"]\ngauge = \"2 AWG\"\n"
+      "length = \"6 ft\"\nfuse = \"120 A\"\n");
+  Judging all(b);
+  std::size_t failing = 0;
+  for (auto* r : all.of("charging.recharge")) {
+    if (!r->margin() || *r->margin() >= 0) continue;
+    ++failing;
+    const std::string duty = all.key(*r);
+    Judging j(b, duty);
+    std::vector<bool> wanted;
+    for (auto& c : j.set().courses) wanted.push_back(c.key == duty);
+    Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+    const std::size_t at = index_of(j, "charging.recharge");
+    // Whatever the slope that study found, and were it ever so good.
+    for (auto& m : s.moves)
+      if (m.path == "charging.battery.capacity")
+        for (auto* change : {&m.change_up, &m.change_down})
+          if (at < change->size()) (*change)[at] = -*j.all()[at].margin() * 2 * (change == &m.change_up ? 1 : -1);
+    for (auto& l : levers({b, j.set(), j.all(), at, 0.0, s}, 10)) EXPECT_NE(l.path, "charging.battery.capacity");
+  }
+  EXPECT_GT(failing, 0u);
+}
+
 TEST(Levers, Words) {
+  EXPECT_EQ(words({.path = "engine.idle_speed", .now = 70, .needed = 80}),
+            "engine.idle_speed from 668 rpm to 763.9 rpm (mind creep in gear and the idle quality)");
   EXPECT_EQ(words({.path = "cooling.fan.left.flow", .now = 800 * 4.719474432e-4, .needed = 960 * 4.719474432e-4}),
             "cooling.fan.left.flow from 800 cfm to 960 cfm");
   EXPECT_EQ(words({.path = "charging.alternator.output_curve", .now = 1, .needed = 1.25, .factor = true}),

@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "proof/proof.hpp"
+#include "quantity/print.hpp"
 #include "systems/rig.hpp"
 
 using namespace sw;
@@ -54,7 +55,75 @@ TEST(Story, OpensWithOneSentenceOfFiguresThatAreFound) {
   EXPECT_NE(text.find("which brings volts at the fans to 10.5 V and coolant at the engine to 108 degC"),
             std::string::npos)
       << text;
-  EXPECT_TRUE(text.ends_with("; with the fans at their rated volts it would hold at 97.1 degC.")) << text;
+  EXPECT_NE(text.find("; with the fans at their rated volts it would hold at 97.1 degC. Of single"), std::string::npos)
+      << text;
+}
+
+TEST(Story, FiguresOfTheOpeningAreThoseOfTheChain) {
+  const Finding& f = found("charging.balance@hot-idle");
+  for (auto& b : f.because)
+    if (b.path == "alternator.available" || b.path == "load.current") {
+      const std::string told = b.what + " " + print(b.value, *b.kind, b.unit, 3);
+      EXPECT_NE(starved().story.opening.find(told), std::string::npos) << told;
+    }
+}
+
+TEST(Story, OpeningSaysWhichPartToChange) {
+  const std::string& text = starved().story.opening;
+  EXPECT_NE(text.find("Of single shelf parts high-idle-180 as charging.alternator leaves 1 of 7 failing "
+                      "(charging.bus-voltage@hot-idle)."),
+            std::string::npos)
+      << text;
+  EXPECT_TRUE(text.ends_with("together leave nothing failing.")) << text;
+}
+
+TEST(Story, AnOfferSaysWhatItLeavesOfItsDuty) {
+  const std::string& hint = found("cooling.coolant-temperature@hot-idle").fix_hint;
+  EXPECT_NE(hint.find("Holds with shelf part single-16 as cooling.fan.pair in place of its own flow and current, but "
+                      "leaves charging.balance@hot-idle and charging.bus-voltage@hot-idle failing"),
+            std::string::npos)
+      << hint;
+  EXPECT_EQ(hint.find("engine-"), std::string::npos) << "no fan on the belt for an electric one: " << hint;
+}
+
+/// The demo with the parts told in its opening, fitted as told: their own lines taken out.
+std::string fitted(std::string text, const std::string& machine, const std::string& fan) {
+  auto swap = [&](const std::string& from, const std::string& to) {
+    const auto at = text.find(from);
+    if (at == std::string::npos) throw std::out_of_range(from);
+    text.replace(at, from.size(), to);
+  };
+  if (!machine.empty()) swap("big-frame-200", machine);
+  if (!fan.empty()) {
+    swap("[cooling.fan.pair]\nflow", "[cooling.fan.pair]\npart = \"" + fan + "\"\n#");
+    swap("current = { value = \"50 A\"", "# current = { value = \"50 A\"");
+  }
+  return text;
+}
+Proof proof_fitted(const std::string& machine, const std::string& fan) {
+  const auto file = std::filesystem::path(STREETWRIGHT_SOURCE_DIR) / "demo/starved.toml";
+  const Opened o = open(file, [&](const std::filesystem::path& p) {
+    auto text = from_disk()(p);
+    return p == file && text ? std::optional(fitted(*text, machine, fan)) : text;
+  });
+  for (auto& d : o.faults.all()) ADD_FAILURE() << say(d, o.files);
+  return prove(o.build, *duties_of(o.build, from_disk()), {});
+}
+TEST(Story, WhatItPromisesHoldsWhenFittedAsTold) {
+  const Proof one = proof_fitted("high-idle-180", "");
+  EXPECT_EQ(one.count(State::fails), 1u);
+  const std::string& text = starved().story.opening;
+  const auto from = text.find("@hot-idle). ") + 12, as = text.find(" as charging.alternator and ", from);
+  ASSERT_NE(as, std::string::npos) << text;
+  const std::string machine = text.substr(from, as - from);
+  const auto fan_from = as + std::string(" as charging.alternator and ").size();
+  const std::string fan = text.substr(fan_from, text.find(" as cooling.fan.pair", fan_from) - fan_from);
+  EXPECT_EQ(proof_fitted(machine, fan).count(State::fails), 0u) << machine << ", " << fan;
+  const Proof fans = proof_fitted("", "single-16");
+  for (auto& f : fans.findings)
+    if (f.id == "cooling.coolant-temperature@hot-idle") {
+      EXPECT_EQ(f.state, State::holds);
+    }
 }
 
 // The figures told before a mean are means: they add up to it.

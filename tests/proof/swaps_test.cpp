@@ -11,6 +11,7 @@ namespace {
 constexpr const char* two_fans =
     "[fan.\"a\"]\nprice = 90\ntitle = \"a fan\"\nflow = \"1200 cfm\"\nat_voltage = \"13.5 V\"\ncurrent = \"14 A\"\n"
     "[fan.\"b\"]\nflow = \"1300 cfm\"\nat_voltage = \"13.5 V\"\ncurrent = \"16 A\"\n"
+    "[fan.\"on-the-belt\"]\ndrive = \"engine\"\nflow = \"2000 cfm\"\nat_speed = \"2000 rpm\"\n"
     "[fan.\"broken\"]\nflow = \"3 ohm\"\n";
 
 Build with_shelf(const std::string& change = "") {
@@ -27,6 +28,9 @@ TEST(Fit, TakesThePartsFiguresAndLeavesTheShopsSettings) {
   EXPECT_NEAR(*value_at(b, "cooling.fan.left.flow"), 1200 * 4.719474432e-4, 1e-9);
   EXPECT_NEAR(*value_at(b, "cooling.fan.left.on"), 93 + 273.15, 1e-9) << "a setting is the shop's, not the part's";
   EXPECT_EQ(b.evidence.at("cooling.fan.left.flow").source, Source::data_sheet);
+  EXPECT_EQ(b.evidence.at("cooling.fan.left.flow").part, "a");
+  EXPECT_NEAR(b.evidence.at("cooling.fan.left.flow").half_width, 0.08 * 1200 * 4.719474432e-4, 1e-9)
+      << "of the sheet, not what was measured on the old one";
   EXPECT_FALSE(b.evidence.contains("cooling.fan.left.price"));
 }
 
@@ -50,6 +54,16 @@ TEST(Swaps, TryEveryPartInEveryPlaceOfItsKindCheapestFirst) {
                                              "b as cooling.fan.right"}));
   EXPECT_EQ(tried[0].price, 90);
   EXPECT_FALSE(tried[2].price);
+}
+
+TEST(Swaps, NameTheLinesThePartTakesThePlaceOf) {
+  const Build b = with_shelf();
+  Judging j(b, "hot-idle");
+  std::vector<bool> wanted;
+  for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
+  const auto tried = swaps(b, j.set(), wanted);
+  ASSERT_FALSE(tried.empty());
+  EXPECT_EQ(words(tried[0]), "a as cooling.fan.left in place of its own flow and current");
 }
 
 TEST(Swaps, NoneWithoutAShelf) {

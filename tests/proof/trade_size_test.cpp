@@ -48,6 +48,15 @@ TEST(TradeSize, FusesAndWiresHaveRowsOfTheirOwn) {
   EXPECT_FALSE(trade_size(wire, 2 * physics::gauge_area_m2(-3), true)) << "nothing above 4/0";
 }
 
+TEST(SettingBound, AnIdleIsRaisedByAQuarterAtMost) {
+  for (auto path : {"engine.idle_speed", "engine.idle_speed_air_conditioning"}) {
+    ASSERT_TRUE(setting_bound(path));
+    EXPECT_EQ(setting_bound(path)->most_share, 1.25);
+    EXPECT_EQ(setting_bound(path)->mind, "mind creep in gear and the idle quality");
+  }
+  EXPECT_FALSE(setting_bound("cooling.fan.left.flow"));
+}
+
 TEST(TradeSize, FactorsByTwentieths) {
   EXPECT_NEAR(trade_factor(1.213, true), 1.25, 1e-12);
   EXPECT_NEAR(trade_factor(0.83, false), 0.80, 1e-12);
