@@ -52,7 +52,7 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "weakest_part") return by_car("18 psi", "16 psi", "12 psi");
   if (key != "fuse") return {};
   if (table == "wiring.run.charge") return by_car("150 A", "80 A", "50 A");
-  if (table == "wiring.run.feed") return by_car("100 A", "60 A", "40 A");
+  if (table == "wiring.run.feed") return by_car("100 A", "50 A", "40 A");
   static const std::map<std::string, std::string> loads = {{"fans", "40 A"},      {"headlamps", "15 A"},
                                                            {"injection", "15 A"}, {"fuel_pump", "15 A"},
                                                            {"blower", "15 A"},    {"standing_draw", "5 A"}};
