@@ -53,6 +53,23 @@ TEST(Changed, HarmIsWhatHeldAndFailsOrFailedAndIsWorse) {
   EXPECT_TRUE(harms(failed, worse, base[a.index])) << "a figure lost";
 }
 
+// The charge a drive adds is told against a tenth of the battery: half as much again of that battery is no charge.
+TEST(Changed, ALargerBatteryOnlyScalesAShortage) {
+  const Build b = hand_car();
+  Judging before(b, "commute");
+  const Judged& recharge = before.one("charging.recharge");
+  Build larger = b;
+  ASSERT_TRUE(shift(larger, "charging.battery.capacity", 0.5 * *value_at(b, "charging.battery.capacity")));
+  EXPECT_TRUE(only_scales(recharge, Judging(larger, "commute").all(), 1.5));
+  Build faster = b;
+  ASSERT_TRUE(shift(faster, "engine.idle_speed", 0.1 * *value_at(b, "engine.idle_speed")));
+  EXPECT_FALSE(only_scales(recharge, Judging(faster, "commute").all(), 1.1));
+  const Judged& wire = before.one("wiring.wire-current", "commute", "feed");
+  Build thicker = b;
+  ASSERT_TRUE(shift(thicker, "wiring.run.feed.gauge", *value_at(b, "wiring.run.feed.gauge")));
+  EXPECT_FALSE(only_scales(wire, Judging(thicker, "commute").all(), 2)) << "its limit moves: that is a stronger part";
+}
+
 // What a new part is known by: its own half-width, whatever that of the old one was.
 TEST(Changed, DoubtIsThatOfThePartFitted) {
   const Asked a("[cooling.fan.left]\nflow = { value = \"800 cfm\", from = \"measured\" }\n",
