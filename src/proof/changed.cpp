@@ -66,6 +66,16 @@ bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, 
   return false;
 }
 
+bool only_scales(const Judged& target, const std::vector<Judged>& changed, double factor) {
+  auto now = std::find_if(changed.begin(), changed.end(), [&](auto& j) { return j.same_as(target); });
+  if (now == changed.end()) return false;
+  const Verdict &was = target.verdict, &is = now->verdict;
+  if (was.low != is.low || was.high != is.high || !(was.scale > 0)) return false;
+  constexpr double hair = 1e-3;
+  const double scale = is.scale / was.scale;
+  return std::abs(scale - 1) > hair && std::abs(scale - factor) < hair;
+}
+
 std::vector<Judged> judge_one_duty(const Question& q, const Build& build) {
   const int duty = q.base[q.index].duty;
   const Car car(build);

@@ -28,6 +28,9 @@ std::optional<double> margin_in(const std::vector<Judged>& judged, const Judged&
 /// rules. `worse` false: only what held before counts.
 bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, const Judged& target,
            bool worse = true);
+/// Whether an input made `factor` of what it was only measures the finding out: its scale goes with the input, its
+/// limits stay. A larger battery makes a shortage a smaller share of itself, and no less.
+bool only_scales(const Judged& target, const std::vector<Judged>& changed, double factor);
 /// The question's own duty (of a static rule the first) and the static rules, in a changed car.
 std::vector<Judged> judge_one_duty(const Question& q, const Build& build);
 

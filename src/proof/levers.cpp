@@ -85,6 +85,7 @@ bool in_range(const Build& build, const Handle& h) {
   auto& l = h.lever;
   // Nobody cures a car with a weaker part or a thinner wire.
   if ((h.field->grows || h.field->kind->wire_gauge) && l.needed < l.now) return false;
+  if (h.field->key == "joints" && l.needed > l.now) return false;  // nor with worse contacts
   if (const auto bound = setting_bound(l.path); bound && l.needed > bound->most_share * l.now) return false;
   if (!l.factor) return in_range(l.needed, *h.field);
   return l.needed > 0 && std::all_of(h.moves.begin(), h.moves.end(), [&](auto* m) {
@@ -108,18 +109,6 @@ std::optional<Build> changed_by(const Question& q, const Handle& h) {
 std::optional<double> rounded(const Handle& h, double needed) {
   const bool upward = needed > h.lever.now;
   return h.lever.factor ? std::optional(trade_factor(needed, upward)) : trade_size(*h.field, needed, upward);
-}
-
-/// Whether the lever only measures the finding out: its scale goes with the lever, its limits stay. A larger battery
-/// makes a shortage a smaller share of itself, and no less.
-bool only_scales(const Judged& target, const std::vector<Judged>& judged, const Lever& l) {
-  auto now = std::find_if(judged.begin(), judged.end(), [&](auto& j) { return j.same_as(target); });
-  if (now == judged.end() || l.now == 0) return false;
-  const Verdict &was = target.verdict, &is = now->verdict;
-  if (was.low != is.low || was.high != is.high || !(was.scale > 0)) return false;
-  const double lever = l.needed / l.now - 1, scale = is.scale / was.scale - 1;
-  constexpr double hair = 1e-3;
-  return std::abs(scale) > hair && std::abs(scale - lever) < hair;
 }
 
 /// The last name of the group a leaf stands in: `charge` of `wiring.run.charge.gauge`.
@@ -188,7 +177,8 @@ bool settle(const Question& q, Handle& h) {
     if (!changed) return false;
     const auto judged = judge_one_duty(q, *changed);
     const auto got = margin_in(judged, target);
-    if (!got || harms(q.base, judged, target) || only_scales(target, judged, h.lever)) return false;
+    if (!got || harms(q.base, judged, target)) return false;
+    if (only_scales(target, judged, h.lever.needed / h.lever.now)) return false;
     if (touches_fuse(h) &&
         !std::all_of(h.moves.begin(), h.moves.end(), [&](auto* m) { return rules_met(judged, m->path); }))
       return false;
@@ -223,6 +213,19 @@ std::vector<Lever> levers(const Question& q, std::size_t most) {
   return out;
 }
 
+namespace {
+
+/// The same of a part: one of its figures is what the finding is measured by.
+bool only_scales(const Question& q, const Swap& s) {
+  return std::any_of(q.study.moves.begin(), q.study.moves.end(), [&](auto& m) {
+    if (!m.path.starts_with(s.group + ".")) return false;
+    const auto was = value_at(q.build, m.path), is = value_at(s.build, m.path);
+    return was && is && *was != 0 && only_scales(q.base[q.index], s.judged, *is / *was);
+  });
+}
+
+}  // namespace
+
 std::optional<Conflict> conflict(const Question& q) {
   if (!can_be_asked(q)) return std::nullopt;
   std::optional<Conflict> found;
@@ -249,7 +252,7 @@ std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Sw
   const Judged& target = q.base[q.index];
   for (std::size_t i = 0; i < tried.size() && good.size() < most; ++i)
     if (const auto margin = margin_in(tried[i].judged, target);
-        margin && *margin >= 0 && !harms(q.base, tried[i].judged, target) &&
+        margin && *margin >= 0 && !only_scales(q, tried[i]) && !harms(q.base, tried[i].judged, target) &&
         *margin >= doubt_in(q, tried[i].build, *margin, {tried[i].group}))
       good.push_back(i);
   return good;

@@ -69,8 +69,13 @@ class Choosing {
   }
 
   bool eases(std::size_t i) const { return total(rough_[i]) < as_it_is_; }
+  /// Makes something else fail, or what fails worse: a machine that starves the car spares its charge lead.
   bool breaks(const Shortfall& s) const {
-    return std::any_of(s.begin(), s.end(), [&](auto& f) { return !now_.fails[f.first]; });
+    constexpr double slack = 0.01;
+    return std::any_of(s.begin(), s.end(), [&](auto& f) {
+      auto& was = now_.base[f.first];
+      return !now_.fails[f.first] || f.second > -*was.margin() / std::max(was.verdict.scale, 1e-12) + slack;
+    });
   }
   bool breaks(const std::vector<std::size_t>& left) const {
     return std::any_of(left.begin(), left.end(), [&](auto i) { return !now_.fails[i]; });
