@@ -206,6 +206,8 @@ export interface Build {
       joints?: Given<string>;
       /** fuse: Rating of the fuse or fusible link at its source. */
       fuse?: Given<string>;
+      /** no fuse: True where no fuse or link protects it at all. */
+      unfused?: Given<boolean>;
       /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
@@ -244,6 +246,8 @@ export interface Build {
       joints?: Given<string>;
       /** fuse: Rating of the fuse or fusible link at its source. */
       fuse?: Given<string>;
+      /** no fuse: True where no fuse or link protects it at all. */
+      unfused?: Given<boolean>;
       /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
@@ -266,6 +270,8 @@ export interface Build {
       joints?: Given<string>;
       /** fuse: Rating of the fuse or fusible link at its source. */
       fuse?: Given<string>;
+      /** no fuse: True where no fuse or link protects it at all. */
+      unfused?: Given<boolean>;
       /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */

@@ -164,7 +164,9 @@ TEST(Levers, IdleIsRaisedByAQuarterAtMost) {
 
 // 16 AWG under 30 A behind a fuse of 60 A: thicker comes first, and as thick as its own fuse asks.
 TEST(Levers, AThickerWireComesFirstAndItsFuseProtectsIt) {
-  const std::string wire = "when = [\"running\"]\ngauge = \"16 AWG\"\nlength = \"3 ft\"\nfuse = \"60 A\"\n";
+  const std::string wire =
+      "when = [\"running\"]\ngauge = \"16 AWG\"\nlength = \"3 ft\"\nfuse = \"60 A\"\ninsulation = \"125 degC\"\nbundle "
+      "= 1\n";
   const std::string change = "[wiring.load.big]\ncurrent = \"30 A\"\n" + wire;
   const auto all = levers_of(change, "hot-idle", "wiring.wire-current", "big");
   ASSERT_FALSE(all.empty());

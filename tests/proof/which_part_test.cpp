@@ -43,9 +43,11 @@ struct Looked {
 
 // The cables are thick enough for either machine.
 const std::string load =
-    "[wiring.run.charge]\ngauge = \"2/0 AWG\"\nlimit = \"300 A\"\n[wiring.run.feed]\ngauge = \"1/0 AWG\"\n"
+    "[wiring.run.charge]\ngauge = \"2/0 AWG\"\nlimit = \"300 A\"\nfuse = \"250 A\"\n"
+    "[wiring.run.feed]\ngauge = \"1/0 AWG\"\nfuse = \"200 A\"\n"
     "[wiring.run.body_ground]\ngauge = \"1/0 AWG\"\n"
-    "[wiring.load.big]\ncurrent = \"45 A\"\nwhen = [\"running\"]\ngauge = \"4 AWG\"\nlength = \"2 ft\"\nfuse = \"80 "
+    "[wiring.load.big]\ncurrent = \"45 A\"\nwhen = [\"running\"]\ngauge = \"4 AWG\"\ninsulation = \"125 degC\"\nbundle "
+    "= 1\nlength = \"2 ft\"\nfuse = \"80 "
     "A\"\n";
 
 TEST(WhichPart, NamesTheOneThatMendsMost) {

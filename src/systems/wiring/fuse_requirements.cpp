@@ -21,6 +21,12 @@ bool leaves_battery(const Model& m, const Conductor& c) {
   return other != m.n_starter;
 }
 
+/// Rules are told apart by names: where one stands for two things, which the reader refuses, none is told.
+bool told_twice(const Model& m, std::vector<Verdict>& out) {
+  if (m.named_twice) out.push_back({.reason = "a name stands for two wires"});
+  return m.named_twice;
+}
+
 /// Whether the fan feed is judged: there are electric fans, or it cannot be told yet and something is known of it.
 bool feeds_fans(const Model& m, const Evidenced& run) {
   const double fitted = run.at(0, 0);
@@ -40,6 +46,7 @@ std::optional<double> lasting_limit(const Conductor& c) {
 namespace protects {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
+  if (told_twice(m, out)) return;
   auto judge = [&](const Conductor& c, bool must) {
     if (!must && !c.fused) return;
     Verdict v{.place = c.place, .because = c.laid.told, .fix_hint = "a smaller fuse, or a wire that carries it"};
@@ -83,6 +90,7 @@ void judge(const Conductor& c, double load_a, std::vector<Verdict>& out) {
 }  // namespace
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
+  if (told_twice(m, out)) return;
   for (auto& l : m.loads) judge(l.wire, l.rated_a, out);
   if (feeds_fans(m, run)) judge(m.fan_feed, run.at(0, 0), out);
 }
@@ -110,6 +118,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 namespace path {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
+  if (told_twice(m, out)) return;
   for (std::size_t i : m.charge_path) {
     auto& c = m.runs[i];
     Verdict v{

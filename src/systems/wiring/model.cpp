@@ -159,15 +159,15 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
 }
 
 /// Findings are told apart by the name of the run or load they stand for.
-void check_names(const Input& in, Resolver& r) {
+void check_names(const Input& in, Model& m, Resolver& r) {
+  auto twice = [&](const std::string& path, const std::string& name, const char* as) {
+    m.named_twice = true;
+    r.fault_at(path, "\"" + name + "\" is the name of " + as + " already", "findings are told apart by it: take another");
+  };
   for (auto& [name, load] : in.load)
     if (in.run.find(name) || name == "fans")
-      r.fault_at("wiring.load." + name,
-                 "\"" + name + "\" is the name of " + (name == "fans" ? "the fan feed" : "a run") + " already",
-                 "findings are told apart by it: take another");
-  if (in.run.find("fans"))
-    r.fault_at("wiring.run.fans", "\"fans\" is the name of the fan feed already",
-               "findings are told apart by it: take another");
+      twice("wiring.load." + name, name, name == "fans" ? "the fan feed" : "a run");
+  if (in.run.find("fans")) twice("wiring.run.fans", "fans", "the fan feed");
 }
 
 void add_sources(const Input& in, Model& m, Builder& b) {
@@ -211,7 +211,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   m.nominal_v = r.nominal_v;
   Builder b(m, r);
-  check_names(in, r);
+  check_names(in, m, r);
   add_runs(in, m, b, r);
   for (auto name : {"battery", "alternator", "block", "bus", "body", "starter"})
     if (!b.joined(name)) r.lacks(std::string("wiring.run: a run that reaches \"") + name + "\"");

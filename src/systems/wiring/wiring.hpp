@@ -99,6 +99,7 @@ struct Model {
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
   dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_body = 0, n_starter = 0;
   double nominal_v = 12;
+  bool named_twice = false;  ///< names by which findings are told apart stand for two things: no rule is told
 };
 
 struct System {
