@@ -8,4 +8,11 @@ std::optional<Source> find_source(std::string_view name) {
   return std::nullopt;
 }
 
+std::string evidence_words(const Evidence& e) {
+  std::string s(name_of(e.source));
+  if (!e.part.empty()) s += " of " + e.part;
+  if (e.defaulted && e.source == Source::typical) s += ", nobody gave it";
+  return s;
+}
+
 }  // namespace sw

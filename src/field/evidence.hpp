@@ -38,6 +38,9 @@ struct Evidence {
   Place place;
 };
 
+/// As it stands in a because-list: `data sheet of high-idle-140`, `typical, nobody gave it`.
+std::string evidence_words(const Evidence& e);
+
 /// Path of a leaf (`cooling.radiator.core_width`) to its evidence. Leaves nobody gave and without default are absent.
 using EvidenceMap = std::map<std::string, Evidence, std::less<>>;
 

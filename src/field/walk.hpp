@@ -28,6 +28,8 @@ struct LeafTo {
 LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path);
 /// Whether a leaf has a value: of a text or a list of names, whether it is not empty.
 bool has_value(const FieldInfo& leaf, const void* owner);
+/// Takes a leaf's value away.
+void clear_leaf(const FieldInfo& leaf, void* owner);
 /// Gives a leaf of `to` the value that of `from` has, or none.
 void copy_leaf(const FieldInfo& leaf, const void* from, void* to);
 /// The field a path names, entries of lists by any name (`loads.fan.current`, `loads.*.current`); null if none.

@@ -66,6 +66,17 @@ bool has_value(const FieldInfo& f, const void* owner) {
   return f.access.get(owner).has_value();
 }
 
+void clear_leaf(const FieldInfo& f, void* owner) {
+  if (f.type == FieldType::text)
+    f.access.text_to(owner)->clear();
+  else if (f.type == FieldType::names)
+    f.access.names_to(owner)->clear();
+  else if (f.type == FieldType::curve)
+    f.access.curve_to(owner)->reset();
+  else
+    f.access.set(owner, std::nullopt);
+}
+
 void copy_leaf(const FieldInfo& f, const void* from, void* to) {
   if (f.type == FieldType::text)
     *f.access.text_to(to) = *f.access.text(from);

@@ -126,17 +126,6 @@ bool store(const Given& given, const Site& site, void* owner, double& si) {
   }
 }
 
-void clear(const FieldInfo& f, void* owner) {
-  if (f.type == FieldType::text)
-    f.access.text_to(owner)->clear();
-  else if (f.type == FieldType::names)
-    f.access.names_to(owner)->clear();
-  else if (f.type == FieldType::curve)
-    f.access.curve_to(owner)->reset();
-  else
-    f.access.set(owner, std::nullopt);
-}
-
 }  // namespace
 
 void read_leaf(const Node& node, const Site& site, void* owner, EvidenceMap& evidence, Source usual) {
@@ -148,7 +137,7 @@ void read_leaf(const Node& node, const Site& site, void* owner, EvidenceMap& evi
   if (given->plus_minus) {
     width = read_plus_minus(*given->plus_minus, site, si);
     if (!width && stored) {
-      clear(site.field, owner);
+      clear_leaf(site.field, owner);
       stored = false;
     }
   }

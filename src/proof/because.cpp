@@ -8,13 +8,6 @@ namespace {
 
 constexpr double least_weight = 1e-4;  ///< of the scale; less is not told
 
-std::string evidence_words(const Evidence& e) {
-  std::string s(name_of(e.source));
-  if (!e.part.empty()) s += " of " + e.part;
-  if (e.defaulted && e.source == Source::typical) s += ", nobody gave it";
-  return s;
-}
-
 }  // namespace
 
 std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trace) {

@@ -17,17 +17,6 @@ struct Socket {
   std::string part;
 };
 
-void clear(const FieldInfo& f, void* owner) {
-  if (f.type == FieldType::text)
-    f.access.text_to(owner)->clear();
-  else if (f.type == FieldType::names)
-    f.access.names_to(owner)->clear();
-  else if (f.type == FieldType::curve)
-    f.access.curve_to(owner)->reset();
-  else
-    f.access.set(owner, std::nullopt);
-}
-
 /// Whether a figure is the part's own and goes out with it.
 bool is_the_parts(const Evidence& e) {
   return e.defaulted || !e.part.empty() || (e.source != Source::stated && e.source != Source::chosen);
@@ -98,7 +87,7 @@ bool fit(Build& build, const std::string& group, const std::string& name, const 
   for (auto& [path, evidence] : build.evidence)
     if (path.starts_with(group + ".") && is_the_parts(evidence)) gone.push_back(path);
   for (auto& path : gone) {
-    if (auto leaf = find_leaf(build_fields(), &build, path); leaf.field) clear(*leaf.field, leaf.owner);
+    if (auto leaf = find_leaf(build_fields(), &build, path); leaf.field) clear_leaf(*leaf.field, leaf.owner);
     build.evidence.erase(path);
   }
   Node table = part;

@@ -9,7 +9,7 @@ namespace sw {
 
 struct Breach {
   std::vector<bool> spoilt;  ///< by slot of the graph
-  std::string says;  ///< `coolant at the engine reaches 151 degC at 312 s; the coolant's figures end at 140 degC`
+  std::string says;          ///< `air temperature comes to 52 degC; the battery's figures end at 50 degC`
 };
 
 /// One for each declared validity (model/block) that the run did not keep, by its first instant outside.

@@ -144,16 +144,6 @@ TEST(Prove, DoubtLeavesThePredictionsAlone) {
     EXPECT_TRUE(same(with.findings[i].predicted, without.findings[i].predicted)) << with.findings[i].id;
 }
 
-void clear(const FieldInfo& f, void* owner) {
-  if (f.type == FieldType::text)
-    f.access.text_to(owner)->clear();
-  else if (f.type == FieldType::names)
-    f.access.names_to(owner)->clear();
-  else if (f.type == FieldType::curve)
-    f.access.curve_to(owner)->reset();
-  else
-    f.access.set(owner, std::nullopt);
-}
 std::string key_of(const std::string& path) { return path.substr(path.rfind('.') + 1); }
 
 /// Cables off the charge path are not asked for a fuse: battery, starter and ground cables have none in a car.
@@ -193,7 +183,7 @@ void without_each_leaf(const Build& build) {
     SCOPED_TRACE(path);
     Build less = build;
     const auto leaf = find_leaf(build_fields(), &less, path);
-    clear(*leaf.field, leaf.owner);
+    clear_leaf(*leaf.field, leaf.owner);
     less.evidence.erase(path);
     fill_defaults(build_fields(), &less, "", less.evidence);
     const bool stands_in = has_value(*leaf.field, leaf.owner);
@@ -234,7 +224,7 @@ TEST(Prove, EachStandInMissing) {
   for (auto& path : paths) {
     Build less = build;
     const auto leaf = find_leaf(build_fields(), &less, path);
-    clear(*leaf.field, leaf.owner);
+    clear_leaf(*leaf.field, leaf.owner);
     nothing_but_numbers(proof_of(less), path);
   }
 }

@@ -72,6 +72,9 @@ inline constexpr std::string_view duties[] = {"commute", "night-rain"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace recharge
 
+/// Share of its charge at which a battery still starts the car (common practice).
+inline constexpr double starts_from = 0.5;
+
 namespace cranking {
 inline constexpr std::string_view chain[] = {"engine.oil_temperature", "battery.emf",     "battery.resistance",
                                              "starter.current",        "battery.voltage", "starter.voltage"};

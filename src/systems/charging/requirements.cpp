@@ -165,6 +165,7 @@ constexpr Requirement all[] = {
      .title = "battery still starts the car after the drive",
      .kind = RequirementKind::least,
      .hazard = Hazard::damage,
+     .caution = Caution::battery_gas,
      .quantity = &kind::number,
      .unit = "%",
      .source = "common practice: half charged it still starts",

@@ -51,24 +51,23 @@ void loop(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
 }  // namespace cranking
 
 namespace standing {
-constexpr double least_charge = 0.5;  ///< share at which it still starts (common practice)
 namespace {
 /// Time to the least charge: where the run passes it, else on the straight line through what the run lost, which tells
 /// draw and self-discharge together.
 double time_left(const Evidenced& run, std::size_t row, double longest) {
   const double from = run.at(0, 1), now = run.at(row, 1), time = run.trace->time[row];
-  if (from <= least_charge) return 0;
+  if (from <= starts_from) return 0;
   if (now >= from) return longest;
-  if (now >= least_charge) return std::min(longest, time * (from - least_charge) / (from - now));
+  if (now >= starts_from) return std::min(longest, time * (from - starts_from) / (from - now));
   const double before = run.at(row - 1, 1), earlier = run.trace->time[row - 1];
-  return earlier + (time - earlier) * (before - least_charge) / (before - now);
+  return earlier + (time - earlier) * (before - starts_from) / (before - now);
 }
 }  // namespace
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   if (run.duty->method != Method::rest) return;  // minutes after a stop tell nothing of weeks
   std::size_t row = 0;
-  while (row < run.last() && (row == 0 || run.at(row, 1) > least_charge)) ++row;
+  while (row < run.last() && (row == 0 || run.at(row, 1) > starts_from)) ++row;
   const double longest = 10 * m.days_s, left = time_left(run, row, longest);
   out.push_back({.predicted = left,
                  .low = m.days_s,

@@ -136,17 +136,16 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace recharge
 
 namespace left {
-constexpr double least = 0.5;  ///< at which it still starts (common practice)
 void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
   const std::size_t row = run.trace->lowest(run.slot(0));
   Verdict v{.predicted = run.at(row, 0),
-            .low = least,
-            .scale = least,
+            .low = starts_from,
+            .scale = starts_from,
             .row = row,
             .fix_hint = "what makes current made cover current used: see charging.balance"};
-  if (*v.predicted < least) {
+  if (*v.predicted < starts_from) {
     std::size_t first = 0;
-    while (run.at(first, 0) >= least) ++first;
+    while (run.at(first, 0) >= starts_from) ++first;
     v.because.push_back({.what = "it is past that after",
                          .value = run.trace->time[first],
                          .kind = &kind::time,

@@ -3,13 +3,6 @@
 namespace sw::wiring {
 namespace {
 
-/// `data sheet of high-idle-140`, `typical, nobody gave it`
-std::string evidence_words(const Evidence& e) {
-  std::string words(name_of(e.source));
-  if (!e.part.empty()) words += " of " + e.part;
-  return e.defaulted ? words + ", nobody gave it" : words;
-}
-
 /// What nobody chose is told in words, for a mark behind it would say that somebody did.
 template <class T>
 void tell(const Resolver& r, const std::optional<T>& member, Because line, std::vector<Because>& out) {

@@ -115,35 +115,20 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 namespace feed {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  const std::size_t row = run.last();
   const auto s = solve_all_fans(m, run);
   if (!solved(s, out)) return;
-  for (auto& l : m.loads) {
-    const double current = std::abs(s.current_a[l.wire.branch]) / l.share;
-    if (!(current > 0)) continue;
-    Verdict v{.place = l.wire.place,
-              .high = feed_drop_v,
-              .scale = 1.0,
-              .row = row,
-              .fix_hint = "a thicker or shorter feed, or a relay close to the load"};
-    if (l.wire.sized)
-      v.predicted = current * l.wire.resistance_ohm;
+  auto judge = [&](const Conductor& c, const char* fix_hint) {
+    const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
+    if (!(current > 0)) return;
+    Verdict v{.place = c.place, .high = feed_drop_v, .scale = 1.0, .row = run.last(), .fix_hint = fix_hint};
+    if (c.sized)
+      v.predicted = current * c.resistance_ohm;
     else
-      v.missing.push_back(l.wire.gauge_path);
+      v.missing.push_back(c.gauge_path);
     out.push_back(std::move(v));
-  }
-  if (const double current = std::abs(s.current_a[m.fans]); current > 0) {
-    Verdict v{.place = "fans",
-              .high = feed_drop_v,
-              .scale = 1.0,
-              .row = row,
-              .fix_hint = "a thicker or shorter feed and ground for the fans"};
-    if (m.fan_feed.sized)
-      v.predicted = current * m.fan_feed.resistance_ohm;
-    else
-      v.missing.push_back(m.fan_feed.gauge_path);
-    out.push_back(std::move(v));
-  }
+  };
+  for (auto& l : m.loads) judge(l.wire, "a thicker or shorter feed, or a relay close to the load");
+  judge(m.fan_feed, "a thicker or shorter feed and ground for the fans");
 }
 }  // namespace feed
 
