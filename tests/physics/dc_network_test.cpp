@@ -313,4 +313,16 @@ TEST(DcNetwork, EveryCarConvergesSoundOrBroken) {
   }));
 }
 
+// Random cars whose battery is off while a stiff machine holds the bus by a far sense wire: Newton's search and the
+// transient alone go to and fro there for ever.
+TEST(DcNetwork, AStiffMachineCarriesTheCarAlone) {
+  for (int seed : {-396246, -329944, -235511, -232500}) {
+    const Network net = random_car(static_cast<unsigned>(seed));
+    ASSERT_FALSE(net.branches[0].closed) << "the battery";
+    Solution s;
+    EXPECT_TRUE(solve(net, s).usable()) << seed;
+    EXPECT_LT(worst_imbalance(net, s), 1e-6 + 1e-7) << seed;
+  }
+}
+
 }  // namespace
