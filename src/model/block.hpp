@@ -55,10 +55,16 @@ struct SwitchInfo {
 
 /// The range in which a law of a block is good: SI values of a port the block reads or writes. A run that leaves it has
 /// no figure for what the block writes nor for what comes of that (proof/validity).
+struct ValidRange {
+  double low, high;
+};
 struct Validity {
   std::string_view port;
-  double low, high;
+  ValidRange range;      ///< where it is the law's own
   std::string_view law;  ///< in the plural, as it stands in a reason: "the coolant's figures"
+  ValidRange (*of)(const void* model) = nullptr;  ///< where it is the part's: read instead of `range`
+  std::string_view when = {};                     ///< a port the block reads: the law counts only where it is above 0
+  ValidRange at(const void* model) const { return of ? of(model) : range; }
 };
 
 struct Block {

@@ -18,6 +18,13 @@ std::size_t Trace::lowest(std::size_t slot) const {
   return best;
 }
 
+Trace Trace::before(std::size_t row) const {
+  return {.time = {time.begin(), time.begin() + static_cast<std::ptrdiff_t>(row)},
+          .values = {values.begin(), values.begin() + static_cast<std::ptrdiff_t>(row * width)},
+          .width = width,
+          .summary = summary};
+}
+
 double Trace::late_mean(std::size_t slot, double share) const {
   if (rows() < 2) return rows() ? at(0, slot) : 0.0;
   const double from = time.back() - share * (time.back() - time.front());

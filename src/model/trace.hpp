@@ -30,6 +30,8 @@ struct Trace {
   double at(std::size_t row, std::size_t slot) const { return values[row * width + slot]; }
   std::size_t highest(std::size_t slot) const;  ///< row of the greatest value
   std::size_t lowest(std::size_t slot) const;
+  /// The rows before `row`.
+  Trace before(std::size_t row) const;
   /// Time mean over the last `share` of the run.
   double late_mean(std::size_t slot, double share) const;
 };

@@ -26,10 +26,17 @@ std::optional<AlternatorCurve> alternator_curve(double cut_in_rad_s, double idle
   return AlternatorCurve{cut_in_rad_s, rated_a / -std::expm1(-x2 / b), b};
 }
 
+namespace {
+constexpr double least_hot_share = 0.2, greatest_cold_share = 1.2;
+double hot_slope(const HotLine& line) { return (line.share - 1) / (line.hot_k - line.cold_k); }
+}  // namespace
+
+double alternator_hottest_k(const HotLine& line) { return line.cold_k + (least_hot_share - 1) / hot_slope(line); }
+
 Slope alternator_hot_factor(const HotLine& line, double winding_k) {
-  const double slope = (line.share - 1) / (line.hot_k - line.cold_k), factor = 1 + slope * (winding_k - line.cold_k);
-  const double held = std::clamp(factor, 0.2, 1.2);
-  return held == factor ? Slope{factor, slope} : Slope{held, 0, false};
+  const double slope = hot_slope(line), factor = 1 + slope * (winding_k - line.cold_k);
+  if (factor < least_hot_share) return {least_hot_share, 0, false};
+  return factor > greatest_cold_share ? Slope{greatest_cold_share, 0} : Slope{factor, slope};
 }
 
 AlternatorOutput alternator_output(const AlternatorCurve& c, double rotor_speed_rad_s, double winding_k,

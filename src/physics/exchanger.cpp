@@ -3,6 +3,12 @@
 #include <cmath>
 
 namespace sw::physics {
+
+Slope core_conductance(double rated_w_k, double rated_face_m_s, double exponent, double face_m_s) {
+  const double at = std::abs(face_m_s), value = rated_w_k * std::pow(at / rated_face_m_s, exponent);
+  return {value, at > 0 ? exponent * value / at : 0.0, at >= slowest_face_m_s && at <= fastest_face_m_s};
+}
+
 namespace {
 
 constexpr double series_limit_ntu = 500;  // exp(-N) must stay far above the smallest double

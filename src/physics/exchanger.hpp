@@ -8,12 +8,14 @@
 //   crossflow, C_max mixed  (1/C) (1 - exp(-C (1 - exp(-N))))
 //   crossflow, C_min mixed  1 - exp(-(1/C) (1 - exp(-C N)))
 //   one-term crossflow      1 - exp(N^0.22 / C (exp(-C N^0.78) - 1)): unmixed; up to 4 % below the
-//                          series (near N 0.3, C 1). The series costs a third more: use it, in time loops too.
+//                          series (near N 0.3, C 1). The series costs a third more and is used in time loops too.
 // At C -> 0 all become 1 - exp(-N); the code is smooth there and at C = 1.
 // Range: N >= 0 (the series up to 500), 0 <= C <= 1. Outside `valid` is false and the value is 0.
 // Source: Kays and London, Compact Heat Exchangers, 3rd ed., ch. 2; the series: Mason, Proc. 2nd US Natl. Congress of
 // Applied Mechanics (1954) 801-803; the one-term formula: Incropera, Fundamentals of Heat and Mass Transfer, eq. 11.32
 // (numbers of pages and equations from memory).
+#include "physics/law.hpp"
+
 namespace sw::physics {
 
 enum class Arrangement { counterflow, parallel, crossflow_unmixed, crossflow_max_mixed, crossflow_min_mixed };
@@ -26,6 +28,12 @@ struct Effectiveness {
 };
 Effectiveness effectiveness(Arrangement arrangement, double ntu, double capacity_ratio);
 Effectiveness crossflow_one_term(double ntu, double capacity_ratio);
+
+/// Conductance of a core by its face speed: UA = UA_1 (v / v_1)^n, slope d UA / d v. The air's side governs in a radiator
+/// and goes with about the 0.4th to 0.5th power of speed for louvred fins (Kays and London, ch. 10, from memory); n and
+/// (v_1, UA_1) are the core's. Range: 0.05 to 20 m/s, where `valid` says so; the power continues outside it.
+inline constexpr double slowest_face_m_s = 0.05, fastest_face_m_s = 20;
+Slope core_conductance(double rated_w_k, double rated_face_m_s, double exponent, double face_m_s);
 
 /// N that gives `eff`; not valid where no exchanger of that arrangement reaches it.
 struct Ntu {

@@ -20,6 +20,15 @@ void tidy(Verdict& v) {
   v.reason = "the figures lead outside what the laws cover: check the inputs of this part of the car";
 }
 
+std::optional<double> margin_of(const Verdict& v) {
+  if (v.rule) return *v.rule ? 1.0 : -1.0;
+  if (!v.predicted) return std::nullopt;
+  double m = 1e300;
+  if (v.low) m = std::min(m, *v.predicted - *v.low);
+  if (v.high) m = std::min(m, *v.high - *v.predicted);
+  return m;
+}
+
 class Judge {
  public:
   Judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces) : car_(car), set_(set), traces_(traces) {
@@ -38,7 +47,7 @@ class Judge {
     else if (duty >= 0 && !traces_[at].summary.usable())
       found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
     else if (auto* breach = duty >= 0 ? breach_for(r, at) : nullptr)
-      found.push_back({.reason = "outside the range of a law: " + breach->says});
+      before(*breach, r, system, at, found);
     else
       evaluate(r, system, traces_[at], set_.courses[at].duty, found);
     for (auto& v : found) {
@@ -75,6 +84,20 @@ class Judge {
       if (v.missing.empty()) v.reason = "no duty was run to look at it in";
     }
   }
+  /// A run has no figures from where it leaves a law's range; but what an instant before that fails already, fails.
+  void before(const Breach& breach, const Requirement& r, std::size_t system, std::size_t at,
+              std::vector<Verdict>& found) const {
+    const std::string why = "outside the range of a law: " + breach.says;
+    if (breach.row > 0) evaluate(r, system, traces_[at].before(breach.row), set_.courses[at].duty, found);
+    for (auto& v : found) {
+      const bool at_an_instant = v.mean_share == 0;
+      if (at_an_instant && margin_of(v).value_or(1) < 0)
+        v.reason = "no less than that: " + breach.says;
+      else
+        v = {.place = v.place, .reason = why};
+    }
+    if (found.empty()) found.push_back({.reason = why});
+  }
   const Breach* breach_for(const Requirement& r, std::size_t at) const {
     for (auto& b : breaches_[at])
       for (auto& p : r.needs)
@@ -104,14 +127,7 @@ class Judge {
 
 }  // namespace
 
-std::optional<double> Judged::margin() const {
-  if (verdict.rule) return *verdict.rule ? 1.0 : -1.0;
-  if (!verdict.predicted) return std::nullopt;
-  double m = 1e300;
-  if (verdict.low) m = std::min(m, *verdict.predicted - *verdict.low);
-  if (verdict.high) m = std::min(m, *verdict.high - *verdict.predicted);
-  return m;
-}
+std::optional<double> Judged::margin() const { return margin_of(verdict); }
 
 bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
   return std::any_of(r.duties.begin(), r.duties.end(), [&](std::string_view d) {

@@ -25,14 +25,14 @@ std::vector<bool> spoilt_by(const Graph& graph, std::size_t origin) {
   return spoilt;
 }
 
-std::string words(const Port& port, const Validity& v, double value, double time) {
-  const bool above = value > v.high;
+std::string words(const Port& port, const Validity& v, const ValidRange& range, double value, double time) {
+  const bool above = value > range.high;
   char at[32];
   std::snprintf(at, sizeof at, "%.3g s", time);
   return std::string(port.says.empty() ? port.name : port.says) + " comes to " +
          print(value, *port.kind, unit_of(port)) + (time > 0 ? " at " + std::string(at) : "") + "; " +
          std::string(v.law) + (above ? " end at " : " begin at ") +
-         print(above ? v.high : v.low, *port.kind, unit_of(port));
+         print(above ? range.high : range.low, *port.kind, unit_of(port));
 }
 
 }  // namespace
@@ -42,10 +42,13 @@ std::vector<Breach> breaches(const Graph& graph, const Trace& trace) {
   for (std::size_t i = 0; i < graph.steps.size(); ++i)
     for (auto& v : graph.steps[i].block->validity) {
       const auto slot = static_cast<std::size_t>(graph.slot(v.port));
+      const int when = v.when.empty() ? -1 : graph.slot(v.when);
+      const ValidRange range = v.at(graph.steps[i].model);
       for (std::size_t row = 0; row < trace.rows(); ++row) {
+        if (when >= 0 && !(trace.at(row, static_cast<std::size_t>(when)) > 0)) continue;
         const double value = trace.at(row, slot);
-        if (value >= v.low && value <= v.high) continue;
-        out.push_back({spoilt_by(graph, i), words(graph.ports[slot], v, value, trace.time[row])});
+        if (value >= range.low && value <= range.high) continue;
+        out.push_back({spoilt_by(graph, i), words(graph.ports[slot], v, range, value, trace.time[row]), row});
         break;
       }
     }

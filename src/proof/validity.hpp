@@ -10,6 +10,7 @@ namespace sw {
 struct Breach {
   std::vector<bool> spoilt;  ///< by slot of the graph
   std::string says;          ///< `air temperature comes to 52 degC; the battery's figures end at 50 degC`
+  std::size_t row = 0;       ///< first of the trace outside
 };
 
 /// One for each declared validity (model/block) that the run did not keep, by its first instant outside.

@@ -49,7 +49,9 @@ TEST(Alternator, HotLineHasTwoPointsAndTwoEnds) {
   EXPECT_NEAR(alternator_hot_factor(line, 407.15).value, 0.9, 1e-12);
   EXPECT_NEAR(alternator_hot_factor(line, 407.15).slope, -0.2 / 72, 1e-12);
   EXPECT_TRUE(alternator_hot_factor(line, 300).valid);
-  EXPECT_FALSE(alternator_hot_factor(line, 280).valid);
+  EXPECT_TRUE(alternator_hot_factor(line, 280).valid);  // held, on the careful side
+  EXPECT_FALSE(alternator_hot_factor(line, 700).valid);
+  EXPECT_NEAR(alternator_hottest_k(line), 371.15 + 0.8 / 0.2 * 72, 1e-9);
   EXPECT_EQ(alternator_hot_factor(line, 280).value, 1.2);
   EXPECT_EQ(alternator_hot_factor(line, 700).value, 0.2);
   EXPECT_EQ(alternator_hot_factor(line, 700).slope, 0);

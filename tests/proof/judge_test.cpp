@@ -82,4 +82,22 @@ TEST(Judge, NoNumberWithoutAReason) {
   EXPECT_FALSE(j.one("cooling.coolant-rise", "cruise").verdict.predicted);
 }
 
+// A coolant that leaves its table has failed long before it gets there: that stays said, as the least of it.
+TEST(Judge, WhatFailsBeforeARangeIsLeftFails) {
+  Judging j(hand_car("[cooling.radiator]\nblocked_share = 0.9\n"), "grade");
+  const auto& v = j.one("cooling.coolant-temperature", "grade").verdict;
+  ASSERT_TRUE(v.predicted) << v.reason;
+  EXPECT_GT(*v.predicted, *v.high);
+  EXPECT_LT(*v.predicted, 413.15);
+  EXPECT_NE(v.reason.find("the coolant's figures end at 140 degC"), std::string::npos) << v.reason;
+}
+
+// An ignition-hot winding has no figure at all where it is too hot from the first instant; nothing fails of it.
+TEST(Judge, OutsideFromTheStartIsUnproven) {
+  Judging j(hand_car("[duty.storage]\nduration = \"1 day\"\nengine = \"off\"\nambient = \"-40 degC\"\n"), "storage");
+  for (auto& one : j.all())
+    if (one.duty >= 0 && one.requirement->id.starts_with("charging.")) {
+      EXPECT_FALSE(one.margin()) << one.requirement->id;
+    }
+}
 }  // namespace

@@ -17,7 +17,7 @@ double warm(const void*, const Duty&) { return 300; }
 // x rises 1 K/s from 300 K. `heat` is good up to 310 K; `steam` comes of it at once, z is moved by steam, `far` only
 // reads z.
 constexpr Port pan_reads[] = {x_port}, pan_writes[] = {heat};
-constexpr Validity pan_range[] = {{"x", 280, 310, "the pan's figures"}};
+constexpr Validity pan_range[] = {{"x", {280, 310}, "the pan's figures"}};
 constexpr Port steam_reads[] = {heat, z_port}, steam_writes[] = {steam};
 constexpr StateInfo steam_states[] = {{z_port, warm, 1.0}};
 constexpr Port far_reads[] = {z_port}, far_writes[] = {far};
@@ -58,9 +58,31 @@ TEST(Validity, LeftSpoilsWhatComesOfItAtOnceAndTheStatesItMoves) {
   EXPECT_NE(found[0].says.find("the pan's figures end at 36.85 degC"), std::string::npos) << found[0].says;
 }
 
+// A range of the part's own, counted only while a switch is on: x passes 305 K at 5 s, the switch is `on` or not.
+TEST(Validity, OfThePartAndOnlyWhileItMatters) {
+  static constexpr Port on{"on", &kind::number};
+  static constexpr Port reads[] = {x_port, on}, writes[] = {heat}, switch_writes[] = {on};
+  static constexpr auto range = [](const void*) { return ValidRange{280, 305}; };
+  static constexpr Validity while_on[] = {{"x", {}, "the pan's figures", range, "on"}};
+  static constexpr auto pan = [](const void*, View& v) { v.set(0, v.in(0)); };
+  for (const bool is_on : {false, true}) {
+    const Block own[] = {
+        {.name = "pan", .reads = reads, .writes = writes, .evaluate = pan, .validity = while_on},
+        {.name = "clock", .states = clock_states, .evaluate = [](const void*, View& v) { v.rate(0, 1); }},
+        {.name = "switch",
+         .writes = switch_writes,
+         .evaluate = is_on ? +[](const void*, View& v) { v.set(0, 1); } : +[](const void*, View& v) { v.set(0, 0); }}};
+    const Car car(own, lasting(9));
+    const auto found = breaches(car.graph, car.run());
+    ASSERT_EQ(found.size(), is_on ? 1u : 0u);
+    if (is_on) EXPECT_GE(car.run().time[found[0].row], 5.0 - 1e-6);
+  }
+}
+
 TEST(Validity, ARangeOfAStrangePortOrNoneIsAFaultOfTheGraph) {
-  static constexpr Validity strange[] = {{"nobody's", 0, 1, "x"}}, none[] = {{"x", 1, 1, "x"}};
-  for (std::span<const Validity> range : {std::span(strange), std::span(none)}) {
+  static constexpr Validity strange[] = {{"nobody's", {0, 1}, "x"}}, none[] = {{"x", {1, 1}, "x"}},
+                            blind[] = {{"x", {0, 1}, "x", nullptr, "nobody's"}};
+  for (std::span<const Validity> range : {std::span(strange), std::span(none), std::span(blind)}) {
     const Block odd[] = {{.name = "odd",
                           .reads = pan_reads,
                           .states = clock_states,

@@ -38,8 +38,17 @@ constexpr Port writes[] = {{"alternator.available", &kind::current, "A", "curren
                            {"starter.asked", &kind::current, "A", "current the starter asks for"},
                            {"alternator.greatest", &kind::current, "A", "greatest output of the machine, cold"}};
 static_assert(std::size(writes) == write_count);
+ValidRange winding_range(const void* model) {
+  return {0, physics::alternator_hottest_k(static_cast<const Model*>(model)->hot)};
+}
 constexpr Validity validity[] = {
-    {outside::ambient.name, physics::battery_coldest_k, physics::battery_hottest_k, "the battery's figures"}};
+    {outside::ambient.name, {physics::battery_coldest_k, physics::battery_hottest_k}, "the battery's figures"},
+    {winding_port.name, {}, "the figures of a hot alternator", winding_range},
+    {"engine.oil_temperature",
+     {physics::coldest_crank_k, physics::warmest_crank_k},
+     "the figures of cranking",
+     nullptr,
+     outside::cranking.name}};
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);

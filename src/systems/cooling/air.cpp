@@ -16,13 +16,17 @@ double speed_share(const FanModel& f, bool on, const AirAsk& ask) {
 AirFlow air_through_core(const Model& m, const AirAsk& ask) {
   physics::FanBalance balance{
       .forward_m_s = 0, .backward_m_s = 0, .ram_m_s = m.ram_share * ask.road_m_s, .free_ratio = FanModel{}.free_ratio};
+  // Fans of several designs: free flows add up as installed ones do, and their ratio is that of all together.
+  double installed = 0, free = 0;
   for (std::size_t i = 0; i < m.fans; ++i) {
     auto& f = m.fan[i];
-    const double share = speed_share(f, i < ask.level, ask);
-    if (share <= 0) continue;
-    (f.reversed ? balance.backward_m_s : balance.forward_m_s) += share * f.face_m_s;
-    balance.free_ratio = f.free_ratio;
+    const double face = speed_share(f, i < ask.level, ask) * f.face_m_s;
+    if (face <= 0) continue;
+    (f.reversed ? balance.backward_m_s : balance.forward_m_s) += face;
+    installed += face;
+    free += face * f.free_ratio;
   }
+  if (installed > 0) balance.free_ratio = free / installed;
   const auto face = physics::face_speed(balance);
   return {face.value_m_s, m.cover + (1 - m.cover) * face.ram_part};
 }

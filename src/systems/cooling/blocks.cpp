@@ -2,8 +2,10 @@
 #include <cmath>
 
 #include "physics/atmosphere.hpp"
+#include "physics/bay.hpp"
 #include "physics/exchanger.hpp"
 #include "physics/fan.hpp"
+#include "physics/thermostat.hpp"
 #include "systems/cooling/fan_control.hpp"
 
 namespace sw::cooling {
@@ -40,8 +42,7 @@ void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const double share = turns_right(m, v.in(r_direction)) ? 1.0 : m.reversed_share;
   const double full = m.pump_m3_rad * v.in(r_speed)*share;
-  const double t = std::clamp((v.in(r_wax)-m.opens_k) / (m.open_k - m.opens_k), 0.0, 1.0);
-  const double opening = std::max(leak, t * t * (3 - 2 * t));
+  const double opening = std::max(leak, physics::thermostat_opening(v.in(r_wax), m.opens_k, m.open_k).value);
   const auto c = coolant_at(m, v.in(r_coolant));
   v.set(w_flow, full);
   v.set(w_open, opening);
@@ -85,6 +86,9 @@ void evaluate(const void* model, View& v) {
 namespace core {
 constexpr double return_fades_m_s = 6.0;  ///< road speed by which hot air no longer comes round (common practice)
 constexpr double least_rate_w_k = 5.0;    ///< air always creeps through (common practice)
+constexpr double most_ntu = 100;          ///< beyond which nothing is left to exchange
+constexpr Validity validity[] = {{"air.face_speed", {-physics::fastest_face_m_s, physics::fastest_face_m_s},
+                                  "the figures of the core"}};
 enum Read { r_coolant, r_rate, r_air_rate, r_face, r_swept, r_condenser, r_ambient, r_road, r_bay, read_count };
 constexpr Port reads[] = {engine_port,
                           {"cooling.capacity_rate", &kind::thermal_conductance},
@@ -104,10 +108,14 @@ static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const double air = std::max(v.in(r_air_rate), least_rate_w_k), coolant = std::max(v.in(r_rate), 1e-6);
-  const double face = std::max(std::abs(v.in(r_face)), 0.01);
-  const double ua = m.conductance_w_k * std::pow(face / m.conductance_m_s, m.exponent) * v.in(r_swept);
+  // Air that creeps through counts as the slowest the law knows.
+  const double face = std::max(std::abs(v.in(r_face)), physics::slowest_face_m_s);
+  const double ua =
+      physics::core_conductance(m.conductance_w_k, m.conductance_m_s, m.exponent, face).value * v.in(r_swept);
   const double least = std::min(air, coolant), most = std::max(air, coolant);
-  const double effect = physics::crossflow_one_term(ua / least, least / most).value;
+  const double effect =
+      physics::effectiveness(physics::Arrangement::crossflow_unmixed, std::min(ua / least, most_ntu), least / most)
+          .value;
   // Against the travel the core breathes the bay's air, else the outside's with what comes round and the condenser's
   // heat.
   const double fade = std::max(0.0, 1 - v.in(r_road) / return_fades_m_s);
@@ -123,10 +131,6 @@ void evaluate(const void* model, View& v) {
 /// The loop's states: coolant at the engine and leaving the radiator, the wax, and the air under the bonnet.
 namespace loop {
 constexpr double bay_j_k = 12000;  ///< air, sheet and ancillaries that follow the bay's air (common practice)
-constexpr double bay_still_w_k = 25,
-                 bay_wind_w_k_m_s = 8;    ///< ventilation beside the core, standing and by road speed (common practice)
-constexpr double through_share = 0.6;     ///< share of the core's air that passes through the bay (common practice)
-constexpr double sun_m2 = 1.0;            ///< bonnet that takes sun, with its absorptance (common practice)
 constexpr double pinned_s = 120;          ///< lag towards a measured bay temperature
 constexpr double measured_in_k = 313.15;  ///< air of the day the measured bay temperature is asked for (40 degC)
 constexpr double pin_fades_m_s = 6.0;     ///< road speed from which the computed one holds again
@@ -184,10 +188,21 @@ constexpr StateInfo states[] = {{engine_port, start_engine, 1.0},
                                 {bay_port, start_bay, 2.0}};
 static_assert(std::size(states) == state_count);
 
+ValidRange coolant_range(const void* model) {
+  auto& m = of(model);
+  return m.coolant ? ValidRange{m.coolant->freezing_k(), physics::coolant_hottest_k} : ValidRange{0, 1e4};
+}
+constexpr Validity validity[] = {{engine_port.name, {}, "the coolant's figures", coolant_range}};
+
 double bay_rate(const Model& m, const View& v) {
-  const double out = (bay_still_w_k + bay_wind_w_k_m_s * v.in(r_road)) * (v.in(r_ambient)-v.in(r_bay));
-  const double through = v.in(r_face) > 0 ? through_share * v.in(r_air_rate) * (v.in(r_air_out)-v.in(r_bay)) : 0.0;
-  const double computed = (out + through + v.in(r_surface) + v.in(r_bay_heat) + sun_m2 * v.in(r_sun)) / bay_j_k;
+  // Air driven out against the travel does not come through the bay heated.
+  const physics::BayHeat in{.outside_k = v.in(r_ambient),
+                            .road_m_s = v.in(r_road),
+                            .core_air_w_k = v.in(r_face) > 0 ? v.in(r_air_rate) : 0.0,
+                            .core_out_k = v.in(r_air_out),
+                            .engine_w = v.in(r_surface) + v.in(r_bay_heat),
+                            .sun_w_m2 = v.in(r_sun)};
+  const double computed = physics::bay_balance(in, v.in(r_bay)).heat_w / bay_j_k;
   if (!m.bay_k || v.in(r_running) <= 0) return computed;
   // Measured standing on a hot day: its rise over that day's air holds on any day, and fades as the car moves.
   const double standing = std::max(0.0, 1 - v.in(r_road) / pin_fades_m_s);
@@ -212,8 +227,16 @@ constexpr Block all[] = {
     {"cooling.control", control::reads, control::writes, {}, control::switches, control::evaluate},
     {"cooling.flow", flow::reads, flow::writes, {}, {}, flow::evaluate},
     {"cooling.air", air::reads, air::writes, {}, {}, air::evaluate},
-    {"cooling.core", core::reads, core::writes, {}, {}, core::evaluate},
-    {"cooling.loop", loop::reads, {}, loop::states, {}, loop::evaluate},
+    {.name = "cooling.core",
+     .reads = core::reads,
+     .writes = core::writes,
+     .evaluate = core::evaluate,
+     .validity = core::validity},
+    {.name = "cooling.loop",
+     .reads = loop::reads,
+     .states = loop::states,
+     .evaluate = loop::evaluate,
+     .validity = loop::validity},
 };
 
 }  // namespace

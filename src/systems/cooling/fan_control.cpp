@@ -48,13 +48,18 @@ double guard(const void* model, const View& v, double now) {
 void evaluate(const void* model, View& v) {
   auto& m = of(model);
   const auto level = static_cast<std::size_t>(v.in(r_level));
-  double asked = 0, fitted = 0;
+  double asked = 0, fitted = 0, on_s = 0, all_s = 0;
   for (std::size_t i = 0; i < m.electric; ++i) {
-    if (i < level) asked += m.fan[i].rated_a;
-    fitted += m.fan[i].rated_a;
+    auto& f = m.fan[i];
+    fitted += f.rated_a;
+    all_s += f.rated_a / f.rated_v;
+    if (i >= level) continue;
+    asked += f.rated_a;
+    on_s += f.rated_a / f.rated_v;
   }
   v.set(w_asked, asked);
-  v.set(w_volts, m.electric > 0 ? m.fan[0].rated_v : m.usual_v);
+  // Currents go with volts, so fans rated at several volts draw as one rated where their conductances meet.
+  v.set(w_volts, on_s > 0 ? asked / on_s : all_s > 0 ? fitted / all_s : m.usual_v);
   v.set(w_fitted, fitted);
 }
 }  // namespace sw::cooling::control

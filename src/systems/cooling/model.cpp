@@ -7,7 +7,6 @@ namespace sw::cooling {
 namespace {
 
 constexpr double usual_loss = 8.2;      ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
-constexpr double table_end_k = 413.15;  ///< of the coolant's figures: 140 degC
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
 double fit_loss(const Curve& c) {
@@ -97,7 +96,7 @@ void resolve_cap(const Cap& in, Model& m, Resolver& r) {
 }  // namespace
 
 physics::CoolantTable::State coolant_at(const Model& m, double temperature_k) {
-  return m.coolant->at(std::clamp(temperature_k, m.coolant->freezing_k(), table_end_k));
+  return m.coolant->at(std::clamp(temperature_k, m.coolant->freezing_k(), physics::coolant_hottest_k));
 }
 
 double boiling_k(const Model& m, double air_pressure_pa) {

@@ -43,13 +43,21 @@ void evaluate(const void* model, View& v) {
 
 /// What full throttle gives at this speed and in this air.
 namespace full {
-enum Read { r_speed, r_density, read_count };
-constexpr Port reads[] = {speed_port, outside::density};
+constexpr double below_first = 0.5;  ///< of its first point's speed: so far down the curve is held (common practice)
+enum Read { r_speed, r_density, r_pull, read_count };
+constexpr Port reads[] = {speed_port, outside::density, outside::pull};
 static_assert(std::size(reads) == read_count);
 enum Write { w_torque, w_power, write_count };
 constexpr Port writes[] = {{"engine.full_torque", &kind::torque, "lb-ft", "full-throttle torque"},
                            {"engine.full_power", &kind::power, "hp", "full-throttle power"}};
 static_assert(std::size(writes) == write_count);
+/// Only a pull lives on the curve; there the red line, which the curve reaches, ends each gear.
+ValidRange curve_range(const void* model) {
+  auto& torque = static_cast<const Model*>(model)->torque;
+  return torque ? ValidRange{below_first * torque->first(), 1.01 * torque->last()} : ValidRange{0, 1e9};
+}
+constexpr Validity validity[] = {{speed_port.name, {}, "the torque curve's figures", curve_range, outside::pull.name}};
+
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double torque =
@@ -139,7 +147,11 @@ void evaluate(const void* model, View& v) {
 constexpr Block all[] = {
     {"engine.ratings", {}, ratings::writes, {}, {}, ratings::evaluate},
     {"engine.turning", turning::reads, turning::writes, {}, {}, turning::evaluate},
-    {"engine.full", full::reads, full::writes, {}, {}, full::evaluate},
+    {.name = "engine.full",
+     .reads = full::reads,
+     .writes = full::writes,
+     .evaluate = full::evaluate,
+     .validity = full::validity},
     {"engine.work", work::reads, work::writes, {}, {}, work::evaluate},
     {"engine.heat", heat::reads, heat::writes, heat::states, {}, heat::evaluate},
 };
