@@ -84,20 +84,26 @@ class Judge {
       if (v.missing.empty()) v.reason = "no duty was run to look at it in";
     }
   }
-  /// A run has no figures from where it leaves a law's range; but what an instant before that fails already, fails.
+  /// A run has no figures from where it leaves a law's range. What an instant before that fails already does fail; it
+  /// is told by the laws' continuation.
   void before(const Breach& breach, const Requirement& r, std::size_t system, std::size_t at,
               std::vector<Verdict>& found) const {
     const std::string why = "outside the range of a law: " + breach.says;
-    if (breach.row > 0) evaluate(r, system, traces_[at].before(breach.row), set_.courses[at].duty, found);
+    std::vector<Verdict> inside;
+    if (breach.row > 0) evaluate(r, system, traces_[at].before(breach.row), set_.courses[at].duty, inside);
+    evaluate(r, system, traces_[at], set_.courses[at].duty, found);
     for (auto& v : found) {
-      const bool at_an_instant = v.mean_share == 0;
-      if (at_an_instant && margin_of(v).value_or(1) < 0)
-        v.reason = "no less than that: " + breach.says;
+      const bool fails = v.mean_share == 0 && fails_at(v) &&
+                         std::any_of(inside.begin(), inside.end(),
+                                     [&](auto& i) { return i.place == v.place && fails_at(i); });
+      if (fails)
+        v.reason = "a law continued: " + breach.says;
       else
         v = {.place = v.place, .reason = why};
     }
     if (found.empty()) found.push_back({.reason = why});
   }
+  static bool fails_at(const Verdict& v) { return margin_of(v).value_or(1) < 0; }
   const Breach* breach_for(const Requirement& r, std::size_t at) const {
     for (auto& b : breaches_[at])
       for (auto& p : r.needs)

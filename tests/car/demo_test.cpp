@@ -78,7 +78,8 @@ TEST(StarvedDemo, HoldsWithTheVoltsItsFansAreMadeFor) {
 TEST(StartingBuilds, MostlyHoldOnceTheirHarmFiguresAreFilledIn) {
   for (auto& path : files::builds_in("stock/templates")) {
     const Proof proof = proof_of(files::open_filled(path));
-    EXPECT_GT(proof.count(State::holds), proof.findings.size() * 9 / 10) << path.filename();
+    EXPECT_GT(proof.count(State::holds), proof.findings.size() * 9 / 10)
+        << path.filename() << " tight: " << told(proof, State::tight);
     EXPECT_EQ(told(proof, State::fails), "") << path.filename();
     EXPECT_EQ(told(proof, State::unproven), "") << path.filename();
   }

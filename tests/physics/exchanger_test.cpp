@@ -104,7 +104,7 @@ TEST(Exchanger, CoreConductanceByFaceSpeed) {
                [](double v) { return core_conductance(800, 5, 0.45, v).value; }, 3);
   EXPECT_TRUE(core_conductance(800, 5, 0.45, -3).valid);  // against the travel it exchanges as well
   EXPECT_FALSE(core_conductance(800, 5, 0.45, 0.01).valid);
-  EXPECT_FALSE(core_conductance(800, 5, 0.45, 25).valid);
+  EXPECT_FALSE(core_conductance(800, 5, 0.45, 31).valid);
 }
 
 }  // namespace

@@ -82,13 +82,12 @@ TEST(Judge, NoNumberWithoutAReason) {
   EXPECT_FALSE(j.one("cooling.coolant-rise", "cruise").verdict.predicted);
 }
 
-// A coolant that leaves its table has failed long before it gets there: that stays said, as the least of it.
+// A coolant that leaves its table has failed long before it gets there: that stays said, with what was continued.
 TEST(Judge, WhatFailsBeforeARangeIsLeftFails) {
   Judging j(hand_car("[cooling.radiator]\nblocked_share = 0.9\n"), "grade");
   const auto& v = j.one("cooling.coolant-temperature", "grade").verdict;
   ASSERT_TRUE(v.predicted) << v.reason;
   EXPECT_GT(*v.predicted, *v.high);
-  EXPECT_LT(*v.predicted, 413.15);
   EXPECT_NE(v.reason.find("the coolant's figures end at 140 degC"), std::string::npos) << v.reason;
 }
 

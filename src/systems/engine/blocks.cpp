@@ -51,17 +51,24 @@ enum Write { w_torque, w_power, write_count };
 constexpr Port writes[] = {{"engine.full_torque", &kind::torque, "lb-ft", "full-throttle torque"},
                            {"engine.full_power", &kind::power, "hp", "full-throttle power"}};
 static_assert(std::size(writes) == write_count);
-/// Only a pull lives on the curve; there the red line, which the curve reaches, ends each gear.
+constexpr double lifts_over = 0.01;  ///< of the red line: from there on the driver holds it, so high above it he is off
+/// 1 up to the red line, 0 a hundredth above it.
+double foot(const Model& m, double speed_rad_s) {
+  return std::clamp(1 - (speed_rad_s / m.red_line_rad_s - 1) / lifts_over, 0.0, 1.0);
+}
+/// Only a pull lives on the curve, and the curve reaches the red line; where that is in doubt its end is held so far.
 ValidRange curve_range(const void* model) {
-  auto& torque = static_cast<const Model*>(model)->torque;
-  return torque ? ValidRange{below_first * torque->first(), 1.01 * torque->last()} : ValidRange{0, 1e9};
+  auto& m = *static_cast<const Model*>(model);
+  if (!m.torque) return {0, 1e9};
+  return {below_first * m.torque->first(), (1 + 1.5 * lifts_over) * std::max(m.torque->last(), m.red_line_rad_s)};
 }
 constexpr Validity validity[] = {{speed_port.name, {}, "the torque curve's figures", curve_range, outside::pull.name}};
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  const double torque =
-      m.torque ? m.torque->at(v.in(r_speed)).value * v.in(r_density) / physics::reference_air_density_kg_m3 : 0.0;
+  const double torque = m.torque ? foot(m, v.in(r_speed)) * m.torque->at(v.in(r_speed)).value * v.in(r_density) /
+                                       physics::reference_air_density_kg_m3
+                                 : 0.0;
   v.set(w_torque, torque);
   v.set(w_power, torque * v.in(r_speed));
 }
