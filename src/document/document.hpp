@@ -23,6 +23,7 @@ struct Document {
   std::vector<std::string> texts;  ///< the texts themselves, same index
   std::vector<Node> shelves;       ///< parts to choose from, in the order in which they are searched
   Diagnostics faults;
+  bool incomplete = false;  ///< a text of it could not be had or parsed
 };
 
 /// Parses one text by its ending (`.json`, else TOML). After a syntax error only that one is reported.

@@ -75,7 +75,8 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
     faults.push_back({duty.speed_trace ? "speed_trace" : "trace_file", "the trace goes faster than 200 mph",
                       "are its speeds in the unit of their heading?"});
   if (!(c.duration > 0) && duty.trace_file.empty())
-    faults.push_back({"duration", "nothing says how long it lasts", "give `duration` or a speed trace"});
+    faults.push_back({"duration", "nothing says how long it lasts", "give `duration` or a speed trace",
+                      {"speed_trace", "trace_file"}});
   const double altitude = duty.altitude ? duty.altitude->si : 0.0, ambient = duty.ambient ? duty.ambient->si : 298.15;
   c.pressure = physics::standard_atmosphere(altitude).pressure_pa;
   c.density = physics::air_density(c.pressure, ambient);

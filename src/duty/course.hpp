@@ -40,6 +40,7 @@ struct Course {
 struct CourseFault {
   std::string_view key;  ///< of the duty's field it is told at
   std::string problem, hint;
+  std::vector<std::string_view> beside = {};  ///< fields that would have answered it, had they been given
 };
 
 /// Reads the duty's fields; `trace` is the text of its trace file where it names one.
