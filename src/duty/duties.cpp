@@ -144,15 +144,14 @@ Trace run_duty(const Car& car, const Course& course, const Trace* before, const 
         .reason = "it starts from " + course.duty->after + ", which did not come through: " + before->summary.reason};
     return none;
   }
-  Course own = course;  // its look-up hint is this run's alone
-  Rhs rhs(car.graph(), own);
+  Rhs rhs(car.graph(), course);
   rhs.start();
   if (options.cut) {
     const int port = car.graph().slot(options.cut->port), as = car.graph().slot(options.cut->as);
     if (port >= 0 && as >= 0) rhs.hold(static_cast<std::uint16_t>(port), static_cast<std::uint16_t>(as));
   }
   if (before) rhs.start_from(&before->values[(before->rows() - 1) * before->width]);
-  return integrate(rhs, own, options.control(*own.duty));
+  return integrate(rhs, course, options.control(*course.duty));
 }
 
 std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted,
