@@ -434,7 +434,7 @@ export interface Build {
     speed?: Given<string>;
     /** speed trace: Speed against time, in place of one speed. */
     speed_trace?: CurveGiven;
-    /** recorded trace: A recorded speed trace: CSV with a column time_s and a column speed_mph or speed_kmh. */
+    /** recorded trace: A recorded speed trace beside the build: CSV with a column time (s, sec, seconds, ms, min; without a unit s) and a column speed (mph, mi/h, kmh, km/h, kph, kmph, m/s), the unit after an underscore or in brackets, as in time_s or Speed (km/h). Other columns are passed over; cells are parted by commas, semicolons or tabs. */
     trace_file?: Given<string>;
     /** grade: Rise over level run. */
     grade?: Given<number | string>;

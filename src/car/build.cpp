@@ -46,6 +46,7 @@ Opened read_build(const Document& document) {
   // What no single field can see: figures that cannot be together. Those that were read are looked at, whatever else
   // has a fault, so that all is told in one go.
   out.incomplete = document.incomplete;
+  out.units = WrittenUnits(document.root, build_fields());
   if (!out.incomplete) {
     const Car car(out.build);
     for (auto& d : car.faults().all()) out.faults.fault(d.place, d.path, d.problem, d.hint);

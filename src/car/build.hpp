@@ -6,6 +6,7 @@
 #include "car/systems.hpp"
 #include "document/document.hpp"
 #include "field/walk.hpp"
+#include "field/written_units.hpp"
 #include "model/duty.hpp"
 
 namespace sw {
@@ -28,6 +29,7 @@ struct Opened {
   Build build;
   std::vector<std::string> files;
   Diagnostics faults;
+  WrittenUnits units;       ///< those it is written in, for reports
   bool incomplete = false;  ///< a text of it could not be had or parsed: what should stand in it is not judged
 };
 Opened open(const std::filesystem::path& file, const OpenText& text);

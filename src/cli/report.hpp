@@ -8,9 +8,10 @@
 namespace sw::cli {
 
 struct ReportOptions {
-  bool all = false;   ///< findings that hold are listed, not only counted
-  std::string title;  ///< of the car, as the build says it; may be empty
-  std::string build;  ///< file name
+  bool all = false;                       ///< findings that hold are listed, not only counted
+  std::string title;                      ///< of the car, as the build says it; may be empty
+  std::string build;                      ///< file name
+  std::vector<std::string> systems = {};  ///< whose findings are listed; empty: all
 };
 std::string report(const Proof& proof, const Look& look, const ReportOptions& options);
 

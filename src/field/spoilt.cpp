@@ -34,7 +34,8 @@ std::string with_stars(std::string path) {
 std::vector<std::string> meant_by(std::span<const FieldInfo> fields, const std::string& path) {
   const auto dot = path.rfind('.');
   const std::string holder = dot == std::string::npos ? std::string() : path.substr(0, dot);
-  const std::string_view key = dot == std::string::npos ? std::string_view(path) : std::string_view(path).substr(dot + 1);
+  const std::string_view key =
+      dot == std::string::npos ? std::string_view(path) : std::string_view(path).substr(dot + 1);
   if (key == "part") return {holder};
   const FieldInfo* group = holder.empty() ? nullptr : find_field(fields, holder);
   if (!holder.empty() && !(group && group->access.children)) return {};

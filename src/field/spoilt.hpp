@@ -1,6 +1,7 @@
 #pragma once
 // What the faults found in a text leave unknown. A rule that looks at several fields is not tried on one that was given
-// and could not be read: its own fault says what to mend, and a default in its place would be judged as if it were meant.
+// and could not be read: its own fault says what to mend, and a default in its place would be judged as if it were
+// meant.
 #include <span>
 #include <string>
 #include <string_view>
