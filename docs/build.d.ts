@@ -90,7 +90,7 @@ export interface Build {
   belts?: {
     /** belts: Belts, by any names. */
     belt?: Record<string, {
-      /** section: V-belt or ribbed belt. */
+      /** section: V-belt or ribbed belt. Told only: nothing is computed from it yet. */
       section?: Given<"v" | "ribbed">;
       /** belts side by side: How many equal belts run side by side. */
       count?: Given<number | string>;
@@ -124,7 +124,7 @@ export interface Build {
   charging?: {
     /** alternator: The machine that charges. */
     alternator?: {
-      /** machine: Alternator, or a generator with its regulator box. */
+      /** machine: Alternator, or a generator with its regulator box. No usual curve of output stands in for a generator's. */
       machine?: Given<"alternator" | "generator">;
       /** earth: Which side of the machine is joined to its case. */
       earth?: Given<"negative" | "positive" | "isolated">;
