@@ -57,7 +57,7 @@ namespace {
 
 constexpr double late = 0.2;  ///< share of the duty whose mean bay air a wire is held to: it follows in minutes
 
-constexpr double least_told_a = 1e-3;  ///< a wire that is off carries what the solver leaves: nothing to be judged
+constexpr double least_told_a = 1e-3;  ///< a wire that is off carries what the solver leaves
 
 std::string celsius(double k) { return print(k, kind::temperature, "degC", 3); }
 
@@ -106,7 +106,6 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     if (!lasting_limit(c) && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
     Verdict v{.place = c.place, .row = row, .fix_hint = "a thicker wire, fewer in its bundle, or a cooler route"};
     judge(c, current, bay_k, v);
-    if (v.predicted && *v.predicted < least_told_a) return;
     out.push_back(std::move(v));
   });
 }
