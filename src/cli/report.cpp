@@ -261,7 +261,7 @@ class Report {
   void held() {
     std::vector<std::pair<std::string_view, int>> systems;
     for (auto& f : proof_.findings) {
-      if (f.state != State::holds || !listed(f, options_.systems)) continue;
+      if (f.state != State::holds || flows_nothing(f) || !listed(f, options_.systems)) continue;
       auto at = std::find_if(systems.begin(), systems.end(), [&](auto& s) { return s.first == f.system; });
       if (at == systems.end()) at = systems.insert(systems.end(), {f.system, 0});
       ++at->second;
@@ -279,7 +279,7 @@ class Report {
   void others() {
     std::map<State, int> counts;
     for (auto& f : proof_.findings)
-      if (!listed(f, options_.systems)) ++counts[f.state];
+      if (!listed(f, options_.systems) && !(f.state == State::holds && flows_nothing(f))) ++counts[f.state];
     if (counts.empty()) return;
     std::string text;
     for (auto [state, word] : {std::pair{State::fails, "fail"}, std::pair{State::tight, "tight"},
@@ -371,9 +371,13 @@ std::string count_line(const Proof& proof) {
   for (auto [state, word] : {std::pair{State::fails, "fail"}, std::pair{State::tight, "tight"},
                              std::pair{State::unproven, "unproven"}, std::pair{State::holds, "hold"}}) {
     std::size_t n = 0;
-    for (auto& f : proof.findings) n += f.state == state;
+    for (auto& f : proof.findings) n += f.state == state && !(state == State::holds && flows_nothing(f));
     text += (text.empty() ? "" : " · ") + std::to_string(n) + " " + word;
   }
+  // What is off in a duty has nothing to hold there.
+  const auto idle = std::count_if(proof.findings.begin(), proof.findings.end(),
+                                  [](auto& f) { return f.state == State::holds && flows_nothing(f); });
+  if (idle > 0) text += " · " + std::to_string(idle) + " where nothing flows";
   return text;
 }
 

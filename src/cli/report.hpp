@@ -21,7 +21,7 @@ std::string because_page(const Finding& finding, const Look& look);
 /// The finding `id` names: the whole id, or a start with which only one begins. Else null, with what to do in `hint`.
 const Finding* find_finding(const Proof& proof, std::string_view id, std::string& hint);
 
-/// `3 fail · 2 tight · 1 unproven · 41 hold`
+/// `3 fail · 2 tight · 1 unproven · 41 hold`; what holds because nothing flows is counted by itself.
 std::string count_line(const Proof& proof);
 
 }  // namespace sw::cli
