@@ -10,10 +10,11 @@ _streetwright() {
       case $before in
         --duty) COMPREPLY=($(compgen -W "$(streetwright duties --ascii 2>/dev/null | cut -d' ' -f1)" -- "$word")); return ;;
         --because) COMPREPLY=(); return ;;
+        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning' -- "$word")); return ;;
         --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
       esac
       if [[ $word == -* ]]; then
-        COMPREPLY=($(compgen -W '--json --duty --because --all --color --ascii --help' -- "$word"))
+        COMPREPLY=($(compgen -W '--json --duty --because --all --system --color --ascii --help' -- "$word"))
       else
         COMPREPLY=($(compgen -f -- "$word"))
       fi ;;

@@ -90,7 +90,7 @@ export interface Build {
   belts?: {
     /** belts: Belts, by any names. */
     belt?: Record<string, {
-      /** section: V-belt or ribbed belt. */
+      /** section: V-belt or ribbed belt. Told only: nothing is computed from it yet. */
       section?: Given<"v" | "ribbed">;
       /** belts side by side: How many equal belts run side by side. */
       count?: Given<number | string>;
@@ -124,7 +124,7 @@ export interface Build {
   charging?: {
     /** alternator: The machine that charges. */
     alternator?: {
-      /** machine: Alternator, or a generator with its regulator box. */
+      /** machine: Alternator, or a generator with its regulator box. No usual curve of output stands in for a generator's. */
       machine?: Given<"alternator" | "generator">;
       /** earth: Which side of the machine is joined to its case. */
       earth?: Given<"negative" | "positive" | "isolated">;
@@ -434,7 +434,7 @@ export interface Build {
     speed?: Given<string>;
     /** speed trace: Speed against time, in place of one speed. */
     speed_trace?: CurveGiven;
-    /** recorded trace: A recorded speed trace: CSV with a column time_s and a column speed_mph or speed_kmh. */
+    /** recorded trace: A recorded speed trace beside the build: CSV with a column time (s, sec, seconds, ms, min; without a unit s) and a column speed (mph, mi/h, kmh, km/h, kph, kmph, m/s), the unit after an underscore or in brackets, as in time_s or Speed (km/h). Other columns are passed over; cells are parted by commas, semicolons or tabs. */
     trace_file?: Given<string>;
     /** grade: Rise over level run. */
     grade?: Given<number | string>;

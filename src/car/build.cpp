@@ -41,9 +41,13 @@ Opened read_build(const Document& document) {
   out.build.shelf = std::make_shared<const std::vector<Node>>(document.shelves);
   // After a syntax error the tree is empty and adds nothing; after any other fault the rest is still looked at.
   read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
-  fill_defaults(build_fields(), &out.build, "", out.build.evidence);
-  // What no single field can see: figures that cannot be together.
-  if (!out.faults.any_fault()) {
+  out.build.spoilt = Spoilt(build_fields(), out.faults);
+  fill_defaults(build_fields(), &out.build, "", out.build.evidence, out.build.spoilt);
+  // What no single field can see: figures that cannot be together. Those that were read are looked at, whatever else
+  // has a fault, so that all is told in one go.
+  out.incomplete = document.incomplete;
+  out.units = WrittenUnits(document.root, build_fields());
+  if (!out.incomplete) {
     const Car car(out.build);
     for (auto& d : car.faults().all()) out.faults.fault(d.place, d.path, d.problem, d.hint);
   }

@@ -6,6 +6,7 @@
 #include "car/systems.hpp"
 #include "document/document.hpp"
 #include "field/walk.hpp"
+#include "field/written_units.hpp"
 #include "model/duty.hpp"
 
 namespace sw {
@@ -17,6 +18,7 @@ struct Build {
   std::filesystem::path folder;                    ///< where trace files are looked for
   std::string name;                                ///< file name, as said in reports
   std::shared_ptr<const std::vector<Node>> shelf;  ///< parts it could have instead; may be null
+  Spoilt spoilt;                                   ///< what its faults leave unknown: nothing where it has none
 };
 
 /// The field table of a whole build: one group a system, and `duty`.
@@ -27,6 +29,8 @@ struct Opened {
   Build build;
   std::vector<std::string> files;
   Diagnostics faults;
+  WrittenUnits units;       ///< those it is written in, for reports
+  bool incomplete = false;  ///< a text of it could not be had or parsed: what should stand in it is not judged
 };
 Opened open(const std::filesystem::path& file, const OpenText& text);
 /// Reads an already merged tree: for tests and generated builds.

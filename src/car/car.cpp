@@ -22,7 +22,7 @@ SystemOf resolve_one(const Build& build, Systems::Models& models, Resolver& r) {
 
 template <class... S>
 std::vector<SystemOf> resolve_all(SystemList<S...>, const Build& build, Systems::Models& models, Diagnostics& faults) {
-  Resolver r(build_fields(), &build, build.evidence);
+  Resolver r(build_fields(), &build, build.evidence, &build.spoilt);
   std::vector<SystemOf> all;
   (all.push_back(resolve_one<S>(build, models, r)), ...);
   faults = r.faults();

@@ -2,6 +2,7 @@
 #include <chrono>
 #include <cstdio>
 
+#include "cli/figures.hpp"
 #include "cli/load.hpp"
 #include "cli/page.hpp"
 #include "cli/proof_json.hpp"
@@ -78,10 +79,15 @@ int run_check(const Args& args, Console& console) {
     options.progress = [&](double share, const std::string& what) { progress(share, what); };
     proof = prove(build, *loaded.duties, options);
   }
+  // JSON keeps the unit of each requirement, which no other way of writing the same car changes.
+  if (!json) proof = in_written_units(std::move(proof), loaded.opened.units);
   if (because) return open_finding(proof, *because, args, console);
-  console.out +=
-      json ? proof_json(proof, build.name)
-           : report(proof, console.look, {.all = args.has("--all"), .title = car_title(build), .build = build.name});
+  console.out += json ? proof_json(proof, build.name, loaded.opened.faults, loaded.opened.files)
+                      : report(proof, console.look,
+                               {.all = args.has("--all"),
+                                .title = car_title(build),
+                                .build = build.name,
+                                .systems = args.values("--system")});
   return proof.exit_code();
 }
 

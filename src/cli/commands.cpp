@@ -1,6 +1,8 @@
 // The table of commands. Nothing else lists them.
 #include <algorithm>
+#include <array>
 
+#include "car/systems.hpp"
 #include "cli/run.hpp"
 
 namespace sw::cli {
@@ -24,6 +26,12 @@ constexpr Exit common_codes[] = {
     {exit_code::own_fault, "A fault of the program itself, with one line to report."},
 };
 
+template <class... S>
+consteval std::array<Text, sizeof...(S)> keys_of(SystemList<S...>) {
+  return {Text(S::key)...};
+}
+constexpr auto system_words = keys_of(Systems{});
+
 constexpr Operand build[] = {{"BUILD", "The build: a TOML or JSON file.", Fill::file}};
 
 constexpr Option check_options[] = {
@@ -39,6 +47,13 @@ constexpr Option check_options[] = {
      .says = "One finding, opened: the chain from cause to effect, inputs, formula, source. The start of an id is "
              "enough where only one begins so."},
     {.name = "--all", .says = "Every finding; otherwise those that hold are only counted."},
+    {.name = "--system",
+     .value = "NAME",
+     .says = "List the findings of this system alone; may stand several times. All are proved all the same: the exit "
+             "code and the last line are of the whole car, and what is not listed is counted.",
+     .fill = Fill::words,
+     .words = system_words,
+     .many = true},
 };
 constexpr Exit check_exits[] = {
     {exit_code::good, "Nothing fails. What is tight is counted in the last line."},
@@ -50,6 +65,7 @@ constexpr Exit check_exits[] = {
 constexpr Text check_examples[] = {
     "streetwright check car.toml",
     "streetwright check car.toml --duty hot-idle --all",
+    "streetwright check car.toml --all --system cooling --system belts",
     "streetwright check car.toml --because cooling.coolant-temperature@hot-idle",
     "streetwright check car.toml --json",
 };

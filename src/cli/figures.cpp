@@ -2,15 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "cli/page.hpp"
 #include "field/evidence.hpp"
 #include "field/measure.hpp"
 #include "quantity/print.hpp"
+#include "quantity/unit.hpp"
 
 namespace sw::cli {
 namespace {
 
+constexpr double nothing = 1e-5;    ///< of the scale
 constexpr double even_share = 0.7;  ///< of the wider half-width: from here on both sides are told as one
 
 struct Letter {
@@ -33,13 +36,81 @@ const Letter* letter_of(std::string_view evidence) {
   return nullptr;
 }
 
-std::string limit_value(double si, const Finding& f) { return together(print(si, *f.quantity, f.unit, 5)); }
+/// A figure that stands beside no limit: a sensor's and a rule of thumb's three digits, four of what is not small.
+constexpr int plain_digits = 4, small_digits = 3, fewest_digits = 3, most_digits = 6;
+
+/// Its number alone in the unit shown; of a gauge none.
+std::optional<double> number_of(double si, const Kind& kind, std::string_view unit) {
+  auto read = parse_unit_for(unit, kind);
+  if (!std::holds_alternative<Unit>(read)) read = parse_unit_for(kind.units.empty() ? "" : kind.units[0], kind);
+  const auto* found = std::get_if<Unit>(&read);
+  if (!found || found->gauge) return std::nullopt;
+  return in_unit(si, *found, kind);
+}
+
+/// Places before the point: 3 of 123, 0 of 0.5, -1 of 0.05.
+int places(double x) { return x == 0 ? 1 : static_cast<int>(std::floor(std::log10(std::abs(x)))) + 1; }
+
+/// Those a limit was given with; three of one that comes of a conversion or of a law.
+int digits_given(double x) {
+  for (int digits = 1; digits <= plain_digits + 1; ++digits)
+    if (std::abs(std::stod(short_number(x, digits)) - x) <= 1e-9 * std::abs(x)) return digits;
+  return fewest_digits;
+}
+
+int decimals_of(double x) {
+  const std::string text = short_number(x, digits_given(x));
+  const auto dot = text.find('.');
+  return dot == std::string::npos || text.find('e') != std::string::npos ? 0 : static_cast<int>(text.size() - dot - 1);
+}
+
+/// Digits the doubt leaves, two of its own: it takes some away and never adds any.
+int by_doubt(double si, double wide, const Finding& f) {
+  const double none = std::numeric_limits<double>::quiet_NaN();
+  const double value = number_of(si, *f.quantity, f.unit).value_or(none),
+               doubt = std::abs(number_of(si + wide, *f.quantity, f.unit).value_or(none) - value);
+  if (value == 0 || !(doubt > 0) || !std::isfinite(doubt)) return most_digits;
+  return std::clamp(places(value) - places(doubt) + 2, 1, most_digits);
+}
+
+/// As it was given, and as many digits as tell it from what is predicted.
+std::string limit_value(double si, const Finding& f) {
+  const double none = std::numeric_limits<double>::quiet_NaN();
+  const double limit = number_of(si, *f.quantity, f.unit).value_or(none),
+               off = limit - number_of(f.predicted.value_or(none), *f.quantity, f.unit).value_or(none);
+  int digits = std::isfinite(limit) ? digits_given(limit) : plain_digits;
+  if (std::isfinite(off) && off != 0) digits = std::max(digits, places(limit) - places(off) + 1);
+  return together(print(si, *f.quantity, f.unit, std::min(digits, most_digits)));
+}
 
 }  // namespace
 
+int digits_of(double si, const Finding& f) {
+  const auto value = number_of(si, *f.quantity, f.unit);
+  if (!value) return plain_digits;
+  int digits = fewest_digits;
+  for (auto& limit : {f.low_limit, f.high_limit}) {
+    const auto other = limit ? number_of(*limit, *f.quantity, f.unit) : std::nullopt;
+    if (!other) continue;
+    digits = std::max(digits, places(*value) + decimals_of(*other));
+    if (*value != *other) digits = std::max(digits, places(*value) - places(*value - *other) + 1);
+  }
+  return std::min(digits, most_digits);
+}
+
+Proof in_written_units(Proof proof, const WrittenUnits& units) {
+  for (auto& f : proof.findings) {
+    f.unit = units.of(*f.quantity, f.unit);
+    for (auto& b : f.because) b.unit = units.of(*b.kind, b.unit);
+  }
+  return proof;
+}
+
 std::string with_doubt(const Finding& f) {
-  const double si = *f.predicted, near = f.half_width, far = f.far_width, wide = std::max(near, far);
-  const std::string value = together(print_with_doubt(si, wide, *f.quantity, f.unit));
+  // What is nothing beside the scale is nothing, whatever the solver leaves of it.
+  const double si = std::abs(*f.predicted) < nothing * f.scale ? 0.0 : *f.predicted, near = f.half_width,
+               far = f.far_width, wide = std::max(near, far);
+  const std::string value = together(print(si, *f.quantity, f.unit, std::min(digits_of(si, f), by_doubt(si, wide, f))));
   // A doubt far below the last digit shown says nothing.
   if (!(wide > 0) || !std::isfinite(wide) || wide < 1e-6 * std::abs(si)) return value;
   if (std::min(near, far) >= even_share * wide || f.kind == RequirementKind::band)
@@ -71,7 +142,9 @@ bool flows_nothing(const Finding& f) {
 }
 
 std::string because_value(const Because& b) {
-  return b.text.empty() ? together(print(b.value, *b.kind, b.unit)) : clean(b.text);
+  if (!b.text.empty()) return clean(b.text);
+  const auto value = number_of(b.value, *b.kind, b.unit);
+  return together(print(b.value, *b.kind, b.unit, value && std::abs(*value) < 1 ? small_digits : plain_digits));
 }
 
 bool is_input(const Because& b) { return letter_of(b.evidence) != nullptr; }

@@ -4,10 +4,16 @@
 #include <string_view>
 #include <vector>
 
-#include "model/finding.hpp"
+#include "field/written_units.hpp"
+#include "proof/proof.hpp"
 
 namespace sw::cli {
 
+/// The proof with every figure told in the units its build was written in: one for each kind in all of a report.
+Proof in_written_units(Proof proof, const WrittenUnits& units);
+/// Significant digits a figure of the finding is told with: three, or as many as its limit has decimals, and more only
+/// where fewer would hide on which side of the limit it lies. `si` in the finding's unit.
+int digits_of(double si, const Finding& f);
 /// What is predicted: `23 A ± 4 A`, or `23 A (22 A to 31 A)` where its doubt is lopsided; without a doubt the value
 /// alone.
 std::string with_doubt(const Finding& f);

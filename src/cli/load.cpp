@@ -9,7 +9,7 @@ namespace sw::cli {
 Loaded load(const std::string& file, const OpenText& open_text) {
   Loaded loaded;
   loaded.opened = open(file, open_text);
-  if (!loaded.opened.faults.any_fault()) loaded.duties = duties_of(loaded.opened.build, open_text);
+  if (!loaded.opened.incomplete) loaded.duties = duties_of(loaded.opened.build, open_text);
   return loaded;
 }
 
@@ -44,8 +44,8 @@ std::optional<std::size_t> find_duty(const DutySet& set, std::string_view name, 
   return std::nullopt;
 }
 
-std::string car_title(Build& build) {
-  const LeafTo leaf = find_leaf(build_fields(), &build, "vehicle.title");
+std::string car_title(const Build& build) {
+  const Leaf leaf = find_leaf(build_fields(), &build, "vehicle.title");
   return leaf.field && leaf.field->access.text ? *leaf.field->access.text(leaf.owner) : std::string();
 }
 

@@ -10,8 +10,8 @@ namespace sw::cli {
 
 struct Loaded {
   Opened opened;
-  std::unique_ptr<DutySet> duties;  ///< null where the build has faults
-  bool good() const { return duties && !duties->faults.any_fault(); }
+  std::unique_ptr<DutySet> duties;  ///< null where a text of the build could not be had
+  bool good() const { return !opened.faults.any_fault() && duties && !duties->faults.any_fault(); }
 };
 /// `open` finds the build, its base, shelves and traces.
 Loaded load(const std::string& file, const OpenText& open);
@@ -20,6 +20,6 @@ int tell_faults(const Loaded& loaded, bool json, Console& console);
 /// The position of a duty, or a complaint with the nearest name.
 std::optional<std::size_t> find_duty(const DutySet& set, std::string_view name, Console& console);
 /// What the build calls the car; empty where it says nothing.
-std::string car_title(Build& build);
+std::string car_title(const Build& build);
 
 }  // namespace sw::cli

@@ -113,9 +113,17 @@ Json fault_json(const Diagnostic& d, const std::vector<std::string>& files) {
           {"hint", d.hint}};
 }
 
+Json of_severity(Severity severity, const Diagnostics& told, const std::vector<std::string>& files) {
+  Json all = Json::array();
+  for (auto& d : told.all())
+    if (d.severity == severity) all.push_back(fault_json(d, files));
+  return all;
+}
+
 }  // namespace
 
-std::string proof_json(const Proof& proof, std::string_view build) {
+std::string proof_json(const Proof& proof, std::string_view build, const Diagnostics& told,
+                       const std::vector<std::string>& files) {
   Json findings = Json::array(), next = Json::array();
   std::size_t counts[std::size(state_names)] = {};
   for (auto& f : proof.findings) {
@@ -125,21 +133,25 @@ std::string proof_json(const Proof& proof, std::string_view build) {
   Json summary = Json::object();
   for (std::size_t i = 0; i < std::size(state_names); ++i) summary[std::string(state_names[i])] = counts[i];
   for (auto& n : proof.next)
-    next.push_back({{"path", n.path}, {"evidence", n.evidence}, {"finding", n.finding}, {"share", number(n.share)}});
+    next.push_back({{"path", n.path},
+                    {"evidence", n.evidence},
+                    {"finding", n.finding},
+                    {"share", number(n.share)},
+                    {"decides", n.decides},
+                    {"hazard", hazard_names[static_cast<std::size_t>(n.worst)]}});
   return text_of({{"build", build},
                   {"duties", proof.duties},
                   {"findings", std::move(findings)},
                   {"summary", std::move(summary)},
-                  {"next", std::move(next)}});
+                  {"next", std::move(next)},
+                  {"warnings", of_severity(Severity::warning, told, files)}});
 }
 
 std::string finding_json(const Finding& finding) { return text_of(to_json(finding)); }
 
 std::string faults_json(const Diagnostics& faults, const std::vector<std::string>& files) {
-  Json all = Json::array();
-  for (auto& d : faults.all())
-    if (d.severity == Severity::fault) all.push_back(fault_json(d, files));
-  return text_of({{"faults", std::move(all)}});
+  return text_of({{"faults", of_severity(Severity::fault, faults, files)},
+                  {"warnings", of_severity(Severity::warning, faults, files)}});
 }
 
 }  // namespace sw::cli

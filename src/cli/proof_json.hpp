@@ -7,7 +7,9 @@
 
 namespace sw::cli {
 
-std::string proof_json(const Proof& proof, std::string_view build);
+/// With the warnings among `told`, which stand with a proof and do not prevent it.
+std::string proof_json(const Proof& proof, std::string_view build, const Diagnostics& told = {},
+                       const std::vector<std::string>& files = {});
 std::string finding_json(const Finding& finding);
 std::string faults_json(const Diagnostics& faults, const std::vector<std::string>& files);
 

@@ -14,15 +14,19 @@ namespace sw::cli {
 namespace {
 
 constexpr int margin = 2, gap = 2;
-constexpr std::size_t most_next = 5, most_parts = 3, longest_cause = 4;
+constexpr std::size_t most_next = 5, most_figures = 4, most_parts = 3, longest_cause = 4;
 constexpr long most_waiting = 6;  ///< findings drawn one by one though a figure of theirs is missing
 
 /// Findings of one requirement at one place, the worst first.
 using Group = std::vector<const Finding*>;
 
+bool listed(const Finding& f, const std::vector<std::string>& systems) {
+  return systems.empty() || std::find(systems.begin(), systems.end(), f.system) != systems.end();
+}
+
 /// Groups of one state, in the order of their first finding; what fails in the order of its story, cause before effect.
 /// What only follows from another finding stands under that one and in no group of its own.
-std::vector<Group> groups_of(const Proof& proof, State state) {
+std::vector<Group> groups_of(const Proof& proof, State state, const std::vector<std::string>& systems) {
   std::vector<const Finding*> sequence;
   for (std::size_t i : proof.story.order) sequence.push_back(&proof.findings[i]);
   const std::set<const Finding*> told(sequence.begin(), sequence.end());
@@ -31,7 +35,7 @@ std::vector<Group> groups_of(const Proof& proof, State state) {
   std::vector<Group> groups;
   std::map<std::string_view, std::size_t> index;
   for (auto* f : sequence) {
-    if (f->state != state || !f->follows.empty()) continue;
+    if (f->state != state || !f->follows.empty() || !listed(*f, systems)) continue;
     const auto [at, fresh] = index.emplace(without_duty(f->id), groups.size());
     if (fresh) groups.emplace_back();
     groups[at->second].push_back(f);
@@ -67,6 +71,7 @@ class Report {
       section("HOLDS", State::holds);
     else
       held();
+    others();
     cautions();
     next();
     legend();
@@ -103,7 +108,7 @@ class Report {
   }
 
   void section(std::string_view name, State state) {
-    auto groups = groups_of(proof_, state);
+    auto groups = groups_of(proof_, state, options_.systems);
     if (groups.empty()) return;
     if (state == State::unproven && !options_.all) groups = without_missing(std::move(groups));
     if (groups.empty()) return;
@@ -256,7 +261,7 @@ class Report {
   void held() {
     std::vector<std::pair<std::string_view, int>> systems;
     for (auto& f : proof_.findings) {
-      if (f.state != State::holds) continue;
+      if (f.state != State::holds || flows_nothing(f) || !listed(f, options_.systems)) continue;
       auto at = std::find_if(systems.begin(), systems.end(), [&](auto& s) { return s.first == f.system; });
       if (at == systems.end()) at = systems.insert(systems.end(), {f.system, 0});
       ++at->second;
@@ -270,6 +275,20 @@ class Report {
     page_.text(text, margin);
   }
 
+  /// What is not listed is counted, and what of it fails is never passed over.
+  void others() {
+    std::map<State, int> counts;
+    for (auto& f : proof_.findings)
+      if (!listed(f, options_.systems) && !(f.state == State::holds && flows_nothing(f))) ++counts[f.state];
+    if (counts.empty()) return;
+    std::string text;
+    for (auto [state, word] : {std::pair{State::fails, "fail"}, std::pair{State::tight, "tight"},
+                               std::pair{State::unproven, "unproven"}, std::pair{State::holds, "hold"}})
+      if (counts[state] > 0) text += (text.empty() ? "" : " · ") + together(std::to_string(counts[state]) + " " + word);
+    page_.space();
+    page_.text("Not listed, of other systems: " + text, 0, 2);
+  }
+
   void cautions() {
     page_.space();
     if (!cautions_.empty()) page_.line(strong("CARE"));
@@ -277,21 +296,52 @@ class Report {
     page_.text(proof_limits(), cautions_.empty() ? 0 : margin);
   }
 
+  /// `cooling.radiator`, `wiring.run`: where on the car a figure is measured.
+  static std::string_view part_of(std::string_view path) {
+    const auto last = path.rfind('.'), first = path.find('.');
+    return path.substr(0, first == last ? last : std::min(last, path.find('.', first + 1)));
+  }
+
+  /// What is measured at one part of the car stands together, where its most deciding figure has its place.
   void next() {
     if (proof_.next.empty()) return;
-    page_.space();
-    for (std::size_t i = 0; i < std::min(proof_.next.size(), most_next); ++i) {
-      const NextMeasure& n = proof_.next[i];
-      std::string text = "Measure next: " + touch(clean(n.path)) + marks_.mark(n.evidence);
-      const auto* f = finding(n.finding);
-      const bool missing =
-          n.evidence.empty() || (f && std::find(f->missing.begin(), f->missing.end(), n.path) != f->missing.end());
-      if (missing)
-        text += ", missing for ";
-      else
-        text += ", " + std::to_string(std::lround(100 * std::clamp(n.share, 0.0, 1.0))) + " % of the doubt of ";
-      page_.text(text + clean(n.finding), 0, 2);
+    std::vector<std::pair<std::string_view, std::vector<const NextMeasure*>>> parts;
+    for (auto& n : proof_.next) {
+      const std::string_view part = part_of(n.path);
+      auto at = std::find_if(parts.begin(), parts.end(), [&](auto& p) { return p.first == part; });
+      if (at == parts.end()) at = parts.insert(at, {part, {}});
+      at->second.push_back(&n);
     }
+    const std::size_t shown = options_.all ? parts.size() : std::min(parts.size(), most_next);
+    page_.space();
+    for (std::size_t i = 0; i < shown; ++i) {
+      auto& [part, figures] = parts[i];
+      const bool alone = figures.size() == 1;
+      page_.text("Measure next: " + (alone ? to_measure(*figures[0], figures[0]->path) : touch(clean(part))), 0, 2);
+      if (alone) continue;
+      const std::size_t told = options_.all ? figures.size() : std::min(figures.size(), most_figures);
+      for (std::size_t k = 0; k < told; ++k)
+        page_.text(to_measure(*figures[k], std::string_view(figures[k]->path).substr(part.size() + 1)), margin,
+                   margin + 2);
+      if (told < figures.size()) page_.text(faint("and " + std::to_string(figures.size() - told) + " more"), margin, 2);
+    }
+    if (shown < parts.size())
+      page_.text(faint("and at " + std::to_string(parts.size() - shown) + " other parts of the car (--all tells them)"),
+                 0, 2);
+  }
+  std::string to_measure(const NextMeasure& n, std::string_view name) {
+    std::string text = touch(clean(name)) + marks_.mark(n.evidence);
+    const auto* f = finding(n.finding);
+    const bool missing = n.evidence.empty() || n.evidence == "missing" ||
+                         (f && std::find(f->missing.begin(), f->missing.end(), n.path) != f->missing.end());
+    if (missing)
+      text += ", missing for ";
+    else
+      text += ", " + std::to_string(std::lround(100 * std::clamp(n.share, 0.0, 1.0))) + " % of the doubt of ";
+    text += clean(n.finding);
+    if (n.decides > 1) text += " and decides " + std::to_string(n.decides - 1) + " more";
+    if (n.worst == Hazard::harm) text += "; " + harm("harm");
+    return text;
   }
   const Finding* finding(std::string_view id) const {
     for (auto& f : proof_.findings)
@@ -321,9 +371,13 @@ std::string count_line(const Proof& proof) {
   for (auto [state, word] : {std::pair{State::fails, "fail"}, std::pair{State::tight, "tight"},
                              std::pair{State::unproven, "unproven"}, std::pair{State::holds, "hold"}}) {
     std::size_t n = 0;
-    for (auto& f : proof.findings) n += f.state == state;
+    for (auto& f : proof.findings) n += f.state == state && !(state == State::holds && flows_nothing(f));
     text += (text.empty() ? "" : " · ") + std::to_string(n) + " " + word;
   }
+  // What is off in a duty has nothing to hold there.
+  const auto idle = std::count_if(proof.findings.begin(), proof.findings.end(),
+                                  [](auto& f) { return f.state == State::holds && flows_nothing(f); });
+  if (idle > 0) text += " · " + std::to_string(idle) + " where nothing flows";
   return text;
 }
 

@@ -23,6 +23,7 @@ struct Document {
   std::vector<std::string> texts;  ///< the texts themselves, same index
   std::vector<Node> shelves;       ///< parts to choose from, in the order in which they are searched
   Diagnostics faults;
+  bool incomplete = false;  ///< a text of it could not be had or parsed
 };
 
 /// Parses one text by its ending (`.json`, else TOML). After a syntax error only that one is reported.
@@ -30,7 +31,8 @@ Node parse_text(const std::string& text, int file, bool json, Diagnostics& fault
 
 /// Reads a build: the file, then what its `base` names (paths are relative to the file that names them; a loop is a
 /// fault), then shelf parts. In an overlay a table merges key by key, anything else replaces, and `name = false`
-/// takes an entry of a list or an optional group out. `shelf = "shelf.toml"` (or several) names shelf files beside
+/// takes an entry of a list or an optional group out; a new entry whose name is nearly one that is there is warned of.
+/// `shelf = "shelf.toml"` (or several) names shelf files beside
 /// the build; `stock_shelf`, the text of a shelf, is searched after them. A group, or an entry of a list, whose field
 /// has a shelf category and holds `part = "name"` gets that part's figures under its own; what stands in the group
 /// itself wins. Evidence of a part's figure is `data sheet` unless the shelf says otherwise. A figure is replaced

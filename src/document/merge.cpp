@@ -27,7 +27,9 @@ class Overlay {
   };
 
   void lay(Node& base, Node over, Inside inside, std::string_view path) {
+    const auto names = inside.entries ? names_kept(base, over) : std::vector<std::string>();
     for (auto& e : over.entries) {
+      if (inside.entries && e.value.type == Node::Type::table) doubt_name(e, names, path);
       const FieldInfo* f = inside.entries ? nullptr : field_of(inside.fields, e.key);
       bool branch = inside.entries || (f && (f->type == FieldType::group || f->type == FieldType::list));
       std::string child = below(path, e.key);
@@ -54,6 +56,35 @@ class Overlay {
     lay(fresh, std::move(e.value), inside, path);
     e.value = std::move(fresh);
     replace(base, std::move(e));
+  }
+
+  /// One that is taken out has made way for a new one.
+  static std::vector<std::string> names_kept(const Node& list, const Node& over) {
+    std::vector<std::string> names;
+    for (auto& e : list.entries)
+      if (auto* laid = over.find(e.key); !laid || !says_out(*laid)) names.push_back(e.key);
+    return names;
+  }
+
+  static std::string without_digits(std::string_view name) {
+    std::string out;
+    for (char c : name)
+      if (c < '0' || c > '9') out += c;
+    return out;
+  }
+
+  /// A name that stands in nothing below makes a new entry, which is right as often as it is a slip: it is warned of
+  /// where one of nearly the same name is there. Names that differ in their numbers alone are meant so.
+  void doubt_name(const Entry& e, const std::vector<std::string>& names, std::string_view path) {
+    if (std::find(names.begin(), names.end(), e.key) != names.end()) return;
+    std::vector<std::string_view> others;
+    for (auto& n : names)
+      if (without_digits(n) != without_digits(e.key)) others.push_back(n);
+    const auto near = nearest(e.key, others);
+    if (near.empty()) return;
+    faults_.warn(e.key_place, below(path, e.key),
+                 "makes a new entry, and " + in_quotes(near) + " that it is laid over stays as it was",
+                 "did you mean " + in_quotes(near) + "? Where a new one is meant, a name less like it ends this line");
   }
 
   static void replace(Node& base, Entry e) {

@@ -24,6 +24,7 @@ class Opening {
     if (!stock_shelf.empty()) shelves.files.push_back(parse("stock shelf", stock_shelf, false));
     merge();
     place_parts(doc_.root, fields_, shelves, doc_.faults);
+    doc_.incomplete = incomplete_ || shelves.incomplete;
     doc_.shelves = std::move(shelves.files);
     doc_.faults.sort();
     return std::move(doc_);

@@ -29,13 +29,13 @@ std::size_t Course::first_corner_after(double t) const {
   return static_cast<std::size_t>(std::upper_bound(time.begin(), time.end(), t) - time.begin());
 }
 
-Course::Motion Course::motion(double t) const {
+Course::Motion Course::motion(double t, std::size_t& hint) const {
   if (time.empty()) return {held_speed, 0.0};
   if (t < time.front()) return {speed.front(), 0.0};
   if (t >= time.back()) return {speed.back(), 0.0};
-  if (hint_ + 1 >= time.size() || t < time[hint_] || t >= time[hint_ + 1]) hint_ = first_corner_after(t) - 1;
-  const double dt = time[hint_ + 1] - time[hint_], slope = (speed[hint_ + 1] - speed[hint_]) / dt;
-  return {speed[hint_] + slope * (t - time[hint_]), slope};
+  if (hint + 1 >= time.size() || t < time[hint] || t >= time[hint + 1]) hint = first_corner_after(t) - 1;
+  const double dt = time[hint + 1] - time[hint], slope = (speed[hint + 1] - speed[hint]) / dt;
+  return {speed[hint] + slope * (t - time[hint]), slope};
 }
 
 double Course::step_limit(double t) const {
@@ -75,7 +75,10 @@ Course make_course(const std::string& key, const Duty& duty, const std::string& 
     faults.push_back({duty.speed_trace ? "speed_trace" : "trace_file", "the trace goes faster than 200 mph",
                       "are its speeds in the unit of their heading?"});
   if (!(c.duration > 0) && duty.trace_file.empty())
-    faults.push_back({"duration", "nothing says how long it lasts", "give `duration` or a speed trace"});
+    faults.push_back({"duration",
+                      "nothing says how long it lasts",
+                      "give `duration` or a speed trace",
+                      {"speed_trace", "trace_file"}});
   const double altitude = duty.altitude ? duty.altitude->si : 0.0, ambient = duty.ambient ? duty.ambient->si : 298.15;
   c.pressure = physics::standard_atmosphere(altitude).pressure_pa;
   c.density = physics::air_density(c.pressure, ambient);

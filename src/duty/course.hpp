@@ -21,8 +21,9 @@ struct Course {
   struct Motion {
     double speed, acceleration;
   };
-  /// At a corner: that of the stretch that begins there.
-  Motion motion(double t) const;
+  /// At a corner: that of the stretch that begins there. `hint` is where the caller's last look-up ended, any number at
+  /// first: it belongs to one run, so that many may share the course.
+  Motion motion(double t, std::size_t& hint) const;
   /// Longest step that does not run past the next corner of the trace, s.
   double step_limit(double t) const;
   /// Whether a corner of the trace lies at `t`, to rounding.
@@ -32,14 +33,13 @@ struct Course {
 
  private:
   std::size_t first_corner_after(double t) const;
-
-  mutable std::size_t hint_ = 0;  ///< where the last look-up ended; one Course serves one run
 };
 
 /// What no single field of a duty can see.
 struct CourseFault {
   std::string_view key;  ///< of the duty's field it is told at
   std::string problem, hint;
+  std::vector<std::string_view> beside = {};  ///< fields that would have answered it, had they been given
 };
 
 /// Reads the duty's fields; `trace` is the text of its trace file where it names one.

@@ -23,9 +23,13 @@ Named<Duty> read_shipped() {
   return all.duty;
 }
 
-/// At its own field, or where that is not given at the duty's first.
-void tell(const std::string& duty, const CourseFault& f, const EvidenceMap& evidence, Diagnostics& faults) {
-  const std::string path = "duty." + duty + "." + std::string(f.key);
+/// At its own field, or where that is not given at the duty's first. Nothing where one of its fields could not be read.
+void tell(const std::string& duty, const CourseFault& f, const Build& build, Diagnostics& faults) {
+  const auto& evidence = build.evidence;
+  const auto path_of = [&](std::string_view key) { return "duty." + duty + "." + std::string(key); };
+  const std::string path = path_of(f.key);
+  const auto spoilt = [&](std::string_view key) { return build.spoilt.at(path_of(key)); };
+  if (spoilt(f.key) || std::any_of(f.beside.begin(), f.beside.end(), spoilt)) return;
   auto it = evidence.find(path);
   if (it == evidence.end() || it->second.defaulted) it = evidence.lower_bound("duty." + duty + ".");
   const bool there = it != evidence.end() && it->first.starts_with("duty." + duty + ".");
@@ -52,8 +56,27 @@ Duty laid_over(const Duty& shipped, const std::pair<std::string, Duty>& own, con
   return out;
 }
 
+/// Why a duty cannot be put after the one it starts from; empty where only one before it has a fault of its own.
+CourseFault why_never(const std::string& name, const Named<Duty>& all) {
+  std::vector<std::string_view> names;
+  for (auto& e : all.entries) names.push_back(e.first);
+  const std::string& after = all.find(name)->after;
+  CourseFault f{.key = "after", .problem = {}, .hint = {}};
+  if (!all.find(after)) {
+    f.problem = "there is no duty \"" + after + "\" to start from";
+    if (const auto near = nearest(after, names); !near.empty()) f.hint = "did you mean \"" + std::string(near) + "\"?";
+    return f;
+  }
+  const Duty* at = all.find(after);
+  for (std::size_t steps = 0; at && steps < all.size(); ++steps) {
+    if (at->after == name) f.problem = "starts from \"" + after + "\", and that in the end from this one";
+    at = at->after == name ? nullptr : all.find(at->after);
+  }
+  return f;
+}
+
 /// Puts each duty after the one it starts from; names loops and strangers.
-Named<Duty> in_order(const Named<Duty>& all, const EvidenceMap& evidence, Diagnostics& faults) {
+Named<Duty> in_order(const Named<Duty>& all, const Build& build, Diagnostics& faults) {
   Named<Duty> out;
   std::vector<bool> placed(all.size(), false);
   for (bool moved = true; moved;) {
@@ -65,13 +88,11 @@ Named<Duty> in_order(const Named<Duty>& all, const EvidenceMap& evidence, Diagno
       placed[i] = moved = true;
     }
   }
-  for (std::size_t i = 0; i < all.size(); ++i)
-    if (!placed[i])
-      tell(all.entries[i].first,
-           {"after",
-            "there is no duty \"" + all.entries[i].second.after + "\" to start from, or the two wait for each other",
-            {}},
-           evidence, faults);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (placed[i] || build.spoilt.at("duty." + all.entries[i].second.after)) continue;
+    const auto f = why_never(all.entries[i].first, all);
+    if (!f.problem.empty()) tell(all.entries[i].first, f, build, faults);
+  }
   return out;
 }
 
@@ -92,8 +113,8 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
     else
       all.entries.push_back(own);
   }
-  set->duty = in_order(all, build.evidence, set->faults);
-  for (auto& [name, duty] : set->duty) {
+  set->duty = in_order(all, build, set->faults);
+  const auto course = [&](const std::string& name, const Duty& duty) {
     std::string trace;
     std::vector<CourseFault> faults;
     if (!duty.trace_file.empty()) {
@@ -103,9 +124,14 @@ std::unique_ptr<DutySet> duties_of(const Build& build, const OpenText& open) {
         faults.push_back(
             {"trace_file", "cannot read \"" + duty.trace_file + "\"", "it is looked for beside the build"});
     }
-    set->courses.push_back(make_course(name, duty, trace, faults));
-    for (auto& f : faults) tell(name, f, build.evidence, set->faults);
-  }
+    Course made = make_course(name, duty, trace, faults);
+    for (auto& f : faults) tell(name, f, build, set->faults);
+    return made;
+  };
+  for (auto& [name, duty] : set->duty) set->courses.push_back(course(name, duty));
+  // One that has no place in the order is looked at for its other faults all the same.
+  for (auto& [name, duty] : all)
+    if (!set->duty.find(name)) course(name, duty);
   set->faults.sort();
   return set;
 }
@@ -118,15 +144,14 @@ Trace run_duty(const Car& car, const Course& course, const Trace* before, const 
         .reason = "it starts from " + course.duty->after + ", which did not come through: " + before->summary.reason};
     return none;
   }
-  Course own = course;  // its look-up hint is this run's alone
-  Rhs rhs(car.graph(), own);
+  Rhs rhs(car.graph(), course);
   rhs.start();
   if (options.cut) {
     const int port = car.graph().slot(options.cut->port), as = car.graph().slot(options.cut->as);
     if (port >= 0 && as >= 0) rhs.hold(static_cast<std::uint16_t>(port), static_cast<std::uint16_t>(as));
   }
   if (before) rhs.start_from(&before->values[(before->rows() - 1) * before->width]);
-  return integrate(rhs, own, options.control(*own.duty));
+  return integrate(rhs, course, options.control(*course.duty));
 }
 
 std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted,

@@ -107,7 +107,7 @@ void Rhs::operator()(double t, const double* y, double* rates) {
   open_loop_ = nullptr;
   tear_residual_ = 0;
   for (std::size_t i = 0; i < alive_.size(); ++i) values_[graph_->states[alive_[i]].value] = y[i];
-  const auto motion = course_->motion(t);
+  const auto motion = course_->motion(t, stretch_);
   auto& d = *course_->duty;
   const double outside[] = {t,
                             motion.speed,

@@ -51,6 +51,7 @@ class Rhs {
 
   const Graph* graph_;
   const Course* course_;
+  std::size_t stretch_ = 0;  ///< of the trace, where it was looked at last
   std::vector<double> values_;
   std::vector<std::size_t> alive_;
   std::vector<std::shared_ptr<void>> scratch_;

@@ -14,7 +14,12 @@ const Node* Node::find(std::string_view key) const {
   return nullptr;
 }
 
-Node* Node::find(std::string_view key) { return const_cast<Node*>(std::as_const(*this).find(key)); }
+Node* Node::find(std::string_view key) {
+  if (type != Type::table) return nullptr;
+  for (auto& e : entries)
+    if (e.key == key) return &e.value;
+  return nullptr;
+}
 
 void Diagnostics::fault(Place place, std::string path, std::string problem, std::string hint) {
   list_.push_back({Severity::fault, place, std::move(path), std::move(problem), std::move(hint)});

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "field/field.hpp"
+#include "field/spoilt.hpp"
 #include "field/tree.hpp"
 
 namespace sw {
@@ -20,11 +21,16 @@ struct Leaf {
 /// order of appearance; optional groups that are not there are passed over. Leaves without a value are visited too.
 void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view prefix,
                const std::function<void(const Leaf&)>& visit);
-/// The leaf at `path` below `owner`, with the owner open to change; null field where there is none.
+/// The same of an object that may be changed.
 struct LeafTo {
+  std::string path;
   const FieldInfo* field = nullptr;
   void* owner = nullptr;
 };
+void each_leaf_to(std::span<const FieldInfo> fields, void* owner, std::string_view prefix,
+                  const std::function<void(const LeafTo&)>& visit);
+/// The leaf at `path` below `owner`; null field where there is none. Of an owner open to change, it stays so.
+Leaf find_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view path);
 LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path);
 /// Whether a leaf has a value: of a text or a list of names, whether it is not empty.
 bool has_value(const FieldInfo& leaf, const void* owner);
@@ -40,10 +46,12 @@ const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view 
 /// Known beside the table's fields: `note` anywhere, `part` where the shelf can fill the group and beside a value,
 /// `base` and `shelf` at the top. A figure taken from a part (Node::part) is `data sheet` unless it says otherwise,
 /// any other `usual`.
-/// Where nothing is given the field table's default stands in with its evidence (`fill_defaults`, run after).
+/// Where nothing is given the field table's default stands in with its evidence (`fill_defaults`, run after); not where
+/// something was given that could not be read.
 void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std::string_view path,
           EvidenceMap& evidence, Diagnostics& faults, Source usual = Source::stated);
-void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence);
+void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence,
+                   const Spoilt& spoilt = {});
 
 /// The object as a tree whose texts read back to the same object and evidence; defaults are left out.
 Node write(std::span<const FieldInfo> fields, const void* owner, std::string_view path, const EvidenceMap& evidence);

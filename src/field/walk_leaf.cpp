@@ -25,38 +25,71 @@ std::size_t index_of(const FieldInfo& list, const void* owner, std::string_view 
   return i;
 }
 
-}  // namespace
+/// What a group or an entry of a list holds, changeable where its owner is. A group that is not there is null, for to
+/// ask for it to be changed would put it there.
+const void* child_of(const FieldInfo& f, const void* owner) { return f.access.child(owner); }
+void* child_of(const FieldInfo& f, void* owner) { return f.access.child(owner) ? f.access.child_to(owner) : nullptr; }
+const void* item_of(const FieldInfo& f, const void* owner, std::size_t i) { return f.access.item(owner, i); }
+void* item_of(const FieldInfo& f, void* owner, std::size_t i) { return f.access.item_to(owner, i); }
 
-void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view prefix,
-               const std::function<void(const Leaf&)>& visit) {
+/// `Found` is Leaf with a const owner or LeafTo with an open one.
+template <class Found, class Owner>
+void visit_leaves(std::span<const FieldInfo> fields, Owner* owner, std::string_view prefix,
+                  const std::function<void(const Found&)>& visit) {
   for (auto& f : fields) {
     std::string path = below(prefix, f.key);
     if (f.type == FieldType::group) {
-      if (auto* child = f.access.child(owner)) each_leaf(f.access.children(), child, path, visit);
+      if (auto* child = child_of(f, owner)) visit_leaves<Found>(f.access.children(), child, path, visit);
     } else if (f.type == FieldType::list) {
       for (std::size_t i = 0; i < f.access.count(owner); ++i)
-        each_leaf(f.access.children(), f.access.item(owner, i), below(path, f.access.name(owner, i)), visit);
+        visit_leaves<Found>(f.access.children(), item_of(f, owner, i), below(path, f.access.name(owner, i)), visit);
     } else {
       visit({std::move(path), &f, owner});
     }
   }
 }
 
+template <class Found, class Owner>
+Found leaf_at(std::span<const FieldInfo> fields, Owner* owner, std::string_view whole) {
+  for (std::string_view path = whole;;) {
+    auto [key, rest] = split(path);
+    auto* f = by_key(fields, key);
+    if (!f) return {};
+    if (f->type == FieldType::group) {
+      owner = child_of(*f, owner);
+      if (!owner) return {};
+    } else if (f->type == FieldType::list) {
+      auto [name, deeper] = split(rest);
+      const std::size_t i = index_of(*f, owner, name);
+      if (i == f->access.count(owner)) return {};
+      owner = item_of(*f, owner, i);
+      rest = deeper;
+    } else {
+      return rest.empty() ? Found{std::string(whole), f, owner} : Found{};
+    }
+    fields = f->access.children();
+    path = rest;
+  }
+}
+
+}  // namespace
+
+void each_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view prefix,
+               const std::function<void(const Leaf&)>& visit) {
+  visit_leaves<Leaf>(fields, owner, prefix, visit);
+}
+
+void each_leaf_to(std::span<const FieldInfo> fields, void* owner, std::string_view prefix,
+                  const std::function<void(const LeafTo&)>& visit) {
+  visit_leaves<LeafTo>(fields, owner, prefix, visit);
+}
+
+Leaf find_leaf(std::span<const FieldInfo> fields, const void* owner, std::string_view path) {
+  return leaf_at<Leaf>(fields, owner, path);
+}
+
 LeafTo find_leaf(std::span<const FieldInfo> fields, void* owner, std::string_view path) {
-  auto [key, rest] = split(path);
-  auto* f = by_key(fields, key);
-  if (!f) return {};
-  if (f->type == FieldType::group) {
-    if (!f->access.child(owner)) return {};
-    return find_leaf(f->access.children(), f->access.child_to(owner), rest);
-  }
-  if (f->type == FieldType::list) {
-    auto [name, deeper] = split(rest);
-    std::size_t i = index_of(*f, owner, name);
-    if (i == f->access.count(owner)) return {};
-    return find_leaf(f->access.children(), f->access.item_to(owner, i), deeper);
-  }
-  return rest.empty() ? LeafTo{f, owner} : LeafTo{};
+  return leaf_at<LeafTo>(fields, owner, path);
 }
 
 bool has_value(const FieldInfo& f, const void* owner) {

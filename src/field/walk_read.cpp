@@ -157,13 +157,14 @@ void read(const Node& table, std::span<const FieldInfo> fields, void* owner, std
   faults.sort();
 }
 
-void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence) {
-  each_leaf(fields, owner, path, [&](const Leaf& leaf) {
+void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_view path, EvidenceMap& evidence,
+                   const Spoilt& spoilt) {
+  each_leaf_to(fields, owner, path, [&](const LeafTo& leaf) {
     auto& f = *leaf.field;
-    if (!f.fallback || !f.access.get || f.access.get(leaf.owner)) return;
+    if (!f.fallback || !f.access.get || f.access.get(leaf.owner) || spoilt.at(leaf.path)) return;
     if (f.harm && f.fallback_source == Source::typical) return;
     double si = f.type == FieldType::quantity ? to_si(*f.fallback, *f.kind, unit_of(f)) : *f.fallback;
-    f.access.set(const_cast<void*>(leaf.owner), si);
+    f.access.set(leaf.owner, si);
     evidence[leaf.path] = {
         .source = f.fallback_source, .half_width = usual_half_width(f, f.fallback_source, si), .defaulted = true};
   });

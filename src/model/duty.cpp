@@ -1,9 +1,46 @@
 #include "model/duty.hpp"
 
 #include <algorithm>
+#include <array>
+
+#include "physics/cycle.hpp"
 
 namespace sw {
 namespace {
+
+/// A text put together at compile time, for a field table keeps views.
+struct Sentence {
+  std::array<char, 512> letters{};
+  std::size_t length = 0;
+  consteval void add(std::string_view more) {
+    for (char c : more) letters[length++] = c;
+  }
+  template <std::size_t N>
+  consteval void add_units(const physics::HeadingUnit (&units)[N]) {
+    bool first = true;
+    for (auto& u : units) {
+      if (u.name.empty()) continue;
+      add(first ? "" : ", ");
+      add(u.name);
+      first = false;
+    }
+  }
+  constexpr std::string_view view() const { return {letters.data(), length}; }
+};
+
+/// From the reader's own table of units.
+consteval Sentence trace_sentence() {
+  Sentence s;
+  s.add("A recorded speed trace beside the build: CSV with a column time (");
+  s.add_units(physics::trace_time_units);
+  s.add("; without a unit s) and a column speed (");
+  s.add_units(physics::trace_speed_units);
+  s.add(
+      "), the unit after an underscore or in brackets, as in time_s or Speed (km/h). Other columns are passed over; "
+      "cells are parted by commas, semicolons or tabs.");
+  return s;
+}
+constexpr Sentence trace_words = trace_sentence();
 
 constexpr FieldInfo table[] = {
     text<&Duty::title>("title", "title").says("What the car is asked to do, in a few words."),
@@ -42,8 +79,7 @@ constexpr FieldInfo table[] = {
         .from(0, 200)
         .spread({})
         .says("Speed against time, in place of one speed."),
-    text<&Duty::trace_file>("trace_file", "recorded trace")
-        .says("A recorded speed trace: CSV with a column time_s and a column speed_mph or speed_kmh."),
+    text<&Duty::trace_file>("trace_file", "recorded trace").says(trace_words.view()),
     number<&Duty::grade>("grade", "grade")
         .from(-0.3, 0.3)
         .or_else(0, Source::chosen)

@@ -1,5 +1,7 @@
 #include "model/resolver.hpp"
 
+#include <algorithm>
+
 namespace sw {
 
 std::string Resolver::path_of(const void* member) const {
@@ -10,10 +12,12 @@ std::string Resolver::path_of(const void* member) const {
   return found;
 }
 
-void Resolver::fault(const void* member, std::string problem, std::string hint) {
+void Resolver::fault(const void* member, std::string problem, std::string hint,
+                     std::initializer_list<const void*> beside) {
   const auto path = path_of(member);
   const Evidence* e = evidence_of(member);
   missing_.push_back(path);
+  if (spoilt(path) || std::any_of(beside.begin(), beside.end(), [&](auto* m) { return spoilt(path_of(m)); })) return;
   faults_.fault(e ? e->place : Place{}, path, std::move(problem), std::move(hint));
 }
 

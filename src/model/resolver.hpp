@@ -1,6 +1,7 @@
 #pragma once
 // Reads the inputs a model is made from and notes which are missing, by the field's own path: the path is found from
 // the member's address, so no list of names stands beside the field table.
+#include <initializer_list>
 #include <limits>
 #include <optional>
 #include <string>
@@ -13,9 +14,10 @@ namespace sw {
 
 class Resolver {
  public:
-  /// `fields` and `root` are those of the whole build; `evidence` its evidence.
-  Resolver(std::span<const FieldInfo> fields, const void* root, const EvidenceMap& evidence)
-      : fields_(fields), root_(root), evidence_(&evidence) {}
+  /// `fields` and `root` are those of the whole build; `evidence` its evidence; `spoilt` what could not be read of it.
+  Resolver(std::span<const FieldInfo> fields, const void* root, const EvidenceMap& evidence,
+           const Spoilt* spoilt = nullptr)
+      : fields_(fields), root_(root), evidence_(&evidence), spoilt_(spoilt) {}
 
   /// The SI value; where it is missing its path is noted and NaN returned.
   template <class T>
@@ -36,10 +38,15 @@ class Resolver {
     return nullptr;
   }
   /// Figures that are there and cannot be: a fault of the build at the member's own place. The system is not usable.
-  void fault(const void* member, std::string problem, std::string hint = {});
+  /// Nothing is said where the member or one `beside` it, without which the rule would be another, could not be read:
+  /// only members for which something else stands in when they are missing need to be named.
+  void fault(const void* member, std::string problem, std::string hint = {},
+             std::initializer_list<const void*> beside = {});
   /// The same at a list entry or group that has no member of its own.
   void fault_at(std::string path, std::string problem, std::string hint = {});
   const Diagnostics& faults() const { return faults_; }
+  /// Whether something at or below this path was given and could not be read.
+  bool spoilt(std::string_view path) const { return spoilt_ && spoilt_->at(path); }
 
   /// Notes something missing that is not one member, in words: `wiring.run: a run from "alternator" to "battery"`.
   void lacks(std::string what) { missing_.push_back(std::move(what)); }
@@ -61,6 +68,7 @@ class Resolver {
   std::span<const FieldInfo> fields_;
   const void* root_;
   const EvidenceMap* evidence_;
+  const Spoilt* spoilt_;
   std::vector<std::string> missing_;
   Diagnostics faults_;
 };

@@ -10,13 +10,6 @@
 namespace sw::physics {
 namespace {
 
-struct NamedFactor {
-  std::string_view name;
-  double factor;
-};
-constexpr NamedFactor time_units[] = {{"", 1}, {"s", 1}, {"sec", 1}, {"seconds", 1}, {"ms", 1e-3}, {"min", 60}};
-constexpr NamedFactor speed_units[] = {{"mph", 0.44704}, {"mi/h", 0.44704}, {"kmh", 1 / 3.6}, {"km/h", 1 / 3.6},
-                                       {"kph", 1 / 3.6}, {"kmph", 1 / 3.6}, {"m/s", 1}};
 constexpr std::size_t most_told = 10;
 
 std::string_view trim(std::string_view s, std::string_view blank = " \t\r\"") {
@@ -58,7 +51,7 @@ std::string lower(std::string_view text) {
 }
 
 /// The factor of `Speed (km/h)` where its name is `name` and its unit among `units`.
-std::optional<double> factor_of(std::string_view heading, std::string_view name, std::span<const NamedFactor> units) {
+std::optional<double> factor_of(std::string_view heading, std::string_view name, std::span<const HeadingUnit> units) {
   const std::string small = lower(heading);
   if (!small.starts_with(name)) return {};
   const std::string_view rest = std::string_view(small).substr(name.size());
@@ -92,9 +85,9 @@ std::variant<Columns, TraceFaults> columns(std::string_view header) {
   std::string given;
   for (std::size_t i = 0; i < names.size(); ++i) {
     given += (given.empty() ? "\"" : ", \"") + std::string(names[i]) + "\"";
-    if (const auto f = factor_of(names[i], "time", time_units); f && c.time == none)
+    if (const auto f = factor_of(names[i], "time", trace_time_units); f && c.time == none)
       c.time = i, c.time_unit = *f, c.time_name = names[i];
-    const auto f = factor_of(names[i], "speed", speed_units);
+    const auto f = factor_of(names[i], "speed", trace_speed_units);
     if (!f) continue;
     if (c.speed != none)
       return TraceFaults{{1, "two speed columns: keep one of " + c.speed_name + " and " + std::string(names[i])}};

@@ -13,6 +13,16 @@ namespace sw::physics {
 struct SpeedTrace {
   std::vector<double> time_s, speed_m_s;  ///< same length, time rising
 };
+/// The units a heading may name; the empty one is meant where it names none. Messages and docs are made from these.
+struct HeadingUnit {
+  std::string_view name;
+  double factor;  ///< to SI
+};
+inline constexpr HeadingUnit trace_time_units[] = {{"", 1},        {"s", 1},     {"sec", 1},
+                                                   {"seconds", 1}, {"ms", 1e-3}, {"min", 60}};
+inline constexpr HeadingUnit trace_speed_units[] = {{"mph", 0.44704},  {"mi/h", 0.44704}, {"kmh", 1 / 3.6},
+                                                    {"km/h", 1 / 3.6}, {"kph", 1 / 3.6},  {"kmph", 1 / 3.6},
+                                                    {"m/s", 1}};
 struct TraceFault {
   std::size_t line;  ///< from 1; 0 for the text as a whole
   std::string problem;

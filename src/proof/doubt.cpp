@@ -86,8 +86,7 @@ double Move::slope(std::size_t i) const {
 }
 
 std::optional<double> value_at(const Build& build, const std::string& path) {
-  Build& open = const_cast<Build&>(build);  // find_leaf hands out a changeable owner; nothing is changed here
-  auto leaf = find_leaf(build_fields(), &open, path);
+  auto leaf = find_leaf(build_fields(), &build, path);
   return leaf.field && leaf.field->access.get ? leaf.field->access.get(leaf.owner) : std::nullopt;
 }
 

@@ -14,14 +14,16 @@ namespace sw {
 /// An unknown that decides a verdict: measure it next.
 struct NextMeasure {
   std::string path, evidence;
-  std::string finding;  ///< id of the finding it weighs on most
-  double share = 0;     ///< of that finding's doubt, 0 to 1; 1 where the figure is missing altogether
+  std::string finding;              ///< id of the finding it weighs on most, of those that could do most harm
+  double share = 0;                 ///< of that finding's doubt, 0 to 1; 1 where the figure is missing altogether
+  int decides = 1;                  ///< findings that wait for it, or whose doubt it makes most of
+  Hazard worst = Hazard::nuisance;  ///< of those
 };
 
 struct Proof {
   std::vector<Finding> findings;    ///< in system, requirement, duty, place order
   std::vector<std::string> duties;  ///< keys of the duties looked at
-  std::vector<NextMeasure> next;    ///< most deciding first
+  std::vector<NextMeasure> next;    ///< what could do harm first, then by how many findings it decides
   Story story;                      ///< how what fails hangs together
   std::size_t count(State s) const;
   /// 1 something fails, 3 nothing fails but something is unproven or nothing was looked at, else 0.

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <thread>
+#include <tuple>
 
 #include "proof/because.hpp"
 #include "proof/levers.hpp"
@@ -197,18 +198,20 @@ class Prover {
     }
   }
 
-  /// Missing figures first, then for each finding in doubt the input that makes most of it.
+  /// Missing figures, and for each finding in doubt the input that makes most of it. A figure that decides whether
+  /// somebody is hurt comes first; then the one that decides most findings.
   void rank_measures(Proof& p) const {
     auto add = [&](NextMeasure n) {
       auto same = std::find_if(p.next.begin(), p.next.end(), [&](auto& o) { return o.path == n.path; });
-      if (same == p.next.end())
-        p.next.push_back(std::move(n));
-      else if (n.share > same->share)
-        *same = std::move(n);
+      if (same == p.next.end()) return void(p.next.push_back(std::move(n)));
+      n.decides += same->decides;
+      // The finding that is named is the one of most weight.
+      if (std::tuple(n.worst, -n.share) < std::tuple(same->worst, -same->share)) return void(*same = std::move(n));
+      same->decides = n.decides;
     };
     for (std::size_t i = 0; i < p.findings.size(); ++i) {
       auto& f = p.findings[i];
-      for (auto& m : f.missing) add({m, "missing", f.id, 1.0});
+      for (auto& m : f.missing) add({m, "missing", f.id, 1.0, 1, f.hazard});
       if (f.state != State::tight) continue;
       const int limit = f.margin.value_or(0) >= 0 ? -1 : 1;
       const Move* most = nullptr;
@@ -216,9 +219,11 @@ class Prover {
         if (m.has_doubt() && m.reach(i, limit) > (most ? most->reach(i, limit) : 0.0)) most = &m;
       if (most && f.half_width > 0)
         add({most->path, std::string(name_of(most->evidence.source)), f.id,
-             std::pow(most->reach(i, limit) / f.half_width, 2)});
+             std::pow(most->reach(i, limit) / f.half_width, 2), 1, f.hazard});
     }
-    std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) { return a.share > b.share; });
+    std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) {
+      return std::tuple(a.worst, -a.decides, -a.share) < std::tuple(b.worst, -b.decides, -b.share);
+    });
   }
 
   const Build& build_;

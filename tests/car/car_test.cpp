@@ -83,14 +83,14 @@ TEST(StartingCars, LackOnlyTheSystemVoltage) {
 /// Taking out any one figure of a sound car leaves a graph that is whole, or says by name what it lacks.
 TEST(OneFigureLess, IsToldByItsNameOrNotNeeded) {
   Opened o = open(files::root() / "demo/sound.toml", from_disk());
-  std::vector<Leaf> leaves;
-  each_leaf(build_fields(), &o.build, "", [&](const Leaf& leaf) {
+  std::vector<LeafTo> leaves;
+  each_leaf_to(build_fields(), &o.build, "", [&](const LeafTo& leaf) {
     if (leaf.field->access.get && leaf.field->access.get(leaf.owner)) leaves.push_back(leaf);
   });
   ASSERT_GT(leaves.size(), 150u);
   int needed = 0;
   for (auto& leaf : leaves) {
-    auto* owner = const_cast<void*>(leaf.owner);
+    auto* owner = leaf.owner;
     const auto value = leaf.field->access.get(owner);
     leaf.field->access.set(owner, std::nullopt);
     const Car car(o.build);

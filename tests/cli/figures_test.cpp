@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "car/build.hpp"
 #include "cli/page.hpp"
 #include "cli/sample_proof.hpp"
 
@@ -37,6 +38,40 @@ TEST(WithDoubt, LeavesOutADoubtThatSaysNothing) {
     f.half_width = f.far_width = nothing;
     EXPECT_EQ(shown(with_doubt(f)), "12 V");
   }
+}
+
+/// Three digits, or the decimals of the limit; more only where fewer would hide the side.
+TEST(WithDoubt, TellsNoMoreDigitsThanLimitAndMarginAskFor) {
+  Finding f = thick_wire();
+  f.quantity = &kind::voltage;
+  f.unit = "V";
+  f.half_width = f.far_width = 1e-5;
+  f.high_limit = 0.5;
+  f.predicted = 0.069861;
+  EXPECT_EQ(shown(with_doubt(f)), "0.0699 V ± 1e-5 V");
+  f.half_width = f.far_width = 0;
+  EXPECT_EQ(shown(measure_words(f)), "0.0699 V where 0.5 V is the most");
+  f.high_limit = 1012.25;
+  f.predicted = 901.2345;
+  EXPECT_EQ(digits_of(*f.predicted, f), 3) << "a limit told to four digits has no decimals";
+  f.high_limit = 13;
+  f.predicted = 13.0042;
+  EXPECT_EQ(shown(measure_words(f)), "13.004 V where 13 V is the most");
+  f.half_width = f.far_width = 400;
+  f.predicted = 1234.5;
+  EXPECT_EQ(shown(with_doubt(f)), "1230 V ± 400 V");
+}
+
+TEST(InWrittenUnits, TellsOneKindInOneUnit) {
+  Diagnostics faults;
+  const Node root = parse_text("[cooling.thermostat]\nopens = \"180 degF\"\n", 0, false, faults);
+  Proof p{.findings = {hot_coolant()}, .duties = {}, .next = {}};
+  p.findings[0].because = {{.what = "air", .value = 300, .kind = &kind::temperature, .unit = "degC", .evidence = {}},
+                           {.what = "rise", .value = 10, .kind = &kind::temperature_step, .unit = "K", .evidence = {}}};
+  const Proof told = in_written_units(p, WrittenUnits(root, build_fields()));
+  EXPECT_EQ(shown(measure_words(told.findings[0])), "217 degF ± 7.2 degF where 221 degF is the most");
+  EXPECT_EQ(shown(because_value(told.findings[0].because[0])), "80.33 degF");
+  EXPECT_EQ(shown(because_value(told.findings[0].because[1])), "18 degF");
 }
 
 // 103 degC below its 105 may go 1 K up, toward the limit, and 4 K down.

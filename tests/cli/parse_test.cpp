@@ -52,7 +52,8 @@ TEST(ParseArgs, LeadsHelpAndVersionToTheirCommands) {
 TEST(ParseArgs, NeedsNoOperandBesideAnOptionThatStandsAlone) {
   EXPECT_TRUE(good({"sum", "--list"}).has("--list"));
   EXPECT_EQ(fault({"check", "--all"}),
-            "check: BUILD is missing; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] [--all]");
+            "check: BUILD is missing; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] [--all] "
+            "[--system NAME]...");
 }
 
 TEST(ParseArgs, SaysWhatIsWrongAndWhatToDo) {
@@ -68,7 +69,7 @@ TEST(ParseArgs, SaysWhatIsWrongAndWhatToDo) {
   EXPECT_EQ(fault({"check", "a", "--json", "--json"}), "check: --json is given twice; keep one");
   EXPECT_EQ(fault({"check", "a", "b"}),
             "check: \"b\" is one word too many; write streetwright check BUILD [--json] [--duty DUTY] [--because ID] "
-            "[--all]");
+            "[--all] [--system NAME]...");
   EXPECT_EQ(fault({"check", "a", "--color=allways"}), "check: --color cannot be \"allways\"; did you mean always?");
   EXPECT_EQ(fault({"completion", "fish"}), "completion: SHELL cannot be \"fish\"; it is one of bash");
 }

@@ -25,7 +25,7 @@ Json one(const Finding& f) { return Json::parse(finding_json(f)); }
 
 TEST(ProofJson, HasItsKeysInOrder) {
   const Json j = sample();
-  EXPECT_EQ(keys(j), (Keys{"build", "duties", "findings", "summary", "next"}));
+  EXPECT_EQ(keys(j), (Keys{"build", "duties", "findings", "summary", "next", "warnings"}));
   EXPECT_EQ(j["build"], "thistledown.toml");
   EXPECT_EQ(j["duties"], (Json{"hot-idle", "parade", "cruise", "grade"}));
   EXPECT_EQ(j["summary"], (Json{{"holds", 2}, {"tight", 1}, {"fails", 3}, {"unproven", 1}}));
@@ -37,7 +37,9 @@ TEST(ProofJson, HasItsKeysInOrder) {
   EXPECT_EQ(j["next"][1], (Json{{"path", "cooling.radiator.core_width"},
                                 {"evidence", "measured"},
                                 {"finding", "cooling.coolant-temperature@grade"},
-                                {"share", 0.62}}));
+                                {"share", 0.62},
+                                {"decides", 1},
+                                {"hazard", "nuisance"}}));
 }
 
 TEST(ProofJson, NamesWhatAFindingFollowsOnlyWhereItDoes) {
@@ -115,7 +117,7 @@ TEST(FaultsJson, HoldsEveryFaultWithItsPlace) {
   d.fault({}, "engine", "is missing");
   d.warn({}, "engine", "a warning is no fault");
   const Json j = Json::parse(faults_json(d, {"car.toml"}));
-  EXPECT_EQ(keys(j), Keys{"faults"});
+  EXPECT_EQ(keys(j), (Keys{"faults", "warnings"}));
   EXPECT_EQ(j["faults"][0], (Json{{"file", "car.toml"},
                                   {"line", 3},
                                   {"column", 5},

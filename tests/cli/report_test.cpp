@@ -107,7 +107,32 @@ TEST(Report, TellsWhatIsOffInOneLineASystem) {
       report(p, {.width = 120, .unicode = true, .colour = false}, {.all = true, .title = "", .build = "x.toml"});
   EXPECT_NE(text.find("wiring: 2 more where nothing flows"), std::string::npos) << text;
   EXPECT_EQ(text.find("lamp"), std::string::npos);
-  EXPECT_TRUE(text.ends_with("0 fail · 0 tight · 0 unproven · 3 hold\n"));
+  EXPECT_TRUE(text.ends_with("0 fail · 0 tight · 0 unproven · 1 hold · 2 where nothing flows\n"));
+}
+
+TEST(Report, ListsOnlyTheSystemsAskedForAndCountsTheOthers) {
+  ReportOptions narrow = usual;
+  narrow.all = true;
+  narrow.systems = {"cooling"};
+  const auto text = report(sample_proof(), {.width = 120, .unicode = true, .colour = false}, narrow);
+  EXPECT_NE(text.find(clean(hot_coolant().title)), std::string::npos) << text;
+  EXPECT_EQ(text.find("current made covers current used"), std::string::npos) << text;
+  EXPECT_NE(text.find("Not listed, of other systems: 2 fail · 2 hold\n"), std::string::npos) << text;
+  EXPECT_TRUE(text.ends_with("3 fail · 1 tight · 1 unproven · 2 hold\n")) << "the count is the whole car's";
+}
+
+TEST(Report, PutsWhatIsMeasuredAtOnePartTogether) {
+  Proof p = sample_proof();
+  p.next = {{"wiring.run.feed.gauge", "missing", "wiring.a", 1.0, 12, Hazard::harm},
+            {"cooling.cap.pressure", "missing", "cooling.cap", 1.0, 1, Hazard::damage},
+            {"wiring.run.feed.length", "missing", "wiring.b", 1.0, 3, Hazard::nuisance}};
+  const auto text = report(p, {.width = 120, .unicode = true, .colour = false}, usual);
+  EXPECT_NE(text.find("Measure next: wiring.run\n"
+                      "  feed.gauge, missing for wiring.a and decides 11 more; harm\n"
+                      "  feed.length, missing for wiring.b and decides 2 more\n"
+                      "Measure next: cooling.cap.pressure, missing for cooling.cap\n"),
+            std::string::npos)
+      << text;
 }
 
 TEST(Report, EndsWithTheCounts) {

@@ -21,6 +21,21 @@ TEST(Overlay, OnlyWhatDiffers) {
   EXPECT_EQ(o.evidence.at("wiring.run.fan.gauge").place.file, 0);
 }
 
+TEST(Overlay, WarnsOfANewEntryThatMayBeASlip) {
+  const auto over = [](const std::string& text) {
+    return open_car({{"cars/car.toml", "base = \"b.toml\"\n" + text}, {"cars/b.toml", pickup}});
+  };
+  auto slip = over("[wiring.run.pmup]\ngauge = \"8 AWG\"\n");
+  EXPECT_EQ(slip.said, lines("cars/car.toml:2:13: warning: wiring.run.pmup: makes a new entry, and \"pump\" that it is "
+                             "laid over stays as it was; did you mean \"pump\"? Where a new one is meant, a name less "
+                             "like it ends this line"));
+  EXPECT_FALSE(slip.doc.faults.any_fault());
+  EXPECT_EQ(slip.car.wiring.run.size(), 3u);
+  // A number more is a way to name a second one; what is taken out makes way.
+  EXPECT_EQ(over("[wiring.run.pump2]\ngauge = \"8 AWG\"\n").said, lines());
+  EXPECT_EQ(over("[wiring.run]\npump = false\npmup.gauge = \"8 AWG\"\n").said, lines());
+}
+
 TEST(Overlay, AValueIsReplacedWithItsEvidence) {
   auto o = open_car({{"cars/car.toml", "base = \"b.toml\"\n[cooling.radiator]\ncore_width = { value = \"28 in\" }"},
                      {"cars/b.toml", pickup}});

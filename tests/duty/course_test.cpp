@@ -29,9 +29,10 @@ TEST(Course, HoldsOneSpeed) {
   Duty d = lasting(60);
   d.speed = Speed{20};
   const Course c = course_of(d);
+  std::size_t hint = 0;
   for (double t : {0.0, 30.0, 60.0, 1e6}) {
-    EXPECT_EQ(c.motion(t).speed, 20);
-    EXPECT_EQ(c.motion(t).acceleration, 0);
+    EXPECT_EQ(c.motion(t, hint).speed, 20);
+    EXPECT_EQ(c.motion(t, hint).acceleration, 0);
   }
   EXPECT_EQ(c.step_limit(10), 50);
   EXPECT_FALSE(c.corner_at(0));
@@ -45,11 +46,13 @@ TEST(Course, FollowsTheTraceWhateverWasAskedBefore) {
   };
   const At all[] = {{-5, 0, 0},     {0, 0, 0},     {10, 0, 1}, {15, 5, 1},
                     {20, 10, -0.2}, {30, 8, -0.2}, {40, 6, 0}, {50, 6, 0}};
+  std::size_t hint = 0;
   for (auto& first : all)
     for (auto& second : all) {  // the look-up remembers where it was; the answer must not
-      c.motion(first.t);
-      EXPECT_NEAR(c.motion(second.t).speed, second.speed, 1e-12) << second.t << " after " << first.t;
-      EXPECT_NEAR(c.motion(second.t).acceleration, second.acceleration, 1e-12) << second.t << " after " << first.t;
+      c.motion(first.t, hint);
+      EXPECT_NEAR(c.motion(second.t, hint).speed, second.speed, 1e-12) << second.t << " after " << first.t;
+      EXPECT_NEAR(c.motion(second.t, hint).acceleration, second.acceleration, 1e-12)
+          << second.t << " after " << first.t;
     }
 }
 
@@ -81,7 +84,8 @@ TEST(Course, ReadsARecordedTraceAndTellsWhereItIsWrong) {
   d.trace_file = "drive.csv";
   const Course c = course_of(d, "time_s,speed_kmh\n0,0\n10,36\n");
   EXPECT_EQ(c.duration, 10);
-  EXPECT_NEAR(c.motion(5).speed, 5, 1e-12);
+  std::size_t hint = 0;
+  EXPECT_NEAR(c.motion(5, hint).speed, 5, 1e-12);
   std::vector<CourseFault> faults;
   make_course("drive", d, "time_s,speed_kmh\n0,0\n10,fast\n", faults);
   ASSERT_FALSE(faults.empty());

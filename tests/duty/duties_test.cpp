@@ -74,13 +74,15 @@ TEST(Duties, NameLoopsStrangersAndLostFiles) {
   b.duty.entries = {{"hen", starting_after("egg")},
                     {"egg", starting_after("hen")},
                     {"orphan", starting_after("nobody")},
-                    {"lost", lost}};
+                    {"lost", lost},
+                    {"late", starting_after("orphan")}};
   const auto set = duties_of(b, no_files);
   auto told = [&](const std::string& part, const std::string& more) {
     for (auto& f : set->faults.all())
       if (f.path == part && f.problem.find(more) != std::string::npos) return true;
     return false;
   };
+  // The last waits for one that is told already.
   EXPECT_EQ(set->faults.all().size(), 4u);
   EXPECT_TRUE(told("duty.hen.after", "\"egg\""));
   EXPECT_TRUE(told("duty.egg.after", "\"hen\""));

@@ -128,7 +128,8 @@ class RandomBuild {
 
 /// Gives a leaf the value it has in another build; it keeps its own where that has no such leaf.
 inline void copy_value(Build& to, const Build& from, const std::string& path) {
-  auto there = find_leaf(build_fields(), const_cast<Build*>(&from), path), here = find_leaf(build_fields(), &to, path);
+  const auto there = find_leaf(build_fields(), &from, path);
+  const auto here = find_leaf(build_fields(), &to, path);
   if (here.field && there.field) copy_leaf(*here.field, there.owner, here.owner);
 }
 

@@ -27,7 +27,8 @@ constexpr FieldInfo pulley_table[] = {
 static_assert(std::size(pulley_table) == member_count<Pulley>());
 
 constexpr FieldInfo belt_table[] = {
-    choice<&Belt::section>("section", "section", section_names).says("V-belt or ribbed belt."),
+    choice<&Belt::section>("section", "section", section_names)
+        .says("V-belt or ribbed belt. Told only: nothing is computed from it yet."),
     integer<&Belt::count>("count", "belts side by side")
         .from(1, 4)
         .or_else(1, Source::chosen)

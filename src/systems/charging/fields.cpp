@@ -6,7 +6,8 @@ namespace {
 constexpr FieldInfo alternator_table[] = {
     choice<&Alternator::machine>("machine", "machine", machine_names)
         .or_else(0, Source::chosen)
-        .says("Alternator, or a generator with its regulator box."),
+        .says(
+            "Alternator, or a generator with its regulator box. No usual curve of output stands in for a generator's."),
     choice<&Alternator::earth>("earth", "earth", earth_names)
         .decides_harm()
         .says("Which side of the machine is joined to its case."),

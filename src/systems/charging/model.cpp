@@ -22,6 +22,11 @@ std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r)
               "add the speed from which the machine gives current, with 0 A");
     return f;
   }
+  // The usual shape is an alternator's: a generator gives nothing at its idle and its full current soon after.
+  if (in.machine == Machine::generator) {
+    r.need(in.output_curve);
+    return std::nullopt;
+  }
   const double rated = r.need(in.rated_current);
   if (std::isnan(rated)) return std::nullopt;
   Curve c;

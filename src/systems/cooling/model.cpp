@@ -53,7 +53,7 @@ void resolve_fans(const Input& in, Model& m, Resolver& r) {
     const double share = fan.reversed ? r.need(f.reversed_share) : 1.0;
     if (f.curve) {
       fan.curve = curve_of(*f.curve, m.face_m2);
-      if (!fan.curve->valid)
+      if (!fan.curve->valid && !std::isnan(m.face_m2))
         r.fault(&f.curve, "the pressure does not fall as the flow grows", "rows from shut off to free flow");
     } else {
       fan.face_m_s = share * r.need(f.flow) / m.face_m2;
@@ -113,7 +113,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.conductance_m_s = r.need(c.conductance_speed);
   m.exponent = r.need(c.conductance_exponent);
   m.loss = c.airflow_loss ? fit_loss(*c.airflow_loss) : usual_loss * r.need(c.usual_loss);
-  if (!(m.loss > 0)) r.fault(&c.airflow_loss, "an airflow loss of nothing", "give the pressures the core loses");
+  if (!(m.loss > 0)) r.fault(&c.airflow_loss, "an airflow loss of nothing", "give the pressures the core loses", {&c.usual_loss});
   m.radiator_m3 = r.need(c.volume);
   m.engine_m3 = r.need(in.coolant) - m.radiator_m3;
   if (m.engine_m3 < 0.2 * m.radiator_m3)

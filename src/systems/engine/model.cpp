@@ -82,7 +82,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.bay_share = r.need(in.bay_share);
   if (!adds_up(m))
     r.fault(&in.bsfc, "shaft power and the shares to coolant, oil and engine bay come to more than the fuel's heat",
-            "look at bsfc, idle_fuel and the shares");
+            "look at bsfc, idle_fuel and the shares", {&in.idle_fuel, &in.coolant_heat});
   m.metal_j_k = r.need(in.metal_mass) * iron_j_kg_k;
   m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
   m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);

@@ -47,8 +47,12 @@ TEST(ChargingModel, TheUsualCurveReachesTheRating) {
   EXPECT_EQ(r.model.output->at(900 * rpm).value, 0);
   for (double n = 900; n < 6000; n += 100)
     EXPECT_LE(r.model.output->at(n * rpm).value, r.model.output->at((n + 100) * rpm).value);
-  std::get<charging::Input>(b.inputs).alternator.rated_current.reset();
+  auto& machine = std::get<charging::Input>(b.inputs).alternator;
+  machine.rated_current.reset();
   EXPECT_EQ(resolved<charging::System>(b).missing, std::vector<std::string>{"charging.alternator.rated_current"});
+  // The usual curve is an alternator's and no other machine's.
+  machine.machine = charging::Machine::generator;
+  EXPECT_EQ(resolved<charging::System>(b).missing, std::vector<std::string>{"charging.alternator.output_curve"});
 }
 
 TEST(ChargingModel, ACurveOfTooManyPointsIsSaid) {
