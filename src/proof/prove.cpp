@@ -4,7 +4,7 @@
 #include <tuple>
 
 #include "proof/because.hpp"
-#include "proof/levers.hpp"
+#include "proof/offers.hpp"
 #include "proof/proof.hpp"
 #include "proof/which_part.hpp"
 #include "quantity/print.hpp"
