@@ -3,6 +3,7 @@
 // rates of its own states. Blocks know nothing of each other; the graph joins and orders them.
 #include <memory>
 #include <span>
+#include <string>
 
 #include "model/duty.hpp"
 #include "model/port.hpp"
@@ -60,8 +61,8 @@ struct ValidRange {
 };
 struct Validity {
   std::string_view port;
-  ValidRange range;      ///< where it is the law's own
-  std::string_view law;  ///< in the plural, as it stands in a reason: "the coolant's figures"
+  ValidRange range;                               ///< where it is the law's own
+  std::string_view law;                           ///< in the plural, as it stands in a reason: "the coolant's figures"
   ValidRange (*of)(const void* model) = nullptr;  ///< where it is the part's: read instead of `range`
   std::string_view when = {};                     ///< a port the block reads: the law counts only where it is above 0
   ValidRange at(const void* model) const { return of ? of(model) : range; }
@@ -80,6 +81,9 @@ struct Block {
   std::string_view tear = {};
   double tear_low = 0, tear_high = 0;
   std::span<const Validity> validity = {};
+  /// Why the last evaluation gave no figures, in words with what is left over and where; empty where it gave some. It
+  /// is asked where a port the block writes holds no number, and ends in the reason of every finding of that run.
+  std::string (*trouble)(const void* model, const void* scratch) = nullptr;
 };
 
 }  // namespace sw
