@@ -152,7 +152,7 @@ TEST(Levers, IdleIsRaisedByAQuarterAtMost) {
            " A\"\nwhen = [\"running\"]\ngauge = \"6 AWG\"\nlength = \"6 ft\"\nfuse = \"80 A\"\n";
   };
   std::size_t offered = 0;
-  for (auto* amps : {"40", "50", "60"})
+  for (auto* amps : {"36", "37", "38"})
     for (auto& l : levers_of(load(amps), "hot-idle", "charging.balance"))
       if (l.path.starts_with("engine.idle_speed")) {
         ++offered;
