@@ -56,7 +56,8 @@ std::string_view WrittenUnits::of(const Kind& kind, std::string_view usual) cons
     const auto a = parse_unit_for(unit, kind), b = parse_unit_for(usual, kind);
     const Unit *mine = unit_for(a), *other = unit_for(b);
     if (!mine || !other || mine->gauge || other->gauge) return false;
-    const double apart = mine->factor / other->factor, most = kind.name == kind::volume_flow.name ? flows_apart : most_apart;
+    const double apart = mine->factor / other->factor,
+                 most = kind.name == kind::volume_flow.name ? flows_apart : most_apart;
     return apart < most && apart > 1 / most;
   };
   const auto most = [](const std::vector<Used>& all) {

@@ -60,8 +60,8 @@ struct ValidRange {
 };
 struct Validity {
   std::string_view port;
-  ValidRange range;      ///< where it is the law's own
-  std::string_view law;  ///< in the plural, as it stands in a reason: "the coolant's figures"
+  ValidRange range;                               ///< where it is the law's own
+  std::string_view law;                           ///< in the plural, as it stands in a reason: "the coolant's figures"
   ValidRange (*of)(const void* model) = nullptr;  ///< where it is the part's: read instead of `range`
   std::string_view when = {};                     ///< a port the block reads: the law counts only where it is above 0
   ValidRange at(const void* model) const { return of ? of(model) : range; }

@@ -76,8 +76,8 @@ void check_validity(const std::vector<Item>& items, std::vector<std::string>& fa
       if (!named(item.block->reads) && !named(item.block->writes))
         faults.push_back(std::string(item.block->name) + " gives a range for " + std::string(v.port) +
                          ", which it neither reads nor writes");
-      if (!v.when.empty() && std::none_of(item.block->reads.begin(), item.block->reads.end(),
-                                          [&](auto& p) { return p.name == v.when; }))
+      if (!v.when.empty() &&
+          std::none_of(item.block->reads.begin(), item.block->reads.end(), [&](auto& p) { return p.name == v.when; }))
         faults.push_back(std::string(item.block->name) + " has a range while " + std::string(v.when) +
                          ", which it does not read");
       // A range of the part's own is not there before its figures are.

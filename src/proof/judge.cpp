@@ -93,9 +93,9 @@ class Judge {
     if (breach.row > 0) evaluate(r, system, traces_[at].before(breach.row), set_.courses[at].duty, inside);
     evaluate(r, system, traces_[at], set_.courses[at].duty, found);
     for (auto& v : found) {
-      const bool fails = v.mean_share == 0 && fails_at(v) &&
-                         std::any_of(inside.begin(), inside.end(),
-                                     [&](auto& i) { return i.place == v.place && fails_at(i); });
+      const bool fails = v.mean_share == 0 && fails_at(v) && std::any_of(inside.begin(), inside.end(), [&](auto& i) {
+                           return i.place == v.place && fails_at(i);
+                         });
       if (fails)
         v.reason = "a law continued: " + breach.says;
       else

@@ -87,8 +87,8 @@ namespace core {
 constexpr double return_fades_m_s = 6.0;  ///< road speed by which hot air no longer comes round (common practice)
 constexpr double least_rate_w_k = 5.0;    ///< air always creeps through (common practice)
 constexpr double most_ntu = 100;          ///< beyond which nothing is left to exchange
-constexpr Validity validity[] = {{"air.face_speed", {-physics::fastest_face_m_s, physics::fastest_face_m_s},
-                                  "the figures of the core"}};
+constexpr Validity validity[] = {
+    {"air.face_speed", {-physics::fastest_face_m_s, physics::fastest_face_m_s}, "the figures of the core"}};
 enum Read { r_coolant, r_rate, r_air_rate, r_face, r_swept, r_condenser, r_ambient, r_road, r_bay, read_count };
 constexpr Port reads[] = {engine_port,
                           {"cooling.capacity_rate", &kind::thermal_conductance},
@@ -130,7 +130,7 @@ void evaluate(const void* model, View& v) {
 
 /// The loop's states: coolant at the engine and leaving the radiator, the wax, and the air under the bonnet.
 namespace loop {
-constexpr double bay_j_k = 12000;  ///< air, sheet and ancillaries that follow the bay's air (common practice)
+constexpr double bay_j_k = 12000;         ///< air, sheet and ancillaries that follow the bay's air (common practice)
 constexpr double pinned_s = 120;          ///< lag towards a measured bay temperature
 constexpr double measured_in_k = 313.15;  ///< air of the day the measured bay temperature is asked for (40 degC)
 constexpr double pin_fades_m_s = 6.0;     ///< road speed from which the computed one holds again

@@ -6,7 +6,7 @@
 namespace sw::cooling {
 namespace {
 
-constexpr double usual_loss = 8.2;      ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
+constexpr double usual_loss = 8.2;  ///< Pa/(m/s)2 of a usual core with condenser and grille (common practice)
 
 /// Loss coefficient of the curve's points by least squares in dp = k v^2.
 double fit_loss(const Curve& c) {
@@ -113,7 +113,8 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.conductance_m_s = r.need(c.conductance_speed);
   m.exponent = r.need(c.conductance_exponent);
   m.loss = c.airflow_loss ? fit_loss(*c.airflow_loss) : usual_loss * r.need(c.usual_loss);
-  if (!(m.loss > 0)) r.fault(&c.airflow_loss, "an airflow loss of nothing", "give the pressures the core loses", {&c.usual_loss});
+  if (!(m.loss > 0))
+    r.fault(&c.airflow_loss, "an airflow loss of nothing", "give the pressures the core loses", {&c.usual_loss});
   m.radiator_m3 = r.need(c.volume);
   m.engine_m3 = r.need(in.coolant) - m.radiator_m3;
   if (m.engine_m3 < 0.2 * m.radiator_m3)

@@ -163,7 +163,8 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
 void check_names(const Input& in, Model& m, Resolver& r) {
   auto twice = [&](const std::string& path, const std::string& name, const char* as) {
     m.named_twice = true;
-    r.fault_at(path, "\"" + name + "\" is the name of " + as + " already", "findings are told apart by it: take another");
+    r.fault_at(path, "\"" + name + "\" is the name of " + as + " already",
+               "findings are told apart by it: take another");
   };
   for (auto& [name, load] : in.load)
     if (in.run.find(name) || name == "fans")
