@@ -16,7 +16,7 @@ namespace {
 constexpr int margin = 2, most_label = 44;
 
 struct Row {
-  std::string what, value, mark, after;
+  std::string what, value, mark, effect, after;
 };
 
 /// Figures aligned at their right edge, so that a column of them can be read down.
@@ -27,7 +27,8 @@ void table(Page& page, const std::vector<Row>& rows) {
   what = std::min(what, std::max(12, page.look().width / 2 - margin));
   value = std::min(value, page.look().width / 3);
   for (auto& r : rows) {
-    const std::string tail = r.mark + (r.after.empty() ? "" : "  " + touch(r.after));
+    const std::string tail =
+        r.mark + (r.effect.empty() ? "" : "  " + r.effect) + (r.after.empty() ? "" : "  " + touch(r.after));
     if (seen(r.what) <= what && seen(r.value) <= value)
       page.text(pad(r.what, what + 2) + pad_left(r.value, value) + tail, margin, what + 2);
     else  // too long for the columns: in words
@@ -43,6 +44,34 @@ std::string state_line(const Finding& f) {
             (*f.margin < 0 ? " beyond the limit" : " inside the limit") + ", " +
             together(short_number(100 * std::abs(f.share()), 2) + " %") + " of its scale";
   return text;
+}
+
+void section(Page& page, std::string_view heading, const std::vector<Row>& rows) {
+  if (rows.empty()) return;
+  page.space();
+  page.line(strong(heading));
+  table(page, rows);
+}
+
+/// What the weight of a line comes to: of a rule, which has no scale to speak of, nothing.
+std::string effect(const Because& b, const Finding& f) {
+  if (b.weight == 0 || !f.margin) return {};
+  const std::string size = print(std::abs(b.weight) * f.scale, step_kind(*f.quantity), f.unit, 2);
+  if (b.role == Role::doubt) return together("± " + size);
+  return together((b.weight < 0 ? "-" : "+") + size);
+}
+
+/// The inputs of one role, the weightiest first.
+std::vector<Row> inputs(const Finding& f, Role role, EvidenceMarks& marks) {
+  std::vector<const Because*> lines;
+  for (auto& b : f.because)
+    if (b.role == role) lines.push_back(&b);
+  std::stable_sort(lines.begin(), lines.end(),
+                   [](auto* a, auto* b) { return std::abs(a->weight) > std::abs(b->weight); });
+  std::vector<Row> rows;
+  for (auto* b : lines)
+    rows.push_back({clean(b->what), because_value(*b), marks.mark(*b), effect(*b, f), clean(b->path)});
+  return rows;
 }
 
 void field(Page& page, std::string_view name, const std::string& text) {
@@ -63,29 +92,14 @@ std::string because_page(const Finding& f, const Look& look) {
   page.beside(std::string(margin, ' ') + (f.state == State::fails ? harm(drawn) : drawn), margin + 2 * reach + 3,
               state_line(f), 2);
 
-  std::vector<Row> chain, inputs;
-  std::vector<const Because*> weighed;
-  for (auto& b : f.because) {
-    if (is_input(b))
-      weighed.push_back(&b);
-    else
-      chain.push_back({clean(b.what), because_value(b), {}, {}});
-  }
-  std::stable_sort(weighed.begin(), weighed.end(),
-                   [](auto* a, auto* b) { return std::abs(a->weight) > std::abs(b->weight); });
-  for (auto* b : weighed)
-    inputs.push_back({clean(b->what), because_value(*b), marks.mark(b->evidence), clean(b->path)});
-  if (f.predicted) chain.push_back({strong("so it comes to"), strong(with_doubt(f)), {}, {}});
-  if (!chain.empty()) {
-    page.space();
-    page.line(strong("FROM CAUSE TO EFFECT"));
-    table(page, chain);
-  }
-  if (!inputs.empty()) {
-    page.space();
-    page.line(strong("INPUTS, THE WEIGHTIEST FIRST"));
-    table(page, inputs);
-  }
+  std::vector<Row> chain;
+  for (auto& b : f.because)
+    if (!b.is_input()) chain.push_back({clean(b.what), because_value(b), {}, {}, {}});
+  if (f.predicted) chain.push_back({strong("so it comes to"), strong(with_doubt(f)), {}, {}, {}});
+  section(page, "FROM CAUSE TO EFFECT", chain);
+  section(page, "TAKEN AS", inputs(f, Role::given, marks));
+  section(page, "TO CHOOSE, AND WHAT A TENTH MORE DOES FOR THE MARGIN", inputs(f, Role::choice, marks));
+  section(page, "IN DOUBT, AND WHAT THE DOUBT OF EACH MAKES OF THE MARGIN", inputs(f, Role::doubt, marks));
   page.space();
   for (auto& path : f.missing) field(page, "needs", touch(clean(path)));
   field(page, "found", clean(f.reason));

@@ -17,25 +17,9 @@ constexpr double nothing = 1e-5;    ///< of the scale
 constexpr double no_figure = 1e-6;  ///< of the unit shown: in none a workshop reads is so little anything
 constexpr double even_share = 0.7;  ///< of the wider half-width: from here on both sides are told as one
 
-struct Letter {
-  std::string_view evidence;
-  char letter;
-};
-constexpr Letter letters[] = {{name_of(Source::stated), 's'},     {name_of(Source::measured), 'm'},
-                              {name_of(Source::data_sheet), 'd'}, {name_of(Source::typical), 't'},
-                              {name_of(Source::chosen), 'c'},     {name_of(Source::solved), 'v'},
-                              {name_of(Source::road_test), 'r'}};
-static_assert(std::size(letters) == source_names.size());
-
-/// `data sheet` of `data sheet of high-idle-140`, `typical` of `typical, nobody gave it`; null for a computed figure.
-const Letter* letter_of(std::string_view evidence) {
-  for (auto& l : letters) {
-    if (!evidence.starts_with(l.evidence)) continue;
-    const std::string_view rest = evidence.substr(l.evidence.size());
-    if (rest.empty() || rest[0] == ' ' || rest[0] == ',') return &l;
-  }
-  return nullptr;
-}
+/// By source, in its order.
+constexpr std::string_view letters = "smdtcvr";
+static_assert(letters.size() == source_names.size());
 
 /// A figure that stands beside no limit: a sensor's and a rule of thumb's three digits, four of what is not small.
 constexpr int plain_digits = 4, small_digits = 3, fewest_digits = 3, most_digits = 6;
@@ -149,20 +133,22 @@ std::string because_value(const Because& b) {
   return together(print(shown, *b.kind, b.unit, value && std::abs(*value) < 1 ? small_digits : plain_digits));
 }
 
-bool is_input(const Because& b) { return letter_of(b.evidence) != nullptr; }
+std::string EvidenceMarks::mark(Source source) {
+  used_.insert(source);
+  return together(" (") + letters[static_cast<std::size_t>(source)] + ")";
+}
 
-std::string EvidenceMarks::mark(std::string_view evidence) {
-  const Letter* found = letter_of(evidence);
-  if (!found) return {};
-  if (std::find(used_.begin(), used_.end(), found->evidence) == used_.end()) used_.emplace_back(found->evidence);
-  return together(" (") + found->letter + ")";
+std::string EvidenceMarks::mark(const Because& b) {
+  // Where nobody chose, a mark would say that somebody did.
+  if (!b.evidence || (b.evidence->defaulted && b.evidence->source == Source::chosen)) return {};
+  return mark(b.evidence->source);
 }
 
 std::string EvidenceMarks::legend() const {
   std::string text;
-  for (auto& l : letters)
-    if (std::find(used_.begin(), used_.end(), l.evidence) != used_.end())
-      text += (text.empty() ? "(" : "   (") + std::string(1, l.letter) + ") " + std::string(l.evidence);
+  for (Source s : used_)
+    text += (text.empty() ? "(" : "   (") + std::string(1, letters[static_cast<std::size_t>(s)]) + ") " +
+            std::string(name_of(s));
   return text;
 }
 

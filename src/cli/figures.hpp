@@ -1,5 +1,6 @@
 #pragma once
 // Figures of a finding in words, each in the finding's own unit and with no more digits than its doubt carries.
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -25,19 +26,18 @@ std::string limit_words(const Finding& f);
 bool flows_nothing(const Finding& f);
 /// The figure of a because-line: its words where it has some, else value and unit.
 std::string because_value(const Because& b);
-/// Whether the line is an input of the build, not a figure computed on the way.
-bool is_input(const Because& b);
 
 /// Letters that stand after a figure for where it came from. Those used are explained once a page.
 class EvidenceMarks {
  public:
-  /// ` (m)`, or empty for a computed figure.
-  std::string mark(std::string_view evidence);
+  std::string mark(Source source);  ///< ` (m)`
+  /// The same of a line's; empty for a computed figure.
+  std::string mark(const Because& line);
   /// `(m) measured  (t) typical`: of the marks used so far; empty where none was.
   std::string legend() const;
 
  private:
-  std::vector<std::string> used_;
+  std::set<Source> used_;
 };
 
 /// `fan left, hot-idle`; of a rule that looks at no duty only the place.

@@ -69,8 +69,10 @@ Json because_json(const Because& b) {
   return {{"what", b.what},
           {"value", b.text.empty() ? value_in(b.value, *b.kind, in) : Json(b.text)},
           {"unit", b.text.empty() ? Json(in.text) : Json(nullptr)},
-          {"evidence", b.evidence},
-          {"path", b.path}};
+          {"evidence", b.evidence ? evidence_words(*b.evidence) : "computed"},
+          {"path", b.path},
+          {"role", role_names[static_cast<std::size_t>(b.role)]},
+          {"weight", b.weight == 0 ? Json(nullptr) : number(b.weight)}};
 }
 
 Json to_json(const Finding& f) {
@@ -134,7 +136,7 @@ std::string proof_json(const Proof& proof, std::string_view build, const Diagnos
   for (std::size_t i = 0; i < std::size(state_names); ++i) summary[std::string(state_names[i])] = counts[i];
   for (auto& n : proof.next)
     next.push_back({{"path", n.path},
-                    {"evidence", n.evidence},
+                    {"evidence", n.evidence ? name_of(*n.evidence) : "missing"},
                     {"finding", n.finding},
                     {"share", number(n.share)},
                     {"decides", n.decides},

@@ -45,16 +45,21 @@ std::vector<Group> groups_of(const Proof& proof, State state, const std::vector<
 }
 
 /// The line told of a part alone carries the path of the port that was cut, which stands in the chain before it. Then
-/// only the cut figure, the one it stands before, and what came of it are kept; else the chain as it is.
+/// only the cut figure, the one after it, and what came of it are kept; else the chain as it is.
 std::vector<const Because*> around_cut(const std::vector<const Because*>& chain) {
   for (std::size_t k = 2; k < chain.size(); ++k)
     for (std::size_t cut = 0; cut + 1 < k; ++cut) {
-      if (chain[cut]->path != chain[k]->path) continue;
+      if (chain[k]->role != Role::alone || chain[cut]->path != chain[k]->path) continue;
       std::vector<const Because*> kept = {chain[cut], chain[cut + 1], chain[k - 1], chain[k]};
       kept.erase(std::unique(kept.begin(), kept.end()), kept.end());
       return kept;
     }
   return chain;
+}
+
+/// A choice before a doubt; of two alike the weightier.
+bool heavier(const Because& a, const Because& than) {
+  return a.role == than.role ? std::abs(a.weight) > std::abs(than.weight) : a.role == Role::choice;
 }
 
 class Report {
@@ -93,16 +98,16 @@ class Report {
     story();
   }
 
-  /// What happened, in a sentence, and the parts whose figures weigh most on it.
+  /// What happened, in a sentence, and the parts and settings that turn it most.
   void story() {
     if (!proof_.story.opening.empty()) page_.text(strong(clean(proof_.story.opening)), 0, 2);
     const auto parts = heavy_parts(proof_.findings);
     if (parts.empty()) return;
-    std::string text = "What fails turns most on ";
+    std::string text = "Of what can be chosen, a tenth more or less does most for what fails at: ";
     for (std::size_t i = 0; i < std::min(parts.size(), most_parts); ++i) {
-      std::string keys;
-      for (auto& key : parts[i].keys) keys += (keys.empty() ? "" : ", ") + clean(key);
-      text += (i == 0 ? "" : "; then ") + touch(clean(parts[i].path)) + " (" + keys + ")";
+      std::string labels;
+      for (auto& label : parts[i].labels) labels += (labels.empty() ? "" : ", ") + clean(label);
+      text += (i == 0 ? "" : "; then ") + labels + " (" + touch(clean(parts[i].path)) + ")";
     }
     page_.text(text, 0, 2);
   }
@@ -208,14 +213,14 @@ class Report {
   }
 
   /// The because-list in short: where a coupling was cut, the figure it stands on and what came of it; else the end of
-  /// its chain; then the input that weighs most.
+  /// its chain; then the choice that does most, or where none does the input that is most in doubt.
   void cause(const Finding& f) {
     std::vector<const Because*> chain;
     const Because* most = nullptr;
     for (auto& b : f.because) {
-      if (!is_input(b))
+      if (!b.is_input())
         chain.push_back(&b);
-      else if (!most || std::abs(b.weight) > std::abs(most->weight))
+      else if (b.weight != 0 && (!most || heavier(b, *most)))
         most = &b;
     }
     std::string text;
@@ -223,11 +228,11 @@ class Report {
     const std::size_t from = chain.size() > longest_cause ? chain.size() - longest_cause : 0;
     for (std::size_t i = from; i < chain.size(); ++i)
       text += (i == from ? "" : " → ") + clean(chain[i]->what) + " " + because_value(*chain[i]);
-    if (most) {
-      text += (text.empty() ? "" : "; ") + std::string("most by ") +
-              strong(clean(most->path) + (most->text.empty() ? " " + because_value(*most) : ""));
-      text += marks_.mark(most->evidence);
-    }
+    if (most)
+      text += (text.empty() ? "" : "; ") +
+              std::string(most->role == Role::choice ? "to change, most by " : "in doubt most by ") +
+              strong(clean(most->what) + (most->text.empty() ? " " + because_value(*most) : "")) + marks_.mark(*most) +
+              " (" + touch(clean(most->path)) + ")";
     if (!text.empty()) label("because", text);
   }
 
@@ -330,11 +335,8 @@ class Report {
                  0, 2);
   }
   std::string to_measure(const NextMeasure& n, std::string_view name) {
-    std::string text = touch(clean(name)) + marks_.mark(n.evidence);
-    const auto* f = finding(n.finding);
-    const bool missing = n.evidence.empty() || n.evidence == "missing" ||
-                         (f && std::find(f->missing.begin(), f->missing.end(), n.path) != f->missing.end());
-    if (missing)
+    std::string text = touch(clean(name)) + (n.evidence ? marks_.mark(*n.evidence) : "");
+    if (!n.evidence)
       text += ", missing for ";
     else
       text += ", " + std::to_string(std::lround(100 * std::clamp(n.share, 0.0, 1.0))) + " % of the doubt of ";
@@ -343,12 +345,6 @@ class Report {
     if (n.worst == Hazard::harm) text += "; " + harm("harm");
     return text;
   }
-  const Finding* finding(std::string_view id) const {
-    for (auto& f : proof_.findings)
-      if (f.id == id) return &f;
-    return nullptr;
-  }
-
   void legend() {
     const std::string text = marks_.legend();
     if (text.empty()) return;

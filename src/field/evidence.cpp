@@ -11,7 +11,7 @@ std::optional<Source> find_source(std::string_view name) {
 std::string evidence_words(const Evidence& e) {
   std::string s(name_of(e.source));
   if (!e.part.empty()) s += " of " + e.part;
-  if (e.defaulted && e.source == Source::typical) s += ", nobody gave it";
+  if (e.defaulted) s += ", nobody gave it";
   return s;
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "field/evidence.hpp"
 #include "model/caution.hpp"
 #include "quantity/kind.hpp"
 
@@ -16,16 +17,29 @@ inline constexpr std::string_view state_names[] = {"holds", "tight", "fails", "u
 enum class RequirementKind : std::uint8_t { most, least, band, rule };
 inline constexpr std::string_view requirement_kind_names[] = {"most", "least", "band", "rule"};
 
+/// What a line of a because-list is.
+enum class Role : std::uint8_t {
+  figure,  ///< computed on the way from cause to effect
+  alone,   ///< what it comes to with the requirement's coupling cut
+  given,   ///< an input told for itself
+  doubt,   ///< an input that is uncertain; its weight is for its own half-width
+  choice,  ///< an input the shop can choose; its weight is for a tenth of it
+};
+inline constexpr std::string_view role_names[] = {"figure", "alone", "given", "doubt", "choice"};
+
 /// One line of a because-list: a figure on the way from cause to effect, or an input that weighs on the margin.
 struct Because {
   std::string what;
   double value = 0;  ///< SI
   const Kind* kind = &kind::number;
   std::string_view unit;
-  std::string evidence;  ///< `computed`, or the input's evidence
-  std::string path;      ///< of an input: its path; of a computed figure: its port
-  double weight = 0;     ///< of an input: change of the margin in scales for its own half-width (or 10 %)
-  std::string text;      ///< for a rule: what stands there, in words, instead of a number
+  Role role = Role::figure;
+  std::optional<Evidence> evidence;  ///< of an input
+  std::string path;                  ///< of an input: its path; of a computed figure: its port
+  double weight = 0;                 ///< of a doubt or choice: change of the margin in scales
+  std::string text;                  ///< for a rule: what stands there, in words, instead of a number
+
+  bool is_input() const { return role >= Role::given; }
 };
 
 struct Finding {

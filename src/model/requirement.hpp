@@ -64,7 +64,8 @@ struct Requirement {
   bool own_missing = false;
   /// Ports told in the because-list, cause first.
   std::span<const std::string_view> chain = {};
-  /// The coupling to cut for comparison where it does not hold, and how that is told: what the part's maker assumes.
+  /// The coupling to cut for comparison where it does not hold, and how that is told, after "alone, ": what the part's
+  /// maker assumes.
   std::string_view alone_port = {}, alone_as = {}, alone_says = {};
   std::string_view alone_fix = {};  ///< what to do first where the part alone would hold
   void (*evaluate)(const void* model, const Evidenced& run, std::vector<Verdict>& out) = nullptr;

@@ -26,30 +26,39 @@ std::vector<Because> chain_of(const Car& car, const Judged& j, const Trace& trac
                    .value = value,
                    .kind = port.kind,
                    .unit = unit_of(port),
-                   .evidence = "computed",
                    .path = std::string(name)});
   }
   return out;
 }
 
-std::vector<Because> weights_of(const Build& build, const Study& study, std::size_t index, double scale,
+namespace {
+
+/// The line of an input, without its weight.
+Because line_of(const Build& build, const Move& m, Role role, double weight) {
+  auto* f = find_field(build_fields(), m.path);
+  Because b{.what = std::string(f->label),
+            .kind = f->kind,
+            .unit = unit_of(*f),
+            .role = role,
+            .evidence = m.evidence,
+            .path = m.path,
+            .weight = weight};
+  if (auto v = value_at(build, m.path))
+    b.value = *v;
+  else
+    b.text = "a curve";
+  return b;
+}
+
+}  // namespace
+
+std::vector<Because> weights_of(const Build& build, const Study& study, std::size_t index, double scale, Role role,
                                 std::size_t most) {
   std::vector<Because> out;
   for (auto& m : study.moves) {
-    const double weight = m.change(index) / scale;
-    if (!(std::abs(weight) >= least_weight)) continue;
-    auto* f = find_field(build_fields(), m.path);
-    Because b{.what = std::string(f->label),
-              .kind = f->kind,
-              .unit = unit_of(*f),
-              .evidence = evidence_words(m.evidence),
-              .path = m.path,
-              .weight = weight};
-    if (auto v = value_at(build, m.path))
-      b.value = *v;
-    else
-      b.text = "a curve";
-    out.push_back(std::move(b));
+    if (role == Role::choice ? !m.lever : !m.has_doubt()) continue;
+    const double change = role == Role::choice ? m.slope(index) * a_tenth(build, m.path) : m.change(index);
+    if (std::abs(change / scale) >= least_weight) out.push_back(line_of(build, m, role, change / scale));
   }
   std::stable_sort(out.begin(), out.end(), [](auto& a, auto& b) { return std::abs(a.weight) > std::abs(b.weight); });
   if (out.size() > most) out.resize(most);

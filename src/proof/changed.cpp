@@ -76,12 +76,18 @@ bool only_scales(const Judged& target, const std::vector<Judged>& changed, doubl
   return std::abs(scale - 1) > hair && std::abs(scale - factor) < hair;
 }
 
+std::optional<std::vector<Judged>> judge_changed(const Build& build, const DutySet& set,
+                                                 const std::vector<bool>& wanted) {
+  const Car car(build);
+  if (car.faults().any_fault()) return std::nullopt;
+  return judge(car, set, run_duties(car, set, wanted), wanted);
+}
+
 std::vector<Judged> judge_one_duty(const Question& q, const Build& build) {
   const int duty = q.base[q.index].duty;
-  const Car car(build);
   std::vector<bool> wanted(q.set.courses.size(), false);
   wanted[duty >= 0 ? static_cast<std::size_t>(duty) : 0] = true;
-  return judge(car, q.set, run_duties(car, q.set, wanted), wanted);
+  return judge_changed(build, q.set, wanted).value_or(std::vector<Judged>());
 }
 
 double doubt_in(const Question& q, const Build& changed, double margin, const std::vector<std::string>& fitted) {

@@ -31,7 +31,10 @@ bool harms(const std::vector<Judged>& base, const std::vector<Judged>& changed, 
 /// Whether an input made `factor` of what it was only measures the finding out: its scale goes with the input, its
 /// limits stay. A larger battery makes a shortage a smaller share of itself, and no less.
 bool only_scales(const Judged& target, const std::vector<Judged>& changed, double factor);
-/// The question's own duty (of a static rule the first) and the static rules, in a changed car.
+/// A changed car judged in those duties and by the static rules; empty where the car cannot be.
+std::optional<std::vector<Judged>> judge_changed(const Build& build, const DutySet& set,
+                                                 const std::vector<bool>& wanted);
+/// The same in the question's own duty (of a static rule the first); no judgement where the car cannot be.
 std::vector<Judged> judge_one_duty(const Question& q, const Build& build);
 
 /// The doubt of the judgement in a changed car, toward its limit, by moving again the inputs that made most of it

@@ -20,6 +20,12 @@ double si_of(double in_unit_value, const FieldInfo& f) {
   return std::holds_alternative<Unit>(u) ? to_si(in_unit_value, std::get<Unit>(u)) : in_unit_value;
 }
 
+double a_tenth(const FieldInfo& f, double value) {
+  if (f.range.set && (f.kind->reference == Reference::absolute || value == 0))
+    return lever_share * (si_of(f.range.high, f) - si_of(f.range.low, f));
+  return lever_share * std::abs(value);
+}
+
 /// Moves up and down by `by`, or as far as the field's range goes.
 void set_moves(const FieldInfo& f, double value, double by, Move& m) {
   m.up = by;
@@ -41,7 +47,7 @@ void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
              (leaf.field->type == FieldType::integer && width > 0)) {
     const auto value = leaf.field->access.get(leaf.owner);
     if (!value) return;
-    if (const double by = width > 0 ? width : m.lever ? lever_share * std::abs(*value) : 0.0; by > 0)
+    if (const double by = width > 0 ? width : m.lever ? a_tenth(*leaf.field, *value) : 0.0; by > 0)
       set_moves(*leaf.field, *value, by, m);
   }
   if (m.up != 0 && m.down != 0 && !m.has_doubt()) m.down = 0;  // a lever without doubt is only asked which way it works
@@ -83,6 +89,14 @@ double Move::slope(std::size_t i) const {
   if (up != 0 && i < change_up.size() && std::isfinite(change_up[i]) && change_up[i] != 0) return change_up[i] / up;
   if (down != 0 && i < change_down.size() && std::isfinite(change_down[i])) return change_down[i] / down;
   return 0;
+}
+
+double a_tenth(const Build& build, const std::string& path) {
+  auto leaf = find_leaf(build_fields(), &build, path);
+  if (!leaf.field) return 0;
+  if (leaf.field->type == FieldType::curve) return lever_share;
+  const auto value = value_at(build, path);
+  return value ? a_tenth(*leaf.field, *value) : 0.0;
 }
 
 std::optional<double> value_at(const Build& build, const std::string& path) {

@@ -44,6 +44,9 @@ Study study(const Build& build, const DutySet& set, const std::vector<Judged>& b
 
 /// The build with the leaf at `path` changed by `by` (a curve by the factor 1 + by); false where it cannot be.
 bool shift(Build& build, const std::string& path, double by);
+/// A tenth of the input at `path`, SI: of its value; of a temperature, which has no share, or of nothing, of the
+/// field's range; of a curve a factor's 0.1. 0 where there is nothing.
+double a_tenth(const Build& build, const std::string& path);
 /// The build's value at `path`; empty for a curve or nothing.
 std::optional<double> value_at(const Build& build, const std::string& path);
 

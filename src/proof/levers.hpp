@@ -1,8 +1,6 @@
 #pragma once
-// What would make a failing finding hold: parts of the shelf in place of those there are, and for each part or setting
-// that weighs on it the trade size at which it does.
+// What would make a failing finding hold: for each part or setting that weighs on it the trade size at which it does.
 #include "proof/changed.hpp"
-#include "proof/swaps.hpp"
 
 namespace sw {
 
@@ -20,23 +18,18 @@ struct Conflict {
   std::size_t other;  ///< the judgement that wants the opposite
 };
 
-/// The few changes, least first, each of which by itself brings the judgement past its limit by more than its
-/// doubt in the changed car, and breaks nothing else in that duty; each tried on the car. Empty where none inside its
-/// field's range does. A wire at the judgement's own place comes first, in the thickness that does and that its fuse
-/// protects.
+/// Whether it is a finding that a change of some size can mend: it fails, and by a figure.
+bool can_be_asked(const Question& q);
+/// The wires at the finding's own place, each in the thickness that does and that its fuse protects.
+std::vector<Lever> thicker_wires(const Question& q);
+/// The few other changes beside those `said`, least first.
+std::vector<Lever> other_levers(const Question& q, const std::vector<Lever>& said, std::size_t most);
+/// Both, wires first. Each by itself brings the judgement past its limit by more than its doubt in the changed car, and
+/// breaks nothing else in any duty looked at (Trial); each tried on the car. Empty where none inside its field's range
+/// does.
 std::vector<Lever> levers(const Question& q, std::size_t most = 3);
 /// Of the parts and settings that would do where another failing judgement did not rule it out, the one that weighs
 /// most on both.
 std::optional<Conflict> conflict(const Question& q);
-/// Positions in `tried` of the first few with which the judgement holds by more than its doubt and nothing else breaks,
-/// cheapest first.
-std::vector<std::size_t> parts_that_hold(const Question& q, const std::vector<Swap>& tried, std::size_t most = 1000);
-
-/// `cooling.fan.left.flow from 800 cfm to 960 cfm`, with what to mind.
-std::string words(const Lever& lever);
-/// At most `most` of them in words, a thicker wire at the place first, then parts: `Holds with shelf part high-idle-180
-/// as charging.alternator; or …`, and where none does and two findings pull one figure both ways, that. Empty where
-/// there is nothing to offer.
-std::string offers(const Question& q, const std::vector<Swap>& tried, std::size_t most = 3);
 
 }  // namespace sw

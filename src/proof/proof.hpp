@@ -13,7 +13,8 @@ namespace sw {
 
 /// An unknown that decides a verdict: measure it next.
 struct NextMeasure {
-  std::string path, evidence;
+  std::string path;
+  std::optional<Source> evidence;   ///< empty: the figure is missing
   std::string finding;              ///< id of the finding it weighs on most, of those that could do most harm
   double share = 0;                 ///< of that finding's doubt, 0 to 1; 1 where the figure is missing altogether
   int decides = 1;                  ///< findings that wait for it, or whose doubt it makes most of

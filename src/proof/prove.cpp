@@ -4,7 +4,7 @@
 #include <tuple>
 
 #include "proof/because.hpp"
-#include "proof/levers.hpp"
+#include "proof/offers.hpp"
 #include "proof/proof.hpp"
 #include "proof/which_part.hpp"
 #include "quantity/print.hpp"
@@ -150,10 +150,12 @@ class Prover {
     f.mean_share = j.verdict.mean_share;
     f.because = chain_of(car_, j, trace);
     f.because.insert(f.because.end(), j.verdict.because.begin(), j.verdict.because.end());
-    for (auto& b : weights_of(build_, study_, i, f.scale)) {
-      std::erase_if(f.because, [&](auto& told) { return told.path == b.path; });  // with its weight it says more
-      f.because.push_back(b);
-    }
+    for (Role role : {Role::choice, Role::doubt})
+      for (auto& b : weights_of(build_, study_, i, f.scale, role)) {
+        // With its weight it says more.
+        std::erase_if(f.because, [&](auto& told) { return told.role == Role::given && told.path == b.path; });
+        f.because.push_back(b);
+      }
   }
 
   /// What is dearer to find out and only told where something is wrong: the part alone, and what would make it hold.
@@ -187,13 +189,14 @@ class Prover {
       if (!other.same_as(j) || !other.verdict.predicted || !other.margin()) continue;
       const bool turns = *other.margin() >= 0 && *j.margin() < 0;
       if (turns && !r.alone_fix.empty()) f.fix_hint = std::string(r.alone_fix) + "; else " + f.fix_hint;
-      Because b{.what = std::string(r.alone_says) + (turns                 ? " it would hold"
-                                                     : *other.margin() < 0 ? " it would fail too"
-                                                                           : ""),
+      Because b{.what = "alone, " + std::string(r.alone_says) +
+                        (turns                 ? " it would hold"
+                         : *other.margin() < 0 ? " it would fail too"
+                                               : ""),
                 .value = *other.verdict.predicted,
                 .kind = r.quantity,
                 .unit = r.unit,
-                .evidence = "computed",
+                .role = Role::alone,
                 .path = std::string(r.alone_port)};
       f.because.insert(f.because.begin() + static_cast<std::ptrdiff_t>(chain_of(car_, j, trace_of(j)).size()),
                        std::move(b));
@@ -213,15 +216,14 @@ class Prover {
     };
     for (std::size_t i = 0; i < p.findings.size(); ++i) {
       auto& f = p.findings[i];
-      for (auto& m : f.missing) add({m, "missing", f.id, 1.0, 1, f.hazard});
+      for (auto& m : f.missing) add({m, std::nullopt, f.id, 1.0, 1, f.hazard});
       if (f.state != State::tight) continue;
       const int limit = f.margin.value_or(0) >= 0 ? -1 : 1;
       const Move* most = nullptr;
       for (auto& m : study_.moves)
         if (m.has_doubt() && m.reach(i, limit) > (most ? most->reach(i, limit) : 0.0)) most = &m;
       if (most && f.half_width > 0)
-        add({most->path, std::string(name_of(most->evidence.source)), f.id,
-             std::pow(most->reach(i, limit) / f.half_width, 2), 1, f.hazard});
+        add({most->path, most->evidence.source, f.id, std::pow(most->reach(i, limit) / f.half_width, 2), 1, f.hazard});
     }
     std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) {
       return std::tuple(a.worst, -a.decides, -a.share) < std::tuple(b.worst, -b.decides, -b.share);

@@ -122,10 +122,8 @@ class Teller {
 
   /// The figure found once the coupling was cut, where it would hold so.
   const Because* cut_figure(std::size_t i) const {
-    const Requirement& r = *base_[i].requirement;
-    if (r.alone_port.empty()) return nullptr;
     for (auto& b : findings_[i].because)
-      if (b.path == r.alone_port && b.what.starts_with(r.alone_says)) return &b;
+      if (b.role == Role::alone) return &b;
     return nullptr;
   }
   bool turned(std::size_t i) const {
@@ -161,12 +159,16 @@ class Teller {
   }
   static const Because* line_of(const Finding& f, std::string_view port) {
     for (auto& b : f.because)
-      if (b.path == port) return &b;
+      if (b.role == Role::figure && b.path == port) return &b;
     return nullptr;
   }
 
-  /// `At hot-idle it is 62 A short (…), which brings … to 10.5 V and … to 108 degC, 3.3 K over; with … it would hold at
-  /// 97 degC.`
+  /// How a finding's figures are taken: a mean over the duty or its worst instant. Two that stand in one sentence need
+  /// not be of the same.
+  static std::string_view taken(const Finding& f) { return f.mean_share > 0 ? "in the mean" : "at worst"; }
+
+  /// `At hot-idle it is 62 A short in the mean (…), which at worst brings … to 10.5 V and … to 108 degC, 3.3 K over;
+  /// with … it would hold at 97 degC at worst.`
   std::string sentence(std::size_t a, std::size_t b) const {
     const Finding &cause = findings_[a], &effect = findings_[b];
     std::string joints, brings;
@@ -180,13 +182,14 @@ class Teller {
       if (auto* line = line_of(effect, port)) last = line;
     brings += (brings.empty() ? "" : " and ") + std::string(last ? last->what : effect.title) + " to " +
               print(*effect.predicted, *effect.quantity, effect.unit, 3) + ", " + missed_by(effect);
-    std::string text = "At " + effect.duty + " it is " + missed_by(cause) +
-                       (joints.empty() ? "" : " (" + joints + ")") + ", which brings " + brings;
+    std::string text = "At " + effect.duty + " it is " + missed_by(cause) + " " + std::string(taken(cause)) +
+                       (joints.empty() ? "" : " (" + joints + ")") + ", which " + std::string(taken(effect)) +
+                       " brings " + brings;
     if (turned(b)) {
-      std::string_view with = base_[b].requirement->alone_says;
-      if (constexpr std::string_view lead = "alone, "; with.starts_with(lead)) with.remove_prefix(lead.size());
+      const std::string_view with = base_[b].requirement->alone_says;
       const Because& alone = *cut_figure(b);
-      text += "; " + std::string(with) + " it would hold at " + print(alone.value, *alone.kind, alone.unit, 3);
+      text += "; " + std::string(with) + " it would hold at " + print(alone.value, *alone.kind, alone.unit, 3) + " " +
+              std::string(taken(effect));
     }
     return text + ".";
   }
@@ -218,13 +221,12 @@ std::vector<HeavyPart> heavy_parts(const std::vector<Finding>& findings) {
   std::vector<HeavyPart> parts;
   for (auto* f : worst)
     for (auto& b : f->because) {
-      if (b.weight == 0 || b.path.empty()) continue;
-      const auto dot = b.path.rfind('.');
-      const std::string path = b.path.substr(0, dot), key = dot == std::string::npos ? path : b.path.substr(dot + 1);
+      if (b.role != Role::choice) continue;
+      const std::string path = b.path.substr(0, b.path.rfind('.'));
       auto at = std::find_if(parts.begin(), parts.end(), [&](auto& p) { return p.path == path; });
       if (at == parts.end()) at = parts.insert(parts.end(), {path, 0.0, {}});
       at->weight += std::abs(b.weight);
-      if (std::find(at->keys.begin(), at->keys.end(), key) == at->keys.end()) at->keys.push_back(key);
+      if (std::find(at->labels.begin(), at->labels.end(), b.what) == at->labels.end()) at->labels.push_back(b.what);
     }
   std::stable_sort(parts.begin(), parts.end(), [](auto& a, auto& b) { return a.weight > b.weight; });
   return parts;

@@ -19,11 +19,12 @@ struct Story {
 /// what a graver or equal one before them fails by (Finding::follows).
 Story tell_story(const Graph& graph, const std::vector<Judged>& base, std::vector<Finding>& findings);
 
-/// A group of the build with the keys in it that weigh on what fails, the weightiest group first.
+/// A group of the build with what can be chosen in it and turns what fails, the weightiest group first. All are weighed
+/// by one measure: what a tenth of each does (Role::choice).
 struct HeavyPart {
   std::string path;
   double weight = 0;  ///< scales, summed over the worst finding of each failing requirement
-  std::vector<std::string> keys;
+  std::vector<std::string> labels;
 };
 std::vector<HeavyPart> heavy_parts(const std::vector<Finding>& findings);
 

@@ -5,7 +5,7 @@
 
 #include "document/shelf.hpp"
 #include "field/words.hpp"
-#include "proof/doubt.hpp"
+#include "proof/changed.hpp"
 
 namespace sw {
 namespace {
@@ -122,12 +122,11 @@ std::vector<Swap> swaps(const Build& build, const DutySet& set, const std::vecto
         if (part.type != Node::Type::table || !tried.insert(name).second) continue;
         Build changed = build;
         if (!fit(changed, socket.path, name, part) || other_kind(build, changed, socket.path)) continue;
-        const Car car(changed);
-        if (car.faults().any_fault()) continue;
-        auto judged = judge(car, set, run_duties(car, set, wanted), wanted);
+        auto judged = judge_changed(changed, set, wanted);
+        if (!judged) continue;
         auto own = own_keys(build, changed, socket.path);
         all.push_back(
-            {socket.path, name, price_of(part), std::move(own), &part, std::move(changed), std::move(judged)});
+            {socket.path, name, price_of(part), std::move(own), &part, std::move(changed), std::move(*judged)});
       }
     }
   }

@@ -1,59 +1,66 @@
 #include "proof/trade_size.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
+#include <vector>
 
+#include "document/document.hpp"
 #include "field/measure.hpp"
+#include "field/stock.hpp"
 #include "physics/wire.hpp"
 
 namespace sw {
 namespace {
 
-/// Steps of a unit, and from `from` up a coarser one: pulleys and hoses by the twentieth of an inch, cores by the half.
+/// Steps of a unit, and from `from` up a coarser one.
 struct Step {
-  std::string_view unit;
-  double step, from = 1e300, coarse = 0;
+  std::string unit;
+  double step = 0, from = 1e300, coarse = 0;
 };
-constexpr Step steps[] = {
-    {"in", 0.05, 10, 0.5},
-    {"mm", 1, 250, 10},
-    {"ft", 0.5},
-    {"m", 0.1},
-    {"A", 1, 20, 5},
-    {"rpm", 25},
-    {"cfm", 10, 200, 25},
-    {"gal/min", 1},
-    {"gph", 5},
-    {"L/h", 10},
-    {"L", 0.5},
-    {"A h", 5},
-    {"V", 0.1},
-    {"mohm", 0.1, 1, 1},
-    {"degC", 1},
-    {"degF", 1},
-    {"K", 0.5},
-    {"deg", 5},
-    {"lbf", 5},
-    {"psi", 1},
-    {"kPa", 5},
-    {"hp", 0.1},
-    {"kW", 0.1},
-    {"kW/K", 0.1},
-    {"W/K", 50},
-    {"lb", 1},
-    {"kg", 0.5},
-    {"%", 1},
-    {"", 0.01},
+
+struct Sizes {
+  std::vector<double> fuses;  ///< A, rising
+  double factor_step = 0;
+  std::vector<Step> steps;
+  std::vector<std::string> paths, minds;  ///< of `bounds`, which keeps views of them
+  std::vector<SettingBound> bounds;
 };
-/// Blade fuses, then bolt-down ones (ISO 8820 ratings, from memory), A.
-constexpr double fuses[] = {1,  2,  3,  4,  5,  7.5, 10,  15,  20,  25,  30,  35,  40,
-                            50, 60, 70, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300};
-/// An engine idles well in a narrow span, and an automatic pulls harder at every revolution more.
-constexpr std::string_view mind_idle = "mind creep in gear and the idle quality";
-constexpr SettingBound bounds[] = {
-    {"engine.idle_speed", 1.25, mind_idle},
-    {"engine.idle_speed_air_conditioning", 1.25, mind_idle},
-};
+
+/// A figure of the stock file; ours to have there.
+double number_in(const Node& table, std::string_view key, std::optional<double> other = {}) {
+  const Node* n = table.find(key);
+  assert((n || other) && "stock/trade_sizes.toml");
+  return n ? n->number : *other;
+}
+
+const Node& table_in(const Node& root, std::string_view key) {
+  static const Node none;
+  const Node* n = root.find(key);
+  assert(n && "stock/trade_sizes.toml");
+  return n ? *n : none;
+}
+
+Sizes read_sizes() {
+  Sizes s;
+  Diagnostics faults;
+  const Node root = parse_text(std::string(stock_text("trade_sizes.toml")), 0, false, faults);
+  assert(!faults.any_fault() && "stock/trade_sizes.toml");
+  for (auto& rating : table_in(table_in(root, "fuse"), "ratings").items) s.fuses.push_back(rating.number);
+  s.factor_step = number_in(table_in(root, "factor"), "step");
+  for (auto& [unit, place, step] : table_in(root, "step").entries)
+    s.steps.push_back({unit, number_in(step, "step"), number_in(step, "from", 1e300), number_in(step, "coarse", 0.0)});
+  auto& settings = table_in(root, "setting").entries;
+  for (auto& [path, place, bound] : settings) s.paths.push_back(path), s.minds.push_back(table_in(bound, "mind").text);
+  for (std::size_t i = 0; i < settings.size(); ++i)
+    s.bounds.push_back({s.paths[i], number_in(settings[i].value, "most_share"), s.minds[i]});
+  return s;
+}
+
+const Sizes& sizes() {
+  static const Sizes read = read_sizes();
+  return read;
+}
 
 double to_step(double x, double step, bool upward) {
   constexpr double hair = 1e-6;  // of a step: a figure that stands on one already stays there
@@ -62,12 +69,13 @@ double to_step(double x, double step, bool upward) {
 }
 
 std::optional<double> fuse_size(double amps, bool upward) {
+  auto& fuses = sizes().fuses;
   if (upward) {
-    auto* at = std::lower_bound(std::begin(fuses), std::end(fuses), amps - 1e-9);
-    return at == std::end(fuses) ? std::nullopt : std::optional(*at);
+    auto at = std::lower_bound(fuses.begin(), fuses.end(), amps - 1e-9);
+    return at == fuses.end() ? std::nullopt : std::optional(*at);
   }
-  auto* at = std::upper_bound(std::begin(fuses), std::end(fuses), amps + 1e-9);
-  return at == std::begin(fuses) ? std::nullopt : std::optional(*(at - 1));
+  auto at = std::upper_bound(fuses.begin(), fuses.end(), amps + 1e-9);
+  return at == fuses.begin() ? std::nullopt : std::optional(*(at - 1));
 }
 
 std::optional<double> wire_size(double area, bool upward) {
@@ -85,20 +93,21 @@ std::optional<double> trade_size(const FieldInfo& f, double si, bool upward) {
   if (f.kind->wire_gauge) return wire_size(si, upward);
   if (f.kind == &kind::current && f.key == "fuse") return fuse_size(si, upward);
   const double x = from_si(si, *f.kind, unit_of(f));
-  auto* known = std::find_if(std::begin(steps), std::end(steps), [&](auto& s) { return s.unit == unit_of(f); });
+  auto& steps = sizes().steps;
+  auto known = std::find_if(steps.begin(), steps.end(), [&](auto& s) { return s.unit == unit_of(f); });
   // A unit without a step of its own: two digits.
-  const double step = known == std::end(steps)
-                          ? std::pow(10.0, std::floor(std::log10(std::max(std::abs(x), 1e-30))) - 1)
+  const double step = known == steps.end() ? std::pow(10.0, std::floor(std::log10(std::max(std::abs(x), 1e-30))) - 1)
                       : std::abs(x) >= known->from ? known->coarse
                                                    : known->step;
   return to_si(to_step(x, step, upward), *f.kind, unit_of(f));
 }
 
 std::optional<SettingBound> setting_bound(std::string_view path) {
-  auto* at = std::find_if(std::begin(bounds), std::end(bounds), [&](auto& b) { return b.path == path; });
-  return at == std::end(bounds) ? std::nullopt : std::optional(*at);
+  auto& bounds = sizes().bounds;
+  auto at = std::find_if(bounds.begin(), bounds.end(), [&](auto& b) { return b.path == path; });
+  return at == bounds.end() ? std::nullopt : std::optional(*at);
 }
 
-double trade_factor(double factor, bool upward) { return to_step(factor, 0.05, upward); }
+double trade_factor(double factor, bool upward) { return to_step(factor, sizes().factor_step, upward); }
 
 }  // namespace sw

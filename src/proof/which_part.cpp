@@ -138,10 +138,9 @@ class Choosing {
       Build build = tried_[a].build;
       auto& second = tried_[b];
       if (!fit(build, second.group, second.part, *second.figures)) continue;
-      const Car car(build);
-      if (car.faults().any_fault()) continue;
-      const auto judged = judge(car, now_.set, run_duties(car, now_.set, now_.wanted), now_.wanted);
-      const auto left = failing(judged, build, {tried_[a].group, second.group});
+      const auto judged = judge_changed(build, now_.set, now_.wanted);
+      if (!judged) continue;
+      const auto left = failing(*judged, build, {tried_[a].group, second.group});
       if (!left || !left->empty()) continue;
       // The dearer need is told first: the part that alone leaves less failing.
       const bool turn = rough_[b].size() < rough_[a].size();

@@ -21,9 +21,18 @@ TEST(BecausePage, StaysWithinAnyWidth) {
         EXPECT_LE(seen(line), width) << line;
 }
 
-TEST(BecausePage, PutsTheWeightiestInputFirst) {
-  const auto text = because_page(short_of_current(), {.width = 120, .unicode = true, .colour = false});
-  EXPECT_LT(text.find("cooling.fan.left.current"), text.find("charging.alternator.hot_share"));
+TEST(BecausePage, TellsChoicesAndDoubtsApartTheWeightiestFirst) {
+  Finding f = short_of_current();
+  f.because.push_back(
+      input("idle", 70, kind::shaft_speed, "rpm", Role::choice, {.source = Source::chosen}, "engine.idle_speed", -0.3));
+  const auto text = because_page(f, {.width = 120, .unicode = true, .colour = false});
+  const auto choose = text.find("TO CHOOSE"), doubt = text.find("IN DOUBT");
+  EXPECT_LT(choose, text.find("engine.idle_speed"));
+  EXPECT_LT(text.find("engine.idle_speed"), text.find("cooling.fan.left.current"));
+  EXPECT_LT(text.find("cooling.fan.left.current"), doubt);
+  EXPECT_LT(doubt, text.find("charging.alternator.hot_share"));
+  EXPECT_NE(text.find("-18 A"), std::string::npos) << "0.3 of its scale of 60 A: " << text;
+  EXPECT_NE(text.find("± 3 A"), std::string::npos) << "0.05 of it";
   EXPECT_LT(text.find("engine speed"), text.find("all loads together"));
 }
 

@@ -66,8 +66,8 @@ TEST(InWrittenUnits, TellsOneKindInOneUnit) {
   Diagnostics faults;
   const Node root = parse_text("[cooling.thermostat]\nopens = \"180 degF\"\n", 0, false, faults);
   Proof p{.findings = {hot_coolant()}, .duties = {}, .next = {}};
-  p.findings[0].because = {{.what = "air", .value = 300, .kind = &kind::temperature, .unit = "degC", .evidence = {}},
-                           {.what = "rise", .value = 10, .kind = &kind::temperature_step, .unit = "K", .evidence = {}}};
+  p.findings[0].because = {{.what = "air", .value = 300, .kind = &kind::temperature, .unit = "degC"},
+                           {.what = "rise", .value = 10, .kind = &kind::temperature_step, .unit = "K"}};
   const Proof told = in_written_units(p, WrittenUnits(root, build_fields()));
   EXPECT_EQ(shown(measure_words(told.findings[0])), "217 degF ± 7.2 degF where 221 degF is the most");
   EXPECT_EQ(shown(because_value(told.findings[0].because[0])), "80.33 degF");
@@ -88,19 +88,23 @@ TEST(WithDoubt, TellsALopsidedBandByItsEnds) {
 TEST(EvidenceMarks, ExplainOnlyWhatWasUsed) {
   EvidenceMarks marks;
   EXPECT_EQ(marks.legend(), "");
-  EXPECT_EQ(shown("x" + marks.mark("typical, nobody gave it")), "x (t)");
-  EXPECT_EQ(shown("x" + marks.mark("data sheet of wide-fan")), "x (d)");
-  EXPECT_EQ(marks.mark("computed"), "");
-  EXPECT_EQ(marks.mark("typically not"), "");
+  EXPECT_EQ(shown("x" + marks.mark(Source::typical)), "x (t)");
+  EXPECT_EQ(shown("x" + marks.mark({.role = Role::given, .evidence = Evidence{.source = Source::data_sheet}})),
+            "x (d)");
+  EXPECT_EQ(marks.mark(Because{.what = "typical of a computed figure"}), "");
   EXPECT_EQ(marks.legend(), "(d) data sheet   (t) typical");
 }
 
-TEST(Because, TellsInputsFromFiguresOnTheWay) {
-  const Finding f = short_of_current();
-  EXPECT_FALSE(is_input(f.because.front()));
-  EXPECT_TRUE(is_input(f.because.back()));
-  EXPECT_EQ(because_value({.what = "curve", .text = "a curve"}), "a curve");
+// What stands in for a choice nobody made has no mark, for that would say that somebody did.
+TEST(EvidenceMarks, NobodysChoiceIsNotMarked) {
+  EvidenceMarks marks;
+  const Evidence chosen{.source = Source::chosen}, standing_in{.source = Source::chosen, .defaulted = true};
+  EXPECT_EQ(marks.mark({.role = Role::given, .evidence = standing_in}), "");
+  EXPECT_EQ(marks.legend(), "");
+  EXPECT_EQ(shown(marks.mark({.role = Role::given, .evidence = chosen})), " (c)");
 }
+
+TEST(Because, ALineInWordsIsTheWords) { EXPECT_EQ(because_value({.what = "curve", .text = "a curve"}), "a curve"); }
 
 TEST(Where, NamesPlaceAndDuty) {
   EXPECT_EQ(where(thick_wire()), "left fan, hot-idle");

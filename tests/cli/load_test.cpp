@@ -47,8 +47,8 @@ trace_file = "lost.csv"
   EXPECT_EQ(tell_faults(l, false, console), 2);
   for (auto* told : {"car.toml:2:14: engine.idle_speed", "car.toml:4:8: cooling.radiator.part",
                      "car.toml:7:7: cooling.fan.left.off: the fan is switched off no lower than it is switched on",
-                     "car.toml:8:1: cooling.fan.left.at_voltag", "car.toml:11:9: duty.mine.after",
-                     "duty.mine.duration", "car.toml:13:11: duty.theirs.ambient", "duty.theirs.duration",
+                     "car.toml:8:1: cooling.fan.left.at_voltag", "car.toml:11:9: duty.mine.after", "duty.mine.duration",
+                     "car.toml:13:11: duty.theirs.ambient", "duty.theirs.duration",
                      "car.toml:16:14: duty.yard.trace_file", "9 faults; nothing was computed."})
     EXPECT_NE(console.err.find(told), std::string::npos) << told << "\n" << console.err;
 }

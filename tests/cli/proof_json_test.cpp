@@ -82,12 +82,26 @@ TEST(ProofJson, KeepsEachBecauseLine) {
                             {"value", 13.0},
                             {"unit", "A"},
                             {"evidence", "data sheet of wide-fan"},
-                            {"path", "cooling.fan.left.current"}}));
+                            {"path", "cooling.fan.left.current"},
+                            {"role", "choice"},
+                            {"weight", 0.11}}));
+  EXPECT_EQ(lines[0]["evidence"], "computed");
+  EXPECT_EQ(lines[0]["role"], "figure");
+  EXPECT_TRUE(lines[0]["weight"].is_null());
+  EXPECT_EQ(lines[3]["evidence"], "typical, nobody gave it");
   Finding f = backward_fan();
-  f.because = {{.what = "output", .evidence = "data sheet", .path = "a", .text = "a curve"}};
-  EXPECT_EQ(
-      one(f)["because"][0],
-      (Json{{"what", "output"}, {"value", "a curve"}, {"unit", nullptr}, {"evidence", "data sheet"}, {"path", "a"}}));
+  f.because = {{.what = "output",
+                .role = Role::given,
+                .evidence = Evidence{.source = Source::data_sheet},
+                .path = "a",
+                .text = "a curve"}};
+  EXPECT_EQ(one(f)["because"][0], (Json{{"what", "output"},
+                                        {"value", "a curve"},
+                                        {"unit", nullptr},
+                                        {"evidence", "data sheet"},
+                                        {"path", "a"},
+                                        {"role", "given"},
+                                        {"weight", nullptr}}));
 }
 
 TEST(ProofJson, HoldsNoNumberThatIsNone) {

@@ -7,19 +7,15 @@
 namespace sw::cli {
 
 inline Because computed(std::string what, double si, const Kind& kind, std::string_view unit, std::string port) {
-  return {.what = std::move(what),
-          .value = si,
-          .kind = &kind,
-          .unit = unit,
-          .evidence = "computed",
-          .path = std::move(port)};
+  return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit, .path = std::move(port)};
 }
-inline Because input(std::string what, double si, const Kind& kind, std::string_view unit, std::string evidence,
+inline Because input(std::string what, double si, const Kind& kind, std::string_view unit, Role role, Evidence evidence,
                      std::string path, double weight) {
   return {.what = std::move(what),
           .value = si,
           .kind = &kind,
           .unit = unit,
+          .role = role,
           .evidence = std::move(evidence),
           .path = std::move(path),
           .weight = weight};
@@ -46,12 +42,13 @@ inline Finding short_of_current() {
   f.confidence = "typical";
   f.source = "common practice";
   f.formula = "made less used";
-  f.because = {
-      computed("engine speed", 80, kind::shaft_speed, "rpm", "engine.speed"),
-      computed("current it can give", 52, kind::current, "A", "alternator.available"),
-      computed("all loads together", 59, kind::current, "A", "load.current"),
-      input("hot output", 0.8, kind::number, "", "typical, nobody gave it", "charging.alternator.hot_share", 0.05),
-      input("fan current", 13, kind::current, "A", "data sheet of wide-fan", "cooling.fan.left.current", 0.11)};
+  f.because = {computed("engine speed", 80, kind::shaft_speed, "rpm", "engine.speed"),
+               computed("current it can give", 52, kind::current, "A", "alternator.available"),
+               computed("all loads together", 59, kind::current, "A", "load.current"),
+               input("hot output", 0.8, kind::number, "", Role::doubt, {.source = Source::typical, .defaulted = true},
+                     "charging.alternator.hot_share", 0.05),
+               input("fan current", 13, kind::current, "A", Role::choice,
+                     {.source = Source::data_sheet, .part = "wide-fan"}, "cooling.fan.left.current", 0.11)};
   f.fix_hint = "a machine that gives more at this speed";
   return f;
 }
@@ -72,7 +69,8 @@ inline Finding hot_coolant() {
   f.high_limit = 378.15;
   f.margin = 2;
   f.scale = 40;
-  f.because = {input("core width", 0.66, kind::length, "in", "measured", "cooling.radiator.core_width", 0.2)};
+  f.because = {input("core width", 0.66, kind::length, "in", Role::doubt, {.source = Source::measured},
+                     "cooling.radiator.core_width", 0.2)};
   f.fix_hint = "a larger core";
   return f;
 }
@@ -152,8 +150,8 @@ inline Proof sample_proof() {
       .findings = {also, short_of_current(), charge_band(), thick_wire(), backward_fan(), hot_coolant(), unknown_cap()},
       .duties = {"hot-idle", "parade", "cruise", "grade"},
       .next = {}};
-  p.next = {{"cooling.cap.pressure", "missing", "cooling.cap", 1.0},
-            {"cooling.radiator.core_width", "measured", "cooling.coolant-temperature@grade", 0.62}};
+  p.next = {{"cooling.cap.pressure", std::nullopt, "cooling.cap", 1.0},
+            {"cooling.radiator.core_width", Source::measured, "cooling.coolant-temperature@grade", 0.62}};
   return p;
 }
 

@@ -20,7 +20,8 @@ TEST(Because, ChainTellsThePortsAtTheDecidingRow) {
   for (std::size_t i = 0; i < chain.size(); ++i) {
     EXPECT_EQ(chain[i].path, wanted[i]);
     EXPECT_EQ(chain[i].value, trace.at(one.verdict.row, static_cast<std::size_t>(j.car().graph().slot(chain[i].path))));
-    EXPECT_EQ(chain[i].evidence, "computed");
+    EXPECT_EQ(chain[i].role, Role::figure);
+    EXPECT_FALSE(chain[i].evidence);
     EXPECT_FALSE(chain[i].what.empty()) << chain[i].path << " has no words";
   }
 }
@@ -33,26 +34,60 @@ TEST(Because, EveryChainNamesPortsThatExist) {
       for (auto name : r.chain) EXPECT_GE(car.graph().slot(name), 0) << r.id << " tells " << name;
 }
 
-TEST(Because, WeightsAreHeaviestFirstAndFew) {
-  const Build b = hand_car();
-  Judging j(b, "cold-crank");
+/// A cold crank with all its moves.
+struct Cranked {
+  Cranked() {
+    for (auto& c : j.set().courses) wanted.push_back(c.key == "cold-crank");
+    moves = study(b, j.set(), j.all(), {wanted, 2, {}});
+    while (j.all().at(index).requirement->id != "charging.crank-voltage") ++index;
+  }
+  std::vector<Because> of(Role role) const { return weights_of(b, moves, index, scale(), role, 5); }
+  double scale() const { return j.all()[index].verdict.scale; }
+  /// The same margin with one input changed, the car run again.
+  double margin_with(const std::string& path, double by) const {
+    Build moved = b;
+    EXPECT_TRUE(shift(moved, path, by)) << path;
+    return *Judging(moved, "cold-crank").all().at(index).margin();
+  }
+  double margin() const { return *j.all()[index].margin(); }
+
+  Build b = hand_car();
+  Judging j{b, "cold-crank"};
   std::vector<bool> wanted;
-  for (auto& c : j.set().courses) wanted.push_back(c.key == "cold-crank");
-  const Study s = study(b, j.set(), j.all(), {wanted, 1, {}});
-  for (std::size_t i = 0; i < j.all().size(); ++i) {
-    if (j.all()[i].requirement->id != "charging.crank-voltage") continue;
-    const auto weights = weights_of(b, s, i, j.all()[i].verdict.scale, 5);
-    ASSERT_GE(weights.size(), 3u);
+  Study moves;
+  std::size_t index = 0;
+};
+
+TEST(Because, WeightsAreHeaviestFirstAndFew) {
+  const Cranked c;
+  for (Role role : {Role::doubt, Role::choice}) {
+    const auto weights = c.of(role);
+    ASSERT_GE(weights.size(), 2u);
     EXPECT_LE(weights.size(), 5u);
     for (std::size_t k = 1; k < weights.size(); ++k)
       EXPECT_GE(std::abs(weights[k - 1].weight), std::abs(weights[k].weight));
-    bool battery = false;
     for (auto& w : weights) {
-      battery = battery || w.path == "charging.battery.cold_crank_current";
-      EXPECT_FALSE(w.evidence.empty());
-      EXPECT_FALSE(w.what.empty());
+      EXPECT_EQ(w.role, role);
+      EXPECT_TRUE(w.evidence) << w.path;
+      EXPECT_FALSE(w.what.empty()) << w.path;
     }
-    EXPECT_TRUE(battery) << "the battery's own rating weighs on its volts";
+    EXPECT_TRUE(std::any_of(weights.begin(), weights.end(), [](auto& w) {
+      return w.path == "charging.battery.cold_crank_current";
+    })) << "the battery's own rating weighs on its volts";
+  }
+}
+
+// Two questions, each with a measure of its own: against the car run again with a tenth more, and with all its doubt.
+TEST(Because, AChoiceIsWeighedByATenthAndADoubtByItsHalfWidth) {
+  const Cranked c;
+  for (auto& w : c.of(Role::choice)) {
+    const double changed = (c.margin_with(w.path, a_tenth(c.b, w.path)) - c.margin()) / c.scale();
+    EXPECT_NEAR(w.weight, changed, 0.25 * std::abs(changed) + 1e-3) << w.path << ": first order only";
+  }
+  for (auto& w : c.of(Role::doubt)) {
+    const double up = (c.margin_with(w.path, w.evidence->half_width) - c.margin()) / c.scale(),
+                 down = (c.margin_with(w.path, -w.evidence->half_width) - c.margin()) / c.scale();
+    EXPECT_NEAR(std::abs(w.weight), std::max(std::abs(up), std::abs(down)), 1e-6) << w.path;
   }
 }
 

@@ -51,11 +51,12 @@ TEST(Story, FoldsWhatOnlyFollows) {
 
 TEST(Story, OpensWithOneSentenceOfFiguresThatAreFound) {
   const std::string& text = starved().story.opening;
-  EXPECT_TRUE(text.starts_with("At hot-idle it is 62 A short (")) << text;
-  EXPECT_NE(text.find("which brings volts at the fans to 10.5 V and coolant at the engine to 109 degC"),
+  EXPECT_TRUE(text.starts_with("At hot-idle it is 62 A short in the mean (")) << text;
+  EXPECT_NE(text.find("which at worst brings volts at the fans to 10.5 V and coolant at the engine to 109 degC"),
             std::string::npos)
       << text;
-  EXPECT_NE(text.find("; with the fans at their rated volts it would hold at 97.4 degC. Of single"), std::string::npos)
+  EXPECT_NE(text.find("; with the fans at their rated volts it would hold at 97.4 degC at worst. Of single"),
+            std::string::npos)
       << text;
 }
 
@@ -66,6 +67,17 @@ TEST(Story, FiguresOfTheOpeningAreThoseOfTheChain) {
       const std::string told = b.what + " " + print(b.value, *b.kind, b.unit, 3);
       EXPECT_NE(starved().story.opening.find(told), std::string::npos) << told;
     }
+}
+
+// The cause is a mean and the effect an instant: that the two are not of one moment is said of each.
+TEST(Story, OpeningSaysOfEachFigureWhetherItIsAMeanOrTheWorst) {
+  const std::string& text = starved().story.opening;
+  EXPECT_GT(found("charging.balance@hot-idle").mean_share, 0);
+  EXPECT_EQ(found("cooling.coolant-temperature@hot-idle").mean_share, 0);
+  const auto mean = text.find("in the mean"), worst = text.find("at worst"), hot = text.find("109 degC");
+  ASSERT_NE(mean, std::string::npos) << text;
+  EXPECT_LT(mean, worst);
+  EXPECT_LT(worst, hot) << text;
 }
 
 TEST(Story, OpeningSaysWhichPartToChange) {
@@ -149,20 +161,24 @@ TEST(Story, SilentWhereNothingIsJoined) {
   EXPECT_EQ(p.story.order.size(), p.count(State::fails));
 }
 
-Finding failing(std::string id, std::string path, double weight) {
+/// With a doubt of the same group that weighs far more: it is no choice and must not count.
+Finding failing(std::string id, std::string what, std::string path, double weight) {
   Finding f{.id = std::move(id), .state = State::fails};
-  f.because = {{.what = "x", .path = std::move(path), .weight = weight}};
+  const std::string group = path.substr(0, path.rfind('.'));
+  f.because = {{.what = "unknown", .role = Role::doubt, .path = group + ".unknown", .weight = 50},
+               {.what = std::move(what), .role = Role::choice, .path = std::move(path), .weight = weight}};
   return f;
 }
-TEST(HeavyParts, AddUpOverRequirementsAndTakeTheWorstDuty) {
-  Finding worst = failing("a.b@hot", "cooling.fan.left.flow", -0.2), milder = failing("a.b@mild", "engine.idle", 9);
+TEST(HeavyParts, AddUpChoicesOverRequirementsAndTakeTheWorstDuty) {
+  Finding worst = failing("a.b@hot", "air flow", "cooling.fan.left.flow", -0.2),
+          milder = failing("a.b@mild", "idle", "engine.idle", 9);
   worst.margin = -2, milder.margin = -1;
-  const auto parts =
-      heavy_parts({milder, worst, failing("c.d", "cooling.fan.left.current", 0.1), failing("e", "belts.wrap", 0.25)});
+  const auto parts = heavy_parts({milder, worst, failing("c.d", "fan current", "cooling.fan.left.current", 0.1),
+                                  failing("e", "wrap", "belts.wrap", 0.25)});
   ASSERT_EQ(parts.size(), 2u);
   EXPECT_EQ(parts[0].path, "cooling.fan.left");
   EXPECT_NEAR(parts[0].weight, 0.3, 1e-12);
-  EXPECT_EQ(parts[0].keys, (std::vector<std::string>{"flow", "current"}));
+  EXPECT_EQ(parts[0].labels, (std::vector<std::string>{"air flow", "fan current"}));
   EXPECT_EQ(parts[1].path, "belts");
 }
 

@@ -3,9 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include "car/build.hpp"
+#include "document/document.hpp"
 #include "field/measure.hpp"
+#include "field/stock.hpp"
 #include "physics/wire.hpp"
 #include "quantity/print.hpp"
+#include "quantity/unit.hpp"
 
 namespace sw {
 namespace {
@@ -48,13 +52,24 @@ TEST(TradeSize, FusesAndWiresHaveRowsOfTheirOwn) {
   EXPECT_FALSE(trade_size(wire, 2 * physics::gauge_area_m2(-3), true)) << "nothing above 4/0";
 }
 
-TEST(SettingBound, AnIdleIsRaisedByAQuarterAtMost) {
-  for (auto path : {"engine.idle_speed", "engine.idle_speed_air_conditioning"}) {
-    ASSERT_TRUE(setting_bound(path));
-    EXPECT_EQ(setting_bound(path)->most_share, 1.25);
-    EXPECT_EQ(setting_bound(path)->mind, "mind creep in gear and the idle quality");
+// Which paths have a bound and which units a step is data: none of it may name what no build has.
+TEST(TradeSize, StockNamesOnlyFieldsUnitsAndRisingSizesThereAre) {
+  Diagnostics faults;
+  const Node root = parse_text(std::string(stock_text("trade_sizes.toml")), 0, false, faults);
+  ASSERT_FALSE(faults.any_fault());
+  for (auto& [path, place, bound] : root.find("setting")->entries) {
+    EXPECT_TRUE(find_field(build_fields(), path)) << path;
+    ASSERT_TRUE(setting_bound(path)) << path;
+    EXPECT_GT(setting_bound(path)->most_share, 1) << path;
+    EXPECT_FALSE(setting_bound(path)->mind.empty()) << path;
   }
   EXPECT_FALSE(setting_bound("cooling.fan.left.flow"));
+  for (auto& [unit, place, step] : root.find("step")->entries) {
+    EXPECT_TRUE(unit.empty() || std::holds_alternative<Unit>(parse_unit(unit))) << unit << " is no unit";
+    EXPECT_GT(step.find("step")->number, 0) << unit;
+  }
+  auto& ratings = root.find("fuse")->find("ratings")->items;
+  for (std::size_t i = 1; i < ratings.size(); ++i) EXPECT_LT(ratings[i - 1].number, ratings[i].number);
 }
 
 TEST(TradeSize, FactorsByTwentieths) {

@@ -38,11 +38,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
                cold = m.output->at(turning).value;
   if (cold > 0) {
     if (const double even = break_even(m, load, available / cold, ratio); even > 0)
-      v.because.push_back({.what = "engine speed at which it breaks even",
-                           .value = even,
-                           .kind = &kind::shaft_speed,
-                           .unit = "rpm",
-                           .evidence = "computed"});
+      v.because.push_back(
+          {.what = "engine speed at which it breaks even", .value = even, .kind = &kind::shaft_speed, .unit = "rpm"});
   }
   v.fix_hint =
       "a machine that gives more at this speed, a smaller alternator pulley (mind its speed limit), a higher idle, or "
@@ -147,11 +144,8 @@ void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
   if (*v.predicted < starts_from) {
     std::size_t first = 0;
     while (run.at(first, 0) >= starts_from) ++first;
-    v.because.push_back({.what = "it is past that after",
-                         .value = run.trace->time[first],
-                         .kind = &kind::time,
-                         .unit = "min",
-                         .evidence = "computed"});
+    v.because.push_back(
+        {.what = "it is past that after", .value = run.trace->time[first], .kind = &kind::time, .unit = "min"});
   }
   out.push_back(std::move(v));
 }

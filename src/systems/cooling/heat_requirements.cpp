@@ -29,13 +29,9 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     v.because.push_back({.what = "no gauge will show that: it boils over before, at",
                          .value = boils,
                          .kind = &kind::temperature,
-                         .unit = "degC",
-                         .evidence = "computed"});
-    v.because.push_back({.what = "that is, after",
-                         .value = run.trace->time[first],
-                         .kind = &kind::time,
-                         .unit = "min",
-                         .evidence = "computed"});
+                         .unit = "degC"});
+    v.because.push_back(
+        {.what = "that is, after", .value = run.trace->time[first], .kind = &kind::time, .unit = "min"});
   }
   out.push_back(std::move(v));
 }
@@ -59,11 +55,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
             .scale = 40.0,
             .row = row,
             .fix_hint = "the cap the weakest part allows, more glycol, or a cooler engine when it is stopped"};
-  v.because.push_back({.what = "coolant boils under this cap at",
-                       .value = boils,
-                       .kind = &kind::temperature,
-                       .unit = "degF",
-                       .evidence = "computed"});
+  v.because.push_back(
+      {.what = "coolant boils under this cap at", .value = boils, .kind = &kind::temperature, .unit = "degF"});
   out.push_back(std::move(v));
 }
 }  // namespace boil
@@ -134,8 +127,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   v.because.push_back({.what = "share of the time a fan runs",
                        .value = on / run.trace->time.back(),
                        .kind = &kind::number,
-                       .unit = "%",
-                       .evidence = "computed"});
+                       .unit = "%"});
   out.push_back(std::move(v));
 }
 }  // namespace cycling

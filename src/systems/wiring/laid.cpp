@@ -3,18 +3,16 @@
 namespace sw::wiring {
 namespace {
 
-/// What nobody chose is told in words, for a mark behind it would say that somebody did.
+/// What nobody chose is told in words.
 template <class T>
 void tell(const Resolver& r, const std::optional<T>& member, Because line, std::vector<Because>& out) {
   if (!member) return;
   const Evidence* e = r.evidence_of(&member);
   line.path = r.path_of(&member);
   line.value = field_detail::to_number(*member);
-  line.evidence = e ? evidence_words(*e) : std::string(name_of(Source::stated));
-  if (e && e->defaulted && e->source == Source::chosen) {
-    line.text += " (the careful one, nobody gave it)";
-    line.evidence = "stand-in";
-  }
+  line.role = Role::given;
+  line.evidence = e ? *e : Evidence{};
+  if (e && e->defaulted && e->source == Source::chosen) line.text += " (the careful one, nobody gave it)";
   out.push_back(std::move(line));
 }
 
@@ -25,11 +23,10 @@ Laid laid(const Wire& w, const Resolver& r) {
          .zone = w.zone.value_or(Zone::engine_bay),
          .bundle = w.bundle.value_or(3),
          .told = {}};
-  tell(r, w.gauge, {.what = "wire size", .kind = &kind::wire_size, .unit = "AWG", .evidence = {}}, l.told);
-  tell(r, w.bundle, {.what = "conductors in the bundle", .evidence = {}}, l.told);
-  tell(r, w.zone, {.what = "zone", .evidence = {}, .text = std::string(zone_names[static_cast<std::size_t>(l.zone)])},
-       l.told);
-  tell(r, w.insulation, {.what = "insulation", .kind = &kind::temperature, .unit = "degC", .evidence = {}}, l.told);
+  tell(r, w.gauge, {.what = "wire size", .kind = &kind::wire_size, .unit = "AWG"}, l.told);
+  tell(r, w.bundle, {.what = "conductors in the bundle"}, l.told);
+  tell(r, w.zone, {.what = "zone", .text = std::string(zone_names[static_cast<std::size_t>(l.zone)])}, l.told);
+  tell(r, w.insulation, {.what = "insulation", .kind = &kind::temperature, .unit = "degC"}, l.told);
   return l;
 }
 

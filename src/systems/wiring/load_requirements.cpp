@@ -88,7 +88,6 @@ void judge(const Conductor& c, double current, double bay_k, Verdict& v) {
                          .value = bay_k,
                          .kind = &kind::temperature,
                          .unit = "degC",
-                         .evidence = "computed",
                          .path = "bay.temperature"});
 }
 

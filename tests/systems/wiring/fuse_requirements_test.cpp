@@ -81,9 +81,9 @@ TEST(WiringFuseRequirements, WhatAWireIsTakenToBeIsTold) {
     auto& told = j.one(id, "", "pump").verdict.because;
     for (auto field : {"gauge", "insulation", "zone", "bundle"})
       EXPECT_TRUE(line(told, std::string("wiring.load.pump.") + field)) << id << " " << field;
-    EXPECT_EQ(line(told, "wiring.load.pump.insulation")->evidence, "typical, nobody gave it");
-    EXPECT_EQ(line(told, "wiring.load.pump.bundle")->evidence, "typical, nobody gave it");
-    EXPECT_EQ(line(told, "wiring.load.pump.gauge")->evidence, "stated");
+    EXPECT_EQ(line(told, "wiring.load.pump.insulation")->evidence->source, Source::typical);
+    EXPECT_EQ(line(told, "wiring.load.pump.bundle")->evidence->source, Source::typical);
+    EXPECT_EQ(line(told, "wiring.load.pump.gauge")->evidence->source, Source::stated);
   }
   EXPECT_TRUE(line(j.one("wiring.charge-path", "", "charge").verdict.because, "wiring.run.charge.insulation"));
 }
