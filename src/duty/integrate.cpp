@@ -74,8 +74,10 @@ class Stepper {
   bool fail_open_loop() {
     const Port* port = rhs_.open_loop();
     if (!port) return false;
-    fail(Outcome::not_converged, "the loop through " + std::string(port->name) + " does not close at " + in_words(t_) +
-                                     " s: " + in_words(rhs_.tear_residual()) + " (SI) is left over");
+    const std::string why = rhs_.no_number();
+    fail(Outcome::not_converged,
+         "in " + course_.key + " the loop through " + std::string(port->name) + " does not close at " + in_words(t_) +
+             " s: " + (why.empty() ? in_words(rhs_.tear_residual()) + " (SI) is left over" : why));
     return true;
   }
 
@@ -93,17 +95,20 @@ class Stepper {
     factored_for_ = 0;
   }
 
-  void factor(double h) {
-    if (factored_for_ == h) return;
+  /// False where the step's matrix is singular: a shorter one is then tried, as after any step that is refused.
+  bool factor(double h) {
+    if (factored_for_ == h) return true;
+    factored_for_ = 0;
     for (std::size_t i = 0; i < n_; ++i)
       for (std::size_t j = 0; j < n_; ++j) lu_.at(i, j) = (i == j ? 1.0 : 0.0) - gamma_ * h * jacobian_[i * N + j];
-    lu_.factor(n_);
+    if (!lu_.factor(n_)) return false;
     factored_for_ = h;
+    return true;
   }
 
   /// One step of length h from y_, f_ into y1_; returns the error in tolerances.
   double attempt(double h) {
-    factor(h);
+    if (!factor(h)) return std::numeric_limits<double>::infinity();
     std::array<double, N> k1 = f_, k2{}, mid{};
     lu_.solve(k1.data());
     for (std::size_t i = 0; i < n_; ++i) mid[i] = y_[i] + h * k1[i];
@@ -122,11 +127,16 @@ class Stepper {
 
   double too_short(double h) {
     if (fail_open_loop()) return h;
-    const Port* nameless = rhs_.no_number();
-    fail(Outcome::not_converged,
-         "steps of " + in_words(h) + " s would be needed at " + in_words(t_) +
-             " s: " + (nameless ? std::string(nameless->name) + " comes to no number; a" : std::string("a")) +
-             " figure is far outside what the laws cover");
+    // Asked of the last state that was accepted, for in one that is no number everything is none; then of a step on.
+    rhs_(begin(), y_.data(), f_.data());
+    std::string why = rhs_.no_number();
+    if (why.empty()) {
+      attempt(h);
+      why = rhs_.no_number();
+    }
+    fail(Outcome::not_converged, "in " + course_.key + " steps of " + in_words(h) + " s would be needed at " +
+                                     in_words(t_) + " s: " + why + (why.empty() ? "a" : "; a") +
+                                     " figure is far outside what the laws cover");
     return h;
   }
 

@@ -135,11 +135,23 @@ void Rhs::operator()(double t, const double* y, double* rates) {
   for (std::size_t i = 0; i < alive_.size(); ++i) rates[i] = values_[graph_->states[alive_[i]].rate];
 }
 
-const Port* Rhs::no_number() const {
-  for (auto& step : graph_->steps)
-    for (auto w : step.writes)
-      if (!std::isfinite(values_[w])) return &graph_->ports[w];
-  return nullptr;
+std::string Rhs::no_number() const {
+  const auto whole = [&](const std::vector<std::uint16_t>& slots) {
+    return std::all_of(slots.begin(), slots.end(), [&](auto slot) { return std::isfinite(values_[slot]); });
+  };
+  std::string first;
+  for (std::size_t i = 0; i < graph_->steps.size(); ++i) {
+    auto& step = graph_->steps[i];
+    if (whole(step.writes)) continue;
+    // What was fed with no number is not the one to ask.
+    if (step.block->trouble && whole(step.reads))
+      if (auto why = step.block->trouble(step.model, scratch_[i].get()); !why.empty()) return why;
+    if (!first.empty()) continue;
+    const auto at =
+        std::find_if(step.writes.begin(), step.writes.end(), [&](auto w) { return !std::isfinite(values_[w]); });
+    first = std::string(graph_->ports[*at].name) + " comes to no number";
+  }
+  return first;
 }
 
 double Rhs::guard(std::size_t* which) {

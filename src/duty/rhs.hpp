@@ -41,8 +41,9 @@ class Rhs {
   double tear_residual() const { return tear_residual_; }
   /// The torn port whose loop the last evaluation could not close, or null: then its values are no figures.
   const Port* open_loop() const { return open_loop_; }
-  /// The first port, in order of evaluation, that holds no number, or null.
-  const Port* no_number() const;
+  /// What went wrong in the last evaluation: what the first block says that has no figures though it was fed with some;
+  /// else the first port, in order of evaluation, that holds no number. Empty where every port holds one.
+  std::string no_number() const;
 
  private:
   View view(const Graph::Step& step, std::size_t index);

@@ -3,6 +3,7 @@
 // rates of its own states. Blocks know nothing of each other; the graph joins and orders them.
 #include <memory>
 #include <span>
+#include <string>
 
 #include "model/duty.hpp"
 #include "model/port.hpp"
@@ -80,6 +81,9 @@ struct Block {
   std::string_view tear = {};
   double tear_low = 0, tear_high = 0;
   std::span<const Validity> validity = {};
+  /// Why the last evaluation gave no figures, in words with what is left over and where; empty where it gave some. It
+  /// is asked where a port the block writes holds no number, and ends in the reason of every finding of that run.
+  std::string (*trouble)(const void* model, const void* scratch) = nullptr;
 };
 
 }  // namespace sw

@@ -234,7 +234,7 @@ std::string port_table(const std::vector<SystemOf>& systems, std::span<const Por
     std::string by;
     std::vector<std::string> to;
   };
-  std::map<std::string, Line> lines;
+  std::map<std::string, Line, std::less<>> lines;
   for (auto& p : outside) lines[std::string(p.name)] = {&p, "the duty", {}};
   auto each = [&](auto&& visit) {
     for (auto& s : systems)
@@ -250,13 +250,25 @@ std::string port_table(const std::vector<SystemOf>& systems, std::span<const Por
       if (!lines[std::string(p.name)].by.starts_with(b.name))
         lines[std::string(p.name)].to.push_back(std::string(b.name));
   });
+  const auto told = [&](std::string_view port, const std::string& how) {
+    auto at = lines.find(port);
+    if (at != lines.end() && std::find(at->second.to.begin(), at->second.to.end(), how) == at->second.to.end())
+      at->second.to.push_back(how);
+  };
+  for (auto& s : systems)
+    for (auto& r : s.requirements) {
+      for (auto& p : r.needs) told(p.name, "findings of " + std::string(s.key));
+      for (auto p : r.chain)
+        if (std::none_of(r.needs.begin(), r.needs.end(), [&](auto& n) { return n.name == p; }))
+          told(p, "because-lists of " + std::string(s.key));
+    }
   std::string out = "| port | quantity | written by | read by |\n|---|---|---|---|\n";
   for (auto& [name, line] : lines) {
     if (!line.port) continue;
     std::string to;
     for (auto& t : line.to) to += (to.empty() ? "" : ", ") + t;
     out += "| `" + name + "` | " + std::string(line.port->kind->name) + " | " + line.by + " | " +
-           (to.empty() ? "findings" : to) + " |\n";
+           (to.empty() ? "tables of `simulate` alone" : to) + " |\n";
   }
   return out;
 }

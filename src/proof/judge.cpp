@@ -12,12 +12,16 @@ std::string_view state_word(const Duty& d) {
   return engine_state_names[static_cast<std::size_t>(d.engine.value_or(EngineState::running))];
 }
 
+std::string lost(const Trace& run) { return "the run did not come through: " + run.summary.reason; }
+
 /// What no figure can come of must say why; a number that is not one is our own fault or a figure beyond all laws.
-void tidy(Verdict& v) {
+void tidy(Verdict& v, const Trace* run) {
   auto finite = [](const std::optional<double>& x) { return !x || std::isfinite(*x); };
   if (finite(v.predicted) && finite(v.low) && finite(v.high) && std::isfinite(v.scale)) return;
   v.predicted.reset();
-  v.reason = "the figures lead outside what the laws cover: check the inputs of this part of the car";
+  v.reason = run && !run->summary.usable()
+                 ? lost(*run)
+                 : "the figures lead outside what the laws cover: check the inputs of this part of the car";
 }
 
 std::optional<double> margin_of(const Verdict& v) {
@@ -45,13 +49,13 @@ class Judge {
     else if (at == traces_.size())
       found.push_back({.reason = "no duty was run to look at it in"});
     else if (duty >= 0 && !traces_[at].summary.usable())
-      found.push_back({.reason = "the run did not come through: " + traces_[at].summary.reason});
+      found.push_back({.reason = lost(traces_[at])});
     else if (auto* breach = duty >= 0 ? breach_for(r, at) : nullptr)
       before(*breach, r, system, at, found);
     else
       evaluate(r, system, traces_[at], set_.courses[at].duty, found);
     for (auto& v : found) {
-      tidy(v);
+      tidy(v, at < traces_.size() ? &traces_[at] : nullptr);
       out.push_back({&r, system, duty, std::move(v)});
     }
   }
@@ -81,7 +85,8 @@ class Judge {
       if (v.rule || v.predicted || !v.missing.empty() || !v.reason.empty()) continue;
       const auto blame = blame_of(r);
       v.missing.assign(blame.begin(), blame.end());
-      if (v.missing.empty()) v.reason = "no duty was run to look at it in";
+      if (v.missing.empty())
+        v.reason = ran && !traces_[at].summary.usable() ? lost(traces_[at]) : "no duty was run to look at it in";
     }
   }
   /// A run has no figures from where it leaves a law's range. What an instant before that fails already does fail; it
@@ -110,10 +115,14 @@ class Judge {
         if (b.spoilt[static_cast<std::size_t>(car_.graph().slot(p.name))]) return &b;
     return nullptr;
   }
+  /// Of those that came through where any did.
   std::size_t first_run() const {
-    for (std::size_t i = 0; i < traces_.size(); ++i)
-      if (traces_[i].rows() > 0) return i;
-    return traces_.size();
+    std::size_t first = traces_.size();
+    for (std::size_t i = traces_.size(); i-- > 0;)
+      if (traces_[i].rows() > 0 &&
+          (traces_[i].summary.usable() || first == traces_.size() || !traces_[first].summary.usable()))
+        first = i;
+    return first;
   }
   void evaluate(const Requirement& r, std::size_t system, const Trace& trace, const Duty* duty,
                 std::vector<Verdict>& found) const {

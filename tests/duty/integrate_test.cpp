@@ -204,6 +204,27 @@ TEST(Integrate, NamesThePortThatIsNoNumber) {
   EXPECT_NE(Car(blocks, lasting(20)).run().summary.reason.find("root comes to no number"), std::string::npos);
 }
 
+// What a block knows of why it has no figures is the reason, with the duty and the time, though by then the state that
+// came of it is no number either.
+TEST(Integrate, ABlockTellsWhyItHasNoFigures) {
+  static constexpr Port writes[] = {{"volts", &kind::voltage}};
+  static constexpr Port reads[] = {x_port, {"volts", &kind::voltage}};
+  static constexpr StateInfo states[] = {{x_port, [](const void*, const Duty&) { return 0.0; }, 1.0}};
+  static constexpr Block blocks[] = {
+      {.name = "follows",
+       .reads = reads,
+       .states = states,
+       .evaluate = [](const void*, View& v) { v.rate(0, v.in(1)); }},
+      {.name = "network",
+       .writes = writes,
+       .evaluate = [](const void*, View& v) { v.set(0, NAN); },
+       .trouble = [](const void*, const void*) { return std::string("35 A are left over at the bus"); }}};
+  const Trace t = Car(blocks, lasting(20)).run();
+  EXPECT_EQ(t.summary.outcome, Outcome::not_converged);
+  EXPECT_NE(t.summary.reason.find("in tiny steps"), std::string::npos) << t.summary.reason;
+  EXPECT_NE(t.summary.reason.find("at 0 s: 35 A are left over at the bus"), std::string::npos) << t.summary.reason;
+}
+
 TEST(Integrate, GivesUpWhereAStateRunsAway) {
   // x' = x^2 from 1: infinite at t = 1 s.
   static constexpr Port reads[] = {x_port};

@@ -221,9 +221,19 @@ TEST(PortTable, HasALineForEveryPort) {
   const std::string table = port_table({system_of(blocks)}, outside_ports);
   EXPECT_NE(table.find("| `a` | " + std::string(kind::number.name) + " | makes a | a to b |"), std::string::npos)
       << table;
-  EXPECT_NE(table.find("| `b` | " + std::string(kind::number.name) + " | a to b | findings |"), std::string::npos)
+  EXPECT_NE(table.find("| `b` | " + std::string(kind::number.name) + " | a to b | tables of `simulate` alone |"),
+            std::string::npos)
       << table;
   EXPECT_NE(table.find("| `out` | "), std::string::npos);
+  // A requirement that needs it, and one that only tells it.
+  static constexpr Port needs[] = {{"b", &kind::number}};
+  static constexpr std::string_view chain[] = {"a", "b"};
+  static const Requirement all[] = {{.id = "x.needs", .needs = needs, .chain = chain}};
+  SystemOf judged = system_of(blocks);
+  judged.key = "x", judged.requirements = all;
+  const std::string read = port_table({judged}, outside_ports);
+  EXPECT_NE(read.find("| makes a | a to b, because-lists of x |"), std::string::npos) << read;
+  EXPECT_NE(read.find("| a to b | findings of x |"), std::string::npos) << read;
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "proof/judge.hpp"
 
+#include "proof/doubt.hpp"
+
 #include "systems/judged.hpp"
 
 using namespace sw;
@@ -61,6 +63,32 @@ TEST(Judge, WhatStartsFromALostRunIsLostToo) {
     EXPECT_FALSE(v.predicted) << duty;
     EXPECT_NE(v.reason.find("did not come through"), std::string::npos) << v.reason;
   }
+}
+
+/// The hand car with a run that is no wire any more: its resistance is beyond all numbers.
+Build without_a_network() {
+  Build b = hand_car();
+  EXPECT_TRUE(shift(b, "wiring.run.charge.length", std::numeric_limits<double>::infinity()));
+  return b;
+}
+
+// What the network says of why it has no solution stands in every finding that could not be computed because of it.
+TEST(Judge, ANetworkWithoutASolutionIsTheReason) {
+  Judging j(without_a_network(), "hot-idle");
+  EXPECT_FALSE(j.trace("hot-idle").summary.usable());
+  int lost = 0;
+  for (auto& one : j.all()) {
+    if (one.margin() || !one.verdict.missing.empty()) continue;
+    ++lost;
+    auto& why = one.verdict.reason;
+    EXPECT_NE(why.find("the car's electrical network (wiring) has no solution"), std::string::npos)
+        << one.requirement->id << ": " << why;
+    EXPECT_NE(why.find("hot-idle"), std::string::npos) << one.requirement->id << ": " << why;
+    EXPECT_NE(why.find("of charge"), std::string::npos) << "which wire: " << why;
+  }
+  EXPECT_GT(lost, 10);
+  EXPECT_NE(j.one("cooling.coolant-temperature").verdict.reason.find("electrical network"), std::string::npos)
+      << "the fans hang on it";
 }
 
 TEST(Judge, OnlyTheWantedDutiesAreJudged) {

@@ -19,7 +19,6 @@ enum Write {
   w_starter_a,
   w_ground,
   w_lead,
-  w_residual,
   write_count
 };
 constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
@@ -33,8 +32,7 @@ constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
                            {"starter.current", &kind::current, "A", "starter current"},
                            {"ground.drop", &kind::voltage, "V", "alternator case against the battery's earthed post"},
-                           {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
-                           {"network.residual", &kind::current, "A", "imbalance left in the network"}};
+                           {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"}};
 static_assert(std::size(writes) == write_count);
 
 struct Work {
@@ -71,12 +69,20 @@ void evaluate(const void* model, View& v) {
   v.set(w_starter_a, s.current_a[m.starter]);
   v.set(w_ground, std::abs(s.node_v[m.n_case]));
   v.set(w_lead, s.current_a[m.alternator] > 0 ? s.node_v[m.n_alternator] - s.node_v[m.n_bus] : 0.0);
-  for (int w = w_bus; w < w_residual; ++w) v.set(w, v.out(w) + bad);
-  v.set(w_residual, summary.worst_residual_a);
+  for (int w = w_bus; w < write_count; ++w) v.set(w, v.out(w) + bad);
+}
+
+std::string trouble_of(const void* model, const void* work) {
+  return trouble(*static_cast<const Model*>(model), static_cast<const Work*>(work)->solution.summary);
 }
 
 constexpr Block all[] = {
-    {"wiring.network", reads, writes, {}, {}, evaluate, scratch},
+    {.name = "wiring.network",
+     .reads = reads,
+     .writes = writes,
+     .evaluate = evaluate,
+     .scratch = scratch,
+     .trouble = trouble_of},
 };
 
 }  // namespace network

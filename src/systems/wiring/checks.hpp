@@ -28,7 +28,7 @@ inline constexpr const char* outside_table = "the wire's size or insulation lies
 /// before them must stand, whether or not a fan happens to run at that instant. `run` reads bus_needs.
 dc::Solution solve_all_fans(const Model& m, const Evidenced& run);
 /// Whether the network came to a solution; where not, the finding says so and gives no number.
-bool solved(const dc::Solution& s, std::vector<Verdict>& out);
+bool solved(const Model& m, const dc::Solution& s, std::vector<Verdict>& out);
 
 /// Current in each wire against what it carries for good.
 namespace heat {

@@ -105,7 +105,7 @@ namespace through {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const auto s = solve_all_fans(m, run);
-  if (!solved(s, out)) return;
+  if (!solved(m, s, out)) return;
   for (auto& c : m.runs)
     if (c.fused)
       out.push_back({.place = c.place,

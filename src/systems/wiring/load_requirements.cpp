@@ -45,9 +45,8 @@ dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
   return solve(m, feed);
 }
 
-bool solved(const dc::Solution& s, std::vector<Verdict>& out) {
-  if (!s.summary.usable())
-    out.push_back({.reason = std::string("the network has no solution here: ") + s.summary.reason});
+bool solved(const Model& m, const dc::Solution& s, std::vector<Verdict>& out) {
+  if (!s.summary.usable()) out.push_back({.reason = trouble(m, s.summary)});
   return s.summary.usable();
 }
 
@@ -97,7 +96,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.last();
   const auto s = solve_all_fans(m, run);
-  if (!solved(s, out)) return;
+  if (!solved(m, s, out)) return;
   const double bay_k = run.trace->late_mean(run.slot(n_bay), late);
   each_wire(m, [&](const Conductor& c) {
     // A load that comes and goes heats its own wire with its full current while it is on.
@@ -115,7 +114,7 @@ namespace feed {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const auto s = solve_all_fans(m, run);
-  if (!solved(s, out)) return;
+  if (!solved(m, s, out)) return;
   auto judge = [&](const Conductor& c, const char* fix_hint) {
     const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
     if (!(current > 0)) return;
@@ -137,7 +136,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(0));
   const auto s = solve(m, feed_at(run, row));
-  if (!solved(s, out)) return;
+  if (!solved(m, s, out)) return;
   for (auto& l : m.loads)
     if (l.least_v > 0 && s.current_a[l.wire.branch] != 0) {
       Verdict v{.place = l.wire.place,

@@ -4,6 +4,7 @@
 
 #include "model/duty.hpp"
 #include "physics/wire.hpp"
+#include "quantity/print.hpp"
 #include "systems/wiring/laid.hpp"
 
 namespace sw::wiring {
@@ -28,7 +29,10 @@ constexpr double usual_feed_ohm = 0.04;
 
 class Builder {
  public:
-  Builder(Model& m, Resolver& r) : m_(m), r_(r) { nodes_["ground"] = dc::ground; }
+  Builder(Model& m, Resolver& r) : m_(m), r_(r) {
+    nodes_["ground"] = dc::ground;
+    m_.node_names.push_back("ground");
+  }
 
   dc::NodeIndex node(const std::string& name) {
     auto it = nodes_.find(name);
@@ -38,6 +42,7 @@ class Builder {
                                     "\" is one too many");
       return dc::ground;
     }
+    m_.node_names.push_back(name);
     return nodes_[name] = m_.network.add_node();
   }
   bool joined(const std::string& name) const { return nodes_.contains(name); }
@@ -221,7 +226,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.n_alternator = b.node("alternator");
   m.n_block = b.node("block");
   m.n_bus = b.node("bus");
-  m.n_body = b.node("body");
+  b.node("body");
   m.n_starter = b.node("starter");
   m.n_case = b.joined("case") ? b.node("case") : m.n_block;
   add_sources(in, m, b);
@@ -245,6 +250,21 @@ Model System::resolve(const Input& in, Resolver& r) {
   find_charge_path(m);
   if (m.charge_path.empty()) r.lacks("wiring.run: a way from \"alternator\" to \"battery\"");
   return m;
+}
+
+std::string trouble(const Model& m, const dc::Summary& s) {
+  if (s.usable()) return {};
+  std::string text = "the car's electrical network (wiring) has no solution: " + std::string(s.reason);
+  if (s.outcome == dc::Outcome::not_converged)
+    return text + "; " + print(s.worst_residual_a, kind::current, "A", 3) + " are left over at " +
+           m.node_names.at(s.worst_node);
+  const auto named = [&](const Conductor& c) {
+    if (s.worst_branch >= 0 && c.branch == static_cast<std::size_t>(s.worst_branch)) text += ", of " + c.place;
+  };
+  for (auto& c : m.runs) named(c);
+  for (auto& l : m.loads) named(l.wire);
+  named(m.fan_feed);
+  return text;
 }
 
 void set_feed(const Model& m, const Feed& feed, dc::Network& n) {

@@ -97,7 +97,8 @@ struct Model {
   Conductor fan_feed;
   std::vector<std::size_t> charge_path;                            ///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
-  dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_body = 0, n_starter = 0;
+  dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_starter = 0;
+  std::vector<std::string> node_names;  ///< [node]
   double nominal_v = 12;
   bool named_twice = false;  ///< names by which findings are told apart stand for two things: no rule is told
 };
@@ -118,5 +119,7 @@ struct Feed {
 };
 /// Puts a feed into a copy of the model's network.
 void set_feed(const Model& m, const Feed& feed, dc::Network& network);
+/// Why the network has no solution, with what is left over and at which node, or which wire's figures are to blame.
+std::string trouble(const Model& m, const dc::Summary& summary);
 
 }  // namespace sw::wiring
