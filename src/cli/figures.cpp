@@ -14,6 +14,7 @@ namespace sw::cli {
 namespace {
 
 constexpr double nothing = 1e-5;    ///< of the scale
+constexpr double no_figure = 1e-6;  ///< of the unit shown: in none a workshop reads is so little anything
 constexpr double even_share = 0.7;  ///< of the wider half-width: from here on both sides are told as one
 
 /// By source, in its order.
@@ -95,8 +96,8 @@ std::string with_doubt(const Finding& f) {
   const double si = std::abs(*f.predicted) < nothing * f.scale ? 0.0 : *f.predicted, near = f.half_width,
                far = f.far_width, wide = std::max(near, far);
   const std::string value = together(print(si, *f.quantity, f.unit, std::min(digits_of(si, f), by_doubt(si, wide, f))));
-  // A doubt far below the last digit shown says nothing.
-  if (!(wide > 0) || !std::isfinite(wide) || wide < 1e-6 * std::abs(si)) return value;
+  // A doubt far below the last digit shown, or nothing beside the scale, says nothing.
+  if (!(wide > 0) || !std::isfinite(wide) || wide < std::max(1e-6 * std::abs(si), nothing * f.scale)) return value;
   if (std::min(near, far) >= even_share * wide || f.kind == RequirementKind::band)
     return value + together(" ± " + print(wide, step_kind(*f.quantity), f.unit, 2));
   const Span span = *span_of(f);
@@ -128,7 +129,8 @@ bool flows_nothing(const Finding& f) {
 std::string because_value(const Because& b) {
   if (!b.text.empty()) return clean(b.text);
   const auto value = number_of(b.value, *b.kind, b.unit);
-  return together(print(b.value, *b.kind, b.unit, value && std::abs(*value) < 1 ? small_digits : plain_digits));
+  const double shown = value && std::abs(*value) < no_figure ? 0.0 : b.value;
+  return together(print(shown, *b.kind, b.unit, value && std::abs(*value) < 1 ? small_digits : plain_digits));
 }
 
 std::string EvidenceMarks::mark(Source source) {

@@ -103,7 +103,7 @@ class Report {
     if (!proof_.story.opening.empty()) page_.text(strong(clean(proof_.story.opening)), 0, 2);
     const auto parts = heavy_parts(proof_.findings);
     if (parts.empty()) return;
-    std::string text = "Of what can be chosen, a tenth more or less does most for what fails at: ";
+    std::string text = "Of what can be chosen, a tenth more or less moves what fails most at: ";
     for (std::size_t i = 0; i < std::min(parts.size(), most_parts); ++i) {
       std::string labels;
       for (auto& label : parts[i].labels) labels += (labels.empty() ? "" : ", ") + clean(label);

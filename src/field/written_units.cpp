@@ -9,6 +9,7 @@ namespace sw {
 namespace {
 
 constexpr double most_apart = 50;  ///< between two units of one size: psi and kPa are, mA and A are not
+constexpr double flows_apart = 5;  ///< the same of flows, for a car has three sizes of them: fuel, coolant and air
 
 const Unit* unit_for(const std::variant<Unit, TextFault>& read) { return std::get_if<Unit>(&read); }
 
@@ -55,8 +56,9 @@ std::string_view WrittenUnits::of(const Kind& kind, std::string_view usual) cons
     const auto a = parse_unit_for(unit, kind), b = parse_unit_for(usual, kind);
     const Unit *mine = unit_for(a), *other = unit_for(b);
     if (!mine || !other || mine->gauge || other->gauge) return false;
-    const double apart = mine->factor / other->factor;
-    return apart < most_apart && apart > 1 / most_apart;
+    const double apart = mine->factor / other->factor,
+                 most = kind.name == kind::volume_flow.name ? flows_apart : most_apart;
+    return apart < most && apart > 1 / most;
   };
   const auto most = [](const std::vector<Used>& all) {
     return std::max_element(all.begin(), all.end(), [](auto& a, auto& b) { return a.times < b.times; })->unit;
@@ -64,7 +66,11 @@ std::string_view WrittenUnits::of(const Kind& kind, std::string_view usual) cons
   // A step of temperature goes with the temperatures, in whatever else a few of them are written.
   const bool follows = kind.name == kind::temperature_step.name && used_.contains(kind::temperature.name);
   if (const auto at = used_.find(kind.name); at != used_.end() && !follows) {
-    const auto unit = most(at->second);
+    // The field's own unit is the trade's for that figure; but two scales of temperature in a report help nobody.
+    const auto& all = at->second;
+    const bool written = std::any_of(all.begin(), all.end(), [&](auto& u) { return u.unit == usual; });
+    if (written && kind.name != kind::temperature.name) return usual;
+    const auto unit = most(all);
     return fits(unit) ? unit : usual;
   }
   for (auto& [name, other] : kinds_) {

@@ -1,5 +1,5 @@
 #pragma once
-// The units a build was written in: one for each kind, so that a report speaks to its reader in those and mixes none.
+// The units a build was written in: a report speaks to its reader in those.
 #include <map>
 #include <span>
 #include <string_view>
@@ -14,9 +14,10 @@ class WrittenUnits {
   WrittenUnits() = default;
   /// Counts the unit of every figure of the text; those of shelf parts are their makers' and do not count.
   WrittenUnits(const Node& root, std::span<const FieldInfo> fields);
-  /// The unit most figures of this kind are written in, of two the one met first; where none is, that of a kind of the
-  /// same dimension. `usual` stays where nothing is known, and where the other would be of another size altogether, as
-  /// mA for the amps of an alternator.
+  /// `usual`, where a figure of this kind is written in it; temperatures always, and else others, in the unit most of
+  /// them are written in, of two the one met first; where none is, in that of a kind of the same dimension. `usual`
+  /// stays where nothing is known, and where the other would be of another size altogether, as mA for the amps of an
+  /// alternator or gal/min of air.
   std::string_view of(const Kind& kind, std::string_view usual) const;
 
  private:

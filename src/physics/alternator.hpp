@@ -2,12 +2,12 @@
 // What an alternator asks of its belt, and what it can give.
 //
 // Shaft power P = V I / efficiency (50 to 65 % is common practice for claw-pole machines), torque P / w.
-// Output, from a sheet's three points: no current below the cut-in speed, then I = I_end (1 - exp(-(w - w_0)/w_1)), the shape every claw-pole curve
-// has (stator reactance rises with speed); w_1 fitted to one further point of the data sheet (from memory: form used in
-// vehicle network studies). Rated current is stated at 6000 rpm and 13.5 V (ISO 8854, from memory).
-// A sheet's own curve is held beyond its last point: a machine gives no less there, its current nears a ceiling.
-// Hot output is less: a straight line in the winding's temperature through the data sheet's cold and hot points, both
-// at full output. Speeds are the rotor's, rad/s.
+// Output, from a sheet's three points: no current below the cut-in speed, then I = I_end (1 - exp(-(w - w_0)/w_1)), the
+// shape every claw-pole curve has (stator reactance rises with speed); w_1 fitted to one further point of the data
+// sheet (from memory: form used in vehicle network studies). Rated current is stated at 6000 rpm and 13.5 V (ISO 8854,
+// from memory). A sheet's own curve is held beyond its last point: a machine gives no less there, its current nears a
+// ceiling. Hot output is less: a straight line in the winding's temperature through the data sheet's cold and hot
+// points, both at full output. Speeds are the rotor's, rad/s.
 #include <optional>
 
 #include "physics/law.hpp"
@@ -37,9 +37,9 @@ struct HotLine {
 inline constexpr double usual_cold_air_k = 296.15, usual_hot_air_k = 368.15, usual_winding_rise_k = 75;
 inline constexpr HotLine usual_hot_line{usual_cold_air_k + usual_winding_rise_k, usual_hot_air_k + usual_winding_rise_k,
                                         0.80};
-/// Output over the cold point's: 1 - (1 - share) (T - cold) / (hot - cold). Range: up to the temperature at which a fifth
-/// is left (alternator_hottest_k), held and not valid beyond. A cold winding is held at a fifth above its sheet, which
-/// is the careful side. slope: d factor / d T.
+/// Output over the cold point's: 1 - (1 - share) (T - cold) / (hot - cold). Range: up to the temperature at which a
+/// fifth is left (alternator_hottest_k), held and not valid beyond. A cold winding is held at a fifth above its sheet,
+/// which is the careful side. slope: d factor / d T.
 double alternator_hottest_k(const HotLine& line);
 Slope alternator_hot_factor(const HotLine& line, double winding_k);
 

@@ -29,10 +29,11 @@ struct Effectiveness {
 Effectiveness effectiveness(Arrangement arrangement, double ntu, double capacity_ratio);
 Effectiveness crossflow_one_term(double ntu, double capacity_ratio);
 
-/// Conductance of a core by its face speed: UA = UA_1 (v / v_1)^n, slope d UA / d v. The air's side governs in a radiator
-/// and goes with about the 0.4th to 0.5th power of speed for louvred fins (Kays and London, ch. 10, from memory); n and
-/// (v_1, UA_1) are the core's. Range: creeping to 30 m/s of face speed, where louvres 1.2 mm apart come to the end of
-/// what was measured, a Reynolds number of 3000 (Chang and Wang 1997, from memory); the power continues outside it.
+/// Conductance of a core by its face speed: UA = UA_1 (v / v_1)^n, slope d UA / d v. The air's side governs in a
+/// radiator and goes with about the 0.4th to 0.5th power of speed for louvred fins (Kays and London, ch. 10, from
+/// memory); n and (v_1, UA_1) are the core's. Range: creeping to 30 m/s of face speed, where louvres 1.2 mm apart come
+/// to the end of what was measured, a Reynolds number of 3000 (Chang and Wang 1997, from memory); the power continues
+/// outside it.
 inline constexpr double slowest_face_m_s = 0.05, fastest_face_m_s = 30;
 Slope core_conductance(double rated_w_k, double rated_face_m_s, double exponent, double face_m_s);
 

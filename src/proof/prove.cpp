@@ -45,7 +45,9 @@ Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
 State state_of(const Judged& j, const Doubt& d) {
   const auto margin = j.margin();
   if (!margin) return State::unproven;
-  if (d.flips || !d.lost.empty()) return State::tight;
+  if (d.flips) return State::tight;
+  // Where some of the doubt gives no figure nothing is known to hold; what fails by more than its doubt still fails.
+  if (!d.lost.empty() && *margin >= 0) return State::tight;
   if (j.verdict.rule || d.toward <= 0) return *margin >= 0 ? State::holds : State::fails;
   return std::abs(*margin) <= d.toward ? State::tight : *margin > 0 ? State::holds : State::fails;
 }

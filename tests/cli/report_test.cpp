@@ -61,7 +61,7 @@ TEST(Report, SaysTheSameWithoutColour) {
 TEST(Report, NamesTheHeaviestPartFirst) {
   const auto lines = lines_of(report(sample_proof(), {.width = 120, .unicode = true, .colour = false}, usual));
   EXPECT_EQ(lines.at(1),
-            "Of what can be chosen, a tenth more or less does most for what fails at: fan current (cooling.fan.left)");
+            "Of what can be chosen, a tenth more or less moves what fails most at: fan current (cooling.fan.left)");
 }
 
 TEST(Report, TellsTheCutFigureAndWhatCameOfIt) {

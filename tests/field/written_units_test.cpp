@@ -11,12 +11,15 @@ namespace {
 struct Things {
   std::optional<Temperature> hot, hotter, cool;
   std::optional<Current> small, smaller;
+  std::optional<VolumeFlow> air, coolant;
   std::optional<Curve> loss;
 };
 constexpr FieldInfo table[] = {
     quantity<&Things::hot>("hot", "hot", kind::temperature).in("degC"),
     quantity<&Things::hotter>("hotter", "hotter", kind::temperature).in("degC"),
     quantity<&Things::cool>("cool", "cool", kind::temperature).in("degC"),
+    quantity<&Things::air>("air", "air", kind::volume_flow).in("cfm"),
+    quantity<&Things::coolant>("coolant", "coolant", kind::volume_flow).in("gal/min"),
     quantity<&Things::small>("small", "small", kind::current).in("A"),
     quantity<&Things::smaller>("smaller", "smaller", kind::current).in("A"),
     curve<&Things::loss>("loss", "loss", kind::speed, kind::temperature).in("mph", "degC"),
@@ -53,6 +56,15 @@ TEST(WrittenUnits, CountTheRowsOfACurve) {
 
 TEST(WrittenUnits, AreNotOfAnotherSize) {
   EXPECT_EQ(of("small = \"20 mA\"\nsmaller = \"5 mA\"\n").of(kind::current, "A"), "A");
+}
+
+// Air in cfm and coolant in gal/min are one kind; neither is told in the other's unit.
+TEST(WrittenUnits, AirIsNotToldInGallons) {
+  const auto both = of("air = \"900 cfm\"\ncoolant = \"20 gal/min\"\n");
+  EXPECT_EQ(both.of(kind::volume_flow, "cfm"), "cfm");
+  EXPECT_EQ(both.of(kind::volume_flow, "gal/min"), "gal/min");
+  EXPECT_EQ(of("coolant = \"80 L/min\"\n").of(kind::volume_flow, "cfm"), "cfm");
+  EXPECT_EQ(of("coolant = \"80 L/min\"\n").of(kind::volume_flow, "gal/min"), "L/min");
 }
 
 }  // namespace

@@ -100,8 +100,8 @@ TEST(Exchanger, LogMeanDifference) {
 // By hand: a core of 800 W/K at 5 m/s, exponent 0.5, gives half of it at a quarter of the speed.
 TEST(Exchanger, CoreConductanceByFaceSpeed) {
   EXPECT_NEAR(core_conductance(800, 5, 0.5, 1.25).value, 400, 1e-9);
-  expect_slope(core_conductance(800, 5, 0.45, 3).slope,
-               [](double v) { return core_conductance(800, 5, 0.45, v).value; }, 3);
+  expect_slope(
+      core_conductance(800, 5, 0.45, 3).slope, [](double v) { return core_conductance(800, 5, 0.45, v).value; }, 3);
   EXPECT_TRUE(core_conductance(800, 5, 0.45, -3).valid);  // against the travel it exchanges as well
   EXPECT_FALSE(core_conductance(800, 5, 0.45, 0.01).valid);
   EXPECT_FALSE(core_conductance(800, 5, 0.45, 31).valid);

@@ -15,7 +15,8 @@ TEST(Thermostat, BeginsAndEndsWhereItsSheetSays) {
 TEST(Thermostat, SlopeIsTheDerivativeAndNeverNegative) {
   for (double t : {350.0, 355.3, 358.0, 361.65, 366.0, 372.0}) {
     const Slope s = thermostat_opening(t, 355.15, 368.15);
-    expect_slope(s.slope, [](double x) { return thermostat_opening(x, 355.15, 368.15).value; }, t, 1e-4);
+    expect_slope(
+        s.slope, [](double x) { return thermostat_opening(x, 355.15, 368.15).value; }, t, 1e-4);
     EXPECT_GE(s.slope, 0);
   }
 }

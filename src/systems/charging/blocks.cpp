@@ -67,7 +67,9 @@ void evaluate(const void* model, View& v) {
 /// What the network's currents do to machine and battery.
 namespace after {
 constexpr double winding_lag_s = 240;  ///< thermal time constant of a winding (common practice)
-constexpr double empty_share = 0.01;   ///< of the capacity: below it what can be drawn fades out
+constexpr double lost_a_day =
+    0.002;  ///< self-discharge at 20 degC, between calcium and antimonial plates (battery.hpp)
+constexpr double empty_share = 0.01;  ///< of the capacity: below it what can be drawn fades out
 
 enum Read {
   r_speed,
@@ -99,8 +101,9 @@ static_assert(std::size(writes) == write_count);
 
 double start_charge(const void*, const Duty& d) { return d.charge.value_or(0.9); }
 double start_polarization(const void*, const Duty&) { return 0.0; }
+constexpr double warm_start_k = 60;  ///< of a winding over the air in a car that comes in warm (common practice)
 double start_winding(const void*, const Duty& d) {
-  return d.start == StartFrom::cold ? d.ambient->si : d.ambient->si + 60.0;
+  return d.start == StartFrom::cold ? d.ambient->si : d.ambient->si + warm_start_k;
 }
 enum StateIndex { s_charge, s_polarization, s_winding, state_count };
 constexpr StateInfo states[] = {{charge_port, start_charge, 0.02, in_all},
@@ -115,7 +118,7 @@ void evaluate(const void* model, View& v) {
   // An empty battery has nothing left to give, whatever is still switched on.
   const double kept =
       into > 0 ? into * physics::battery_charge_share(charge) : into * std::min(1.0, charge / empty_share);
-  v.rate(s_charge, kept / m.capacity_c - physics::battery_self_discharge_per_s(0.002, v.in(r_ambient)) * charge);
+  v.rate(s_charge, kept / m.capacity_c - physics::battery_self_discharge_per_s(lost_a_day, v.in(r_ambient)) * charge);
   const physics::BatteryFigures battery{m.capacity_c, m.resistance_ohm, static_cast<int>(m.cells)};
   const double target = physics::battery_polarization(battery, into, charge, v.in(r_ambient)).value;
   v.rate(s_polarization, (target - v.in(r_polarization)) / physics::battery_polarization_lag_s);

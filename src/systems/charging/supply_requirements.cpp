@@ -48,9 +48,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace balance
 
+constexpr double lead_v = 0.3;  ///< drop of a charge lead, 12 V car (common practice)
+
 /// Bus voltage against what the regulator means it to be, less the drop a charge lead may have.
 namespace bus {
-constexpr double lead_v = 0.3;
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const double cells = static_cast<const Model*>(model)->cells;
   out.push_back({.predicted = run.trace->late_mean(run.slot(n_bus), late),
@@ -76,7 +77,7 @@ void judge(const void* model, const Evidenced& run, double limit_v, std::vector<
 }
 }  // namespace
 void ground(const void* model, const Evidenced& run, std::vector<Verdict>& out) { judge(model, run, 0.1, out); }
-void lead(const void* model, const Evidenced& run, std::vector<Verdict>& out) { judge(model, run, 0.3, out); }
+void lead(const void* model, const Evidenced& run, std::vector<Verdict>& out) { judge(model, run, lead_v, out); }
 }  // namespace drops
 
 /// What a battery and the lamps stand for long: 2.48 V a cell.

@@ -89,20 +89,21 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace need
 
 namespace warm_up {
-constexpr double warm_k = 353.15;
+constexpr double warm_k = 353.15, longest_s = 900;
 void evaluate(const void*, const Evidenced& run, std::vector<Verdict>& out) {
   std::size_t row = 0;
   while (row < run.last() && run.at(row, 0) < warm_k) ++row;
   const bool reached = run.at(row, 0) >= warm_k;
-  Verdict v{.high = 900.0,
-            .scale = 900.0,
+  Verdict v{.high = longest_s,
+            .scale = longest_s,
             .row = row,
             .fix_hint = "a thermostat that closes, or one of a higher temperature"};
   if (reached) {
     v.predicted = run.trace->time[row];
   } else {
-    v.reason = words("80 degC is not reached in the duty's %.0f min (limit %.0f min)", run.trace->time.back() / 60, 15);
-    if (run.trace->time.back() >= 900.0) v.rule = false;  // no time can be told, but it is over the limit
+    v.reason = words("80 degC is not reached in the duty's %.0f min (limit %.0f min)", run.trace->time.back() / 60,
+                     longest_s / 60);
+    if (run.trace->time.back() >= longest_s) v.rule = false;  // no time can be told, but it is over the limit
   }
   out.push_back(std::move(v));
 }

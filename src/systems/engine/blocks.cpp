@@ -131,8 +131,9 @@ constexpr Port writes[] = {{"engine.heat_to_coolant", &kind::power, "kW", "heat 
                            {"engine.surface_heat", &kind::power, "kW", "heat from the engine's surface to the bay"}};
 static_assert(std::size(writes) == write_count);
 
-double start_metal(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 368.15; }
-double start_oil(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : 363.15; }
+constexpr double warm_metal_k = 368.15, warm_oil_k = 363.15;  ///< of a car that comes in warm (common practice)
+double start_metal(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : warm_metal_k; }
+double start_oil(const void*, const Duty& d) { return d.start == StartFrom::cold ? d.ambient->si : warm_oil_k; }
 enum StateIndex { s_metal, s_oil, state_count };
 constexpr StateInfo states[] = {{metal_port, start_metal, 1.0}, {oil_port, start_oil, 1.0}};
 static_assert(std::size(states) == state_count);

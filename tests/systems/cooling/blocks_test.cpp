@@ -8,10 +8,10 @@ namespace {
 
 cooling::Model cooled(const std::string& change = "") { return resolved<cooling::System>(hand_car(change)).model; }
 
-// Effectiveness of crossflow, both streams unmixed, by hand from Mason's series: UA 1650 W/K at 5 m/s, air 2000, coolant
-// 8000 W/K: N = 0.825, C = 0.25, C N = 0.20625. P_0 = 1 - e^-x, P_1 = 1 - e^-x (1 + x), ...: P(N) 0.56176, 0.20022,
-// 0.05108, 0.01007; P(C N) 0.18637, 0.01856, 0.00125, 0.00006; sum of products 0.10848; over C N: 0.52597. Times 2000 x
-// (95 - 40) = 57.86 kW.
+// Effectiveness of crossflow, both streams unmixed, by hand from Mason's series: UA 1650 W/K at 5 m/s, air 2000,
+// coolant 8000 W/K: N = 0.825, C = 0.25, C N = 0.20625. P_0 = 1 - e^-x, P_1 = 1 - e^-x (1 + x), ...: P(N) 0.56176,
+// 0.20022, 0.05108, 0.01007; P(C N) 0.18637, 0.01856, 0.00125, 0.00006; sum of products 0.10848; over C N: 0.52597.
+// Times 2000 x (95 - 40) = 57.86 kW.
 TEST(CoolingBlocks, RadiatorHeatByNtu) {
   const auto m = cooled();
   auto b = bench<cooling::System>(m, "cooling.core");
