@@ -8,7 +8,7 @@
 
 namespace sw {
 
-enum class Outcome : std::uint8_t { not_run, done, not_converged, chatter, missing };
+enum class Outcome : std::uint8_t { not_run, done, not_converged, chatter };
 
 /// How a solve or run ended. Usable only when `done`.
 struct Summary {

@@ -14,8 +14,6 @@
 
 namespace sw::physics {
 
-inline constexpr double rated_rotor_speed_rad_s = 6000 * 0.10471975511965977;
-
 struct ShaftLoad {
   double power_w, torque_n_m, torque_slope_n_m_a;
 };  ///< slope: d torque / d current

@@ -78,10 +78,4 @@ double battery_self_discharge_per_s(double share_per_day_20c, double temperature
   return share_per_day_20c / 86400 * std::exp2((temperature_k - 293.15) / 10);
 }
 
-double battery_freezing_k(double state_of_charge) {
-  const double s = std::clamp(state_of_charge, 0.0, 1.0);
-  const double celsius = s < 0.5 ? -10 - 30 * s : -25 - 70 * (s - 0.5);
-  return 273.15 + celsius;
-}
-
 }  // namespace sw::physics

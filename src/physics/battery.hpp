@@ -64,8 +64,4 @@ double battery_charging_volts(double temperature_k, int cells = 6);
 /// practice: 0.1 %/day calcium-calcium, 0.3 %/day conventional antimonial).
 double battery_self_discharge_per_s(double share_per_day_20c, double temperature_k);
 
-/// Freezing point of the acid by state of charge: -10 degC empty, -25 half, -60 full (Vinal, from memory): straight
-/// between these. A discharged battery freezes and cracks.
-double battery_freezing_k(double state_of_charge);
-
 }  // namespace sw::physics

@@ -51,11 +51,6 @@ Point at(const PowerLaw& p, double v, double) {
   return {std::copysign(edge * t * (a + b * t * t), v), edge * (a + 3 * b * t * t) / (small * p.rated_v)};
 }
 
-Point at(const Diode& d, double v, double) {
-  const Point over = ramp(v - d.forward_v, 0.05);
-  return {over.value / d.resistance_ohm, over.slope / d.resistance_ohm};
-}
-
 Point at(const RegulatedSource&, double, double) { return {0, 0}; }  // for visit alone: `regulated` answers
 
 Flow regulated(const RegulatedSource& s, double across_v, double sense_v) {
@@ -137,9 +132,6 @@ const char* law_fault(const PowerLaw& p) {
   return p.rated_a >= 0 && std::isfinite(p.rated_a) && positive(p.rated_v) && p.exponent > 0 && p.exponent < 3
              ? nullptr
              : "a motor or lamp needs a rated current and voltage and an exponent between 0 and 3";
-}
-const char* law_fault(const Diode& d) {
-  return std::isfinite(d.forward_v) && resistance(d.resistance_ohm) ? nullptr : "diode resistance below 1e-6 ohm";
 }
 const char* law_fault(const RegulatedSource& s) {
   return std::isfinite(s.set_v) && std::isfinite(s.greatest_a) && s.leakage_s >= 0 && resistance(s.regulation_ohm) &&

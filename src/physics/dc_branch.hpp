@@ -16,7 +16,6 @@ inline constexpr NodeIndex ground = 0;  ///< the battery's negative post: the no
 /// Wire, connector, relay contact, fuse, heater: I = V / R. R from 1e-6 ohm; join two nodes instead of writing less.
 struct Resistor {
   double resistance_ohm;
-  double rating_a = 0;  ///< of a fuse, for whoever reads the result; 0 = none. It does not change the current.
 };
 /// Battery: I = (emf + V) / r, so the terminal voltage is emf - I r. Both signs: discharge positive.
 struct Battery {
@@ -44,11 +43,6 @@ struct PowerLaw {
   double rated_v;
   double exponent = 1;
 };
-/// Nothing up to the forward voltage, then the resistance (joined over +-0.05 V).
-struct Diode {
-  double forward_v = 0.7;
-  double resistance_ohm = 0.01;
-};
 /// Alternator with its regulator: I = clamp((V_set - V_sense) / r_regulation, 0, I_greatest), joined over 1 % of
 /// I_greatest at both ends, where V_sense is measured between the branch's two sense nodes. It absorbs no current but
 /// its rectifier's reverse leakage, tenths of a milliampere. Near `ceiling_v` at its own terminals the current falls to
@@ -63,7 +57,7 @@ struct RegulatedSource {
 };
 struct Open {};
 
-using Law = std::variant<Open, Resistor, Battery, ConstantCurrent, ConstantPower, PowerLaw, Diode, RegulatedSource>;
+using Law = std::variant<Open, Resistor, Battery, ConstantCurrent, ConstantPower, PowerLaw, RegulatedSource>;
 
 struct Branch {
   NodeIndex from = ground, to = ground;

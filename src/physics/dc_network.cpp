@@ -300,18 +300,4 @@ const Summary& solve(const Network& net, Solution& sol) {
   return sol.summary;
 }
 
-bool response(const Network& net, const Solution& sol, NodeIndex into, NodeIndex out_of,
-              std::span<double, most_nodes> per_ampere_ohm) {
-  System s;
-  Solution copy = sol;
-  assemble(net, sol.node_v, copy, s);
-  Volts x{};
-  x[into] += 1;
-  x[out_of] -= 1;
-  if (!eliminate(s.jacobian, x, net.node_count)) return false;
-  x[ground] = 0;
-  std::copy(x.begin(), x.end(), per_ampere_ohm.begin());
-  return true;
-}
-
 }  // namespace sw::physics::dc

@@ -58,10 +58,4 @@ Summary check(const Network& network);
 /// On failure `solution` keeps the best state found, not usable.
 const Summary& solve(const Network& network, Solution& solution);
 
-/// Change of every node's potential for one ampere put in at `into` and taken out at `out_of`, at a solution:
-/// ohm, [node]. With into = a bus and out_of = ground its own entry is the network's source resistance there.
-/// False where the network is singular.
-bool response(const Network& network, const Solution& solution, NodeIndex into, NodeIndex out_of,
-              std::span<double, most_nodes> per_ampere_ohm);
-
 }  // namespace sw::physics::dc

@@ -20,14 +20,6 @@ double end_slope(double h0, double h1, double s0, double s1) {
 
 }  // namespace
 
-Interpolant Interpolant::constant(double value) {
-  Interpolant f;
-  f.count_ = 1;
-  f.constant_ = true;
-  f.piece_[0].y = value;
-  return f;
-}
-
 std::optional<Interpolant> Interpolant::make(const Curve& curve) {
   const std::size_t n = curve.x.size();
   if (n < 2 || n > max_points || curve.y.size() != n || !rises(curve)) return std::nullopt;
@@ -64,7 +56,6 @@ std::optional<Interpolant> Interpolant::make(const Curve& curve) {
 }
 
 Interpolant::Result Interpolant::at(double x) const {
-  if (constant_) return {piece_[0].y, 0, true};
   const auto end = static_cast<std::size_t>(count_ - 1);
   if (!(x >= x_[0])) return {piece_[0].y, 0, false};
   if (x > x_[end]) return {piece_[end].y, 0, false};

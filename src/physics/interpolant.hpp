@@ -26,8 +26,6 @@ class Interpolant {
     bool inside = false;
   };
 
-  /// The same value everywhere.
-  static Interpolant constant(double value);
   /// Empty where the curve has fewer than 2 or more than `max_points` points, or x does not rise strictly.
   static std::optional<Interpolant> make(const Curve& curve);
 
@@ -42,7 +40,6 @@ class Interpolant {
   Interpolant() = default;
 
   int count_ = 0;
-  bool constant_ = false;
   std::array<double, max_points> x_{};
   std::array<Piece, max_points> piece_{};  ///< [k] from x_[k] to x_[k+1]; the last holds the end value alone
 };

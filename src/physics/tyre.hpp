@@ -23,11 +23,4 @@ struct SpeedBand {
   double lowest_m_s, highest_m_s;
 };
 SpeedBand speedometer_band(double true_speed_m_s);
-/// 49 CFR 393.82: within 5 mph at 50 mph (8 km/h at 80 km/h). m/s.
-inline constexpr double us_speedometer_tolerance_m_s = 5 * 0.44704;
-
-/// Cable turns a mile for most US speedometer heads (common practice, SAE J678 family; 940, 960 and 1020 exist: read
-/// the dial).
-inline constexpr double usual_head_turns_per_m = 1000 / 1609.344;
-
 }  // namespace sw::physics

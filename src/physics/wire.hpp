@@ -62,10 +62,6 @@ struct Ampacity {
 /// 0. Between two columns T_insulation is the wire's own, the amperes those of the column below: the careful side.
 Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle, std::optional<double> air_k = {});
 
-/// Voltage drop allowed on a 14 V aircraft bus between source and load: 0.5 V continuous, 1 V intermittent (FAA AC
-/// 43.13-1B ch. 11, allowable voltage drop table, from memory). A strict yardstick for a car's feeds.
-inline constexpr double continuous_drop_14v_v = 0.5, intermittent_drop_14v_v = 1.0;
-
 /// Temperature rise of a conductor over its surroundings from the current it is rated for: rise = rated_rise
 /// (I / I_rated)^2 (heat I^2 R over a fixed conductance; common practice), with slope d rise / d current.
 struct WireRise {

@@ -57,7 +57,7 @@ TEST(Trace, MeanOfOneRowAndOfNone) {
 
 TEST(Summary, IsUsableOnlyWhenDone) {
   EXPECT_FALSE(Summary{}.usable());
-  for (auto o : {Outcome::not_run, Outcome::not_converged, Outcome::chatter, Outcome::missing})
+  for (auto o : {Outcome::not_run, Outcome::not_converged, Outcome::chatter})
     EXPECT_FALSE((Summary{.outcome = o}.usable()));
   EXPECT_TRUE((Summary{.outcome = Outcome::done}.usable()));
 }

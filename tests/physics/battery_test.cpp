@@ -77,9 +77,6 @@ TEST(Battery, ColdAndTime) {
   EXPECT_NEAR(battery_charging_volts(c25), 14.4, 1e-9);
   EXPECT_GT(battery_charging_volts(273.15), 14.8);
   EXPECT_NEAR(battery_self_discharge_per_s(0.003, 303.15) * 86400, 0.006, 1e-12);
-  EXPECT_NEAR(battery_freezing_k(1) - 273.15, -60, 1e-9);
-  EXPECT_NEAR(battery_freezing_k(0) - 273.15, -10, 1e-9);
-  EXPECT_NEAR(battery_freezing_k(0.5) - 273.15, -25, 1e-9);
 }
 
 // At the greatest current it takes a nearly full battery stands where gassing begins: 14.4 V with six cells at 25 degC

@@ -24,7 +24,6 @@ const Law every_law[] = {Open{},
                          PowerLaw{10, 13.5, 0.55},
                          PowerLaw{20, 13.5, 1.5},
                          PowerLaw{20, 13.5, 2.9},
-                         Diode{0.7, 0.02},
                          RegulatedSource{14.2, 90}};
 
 // The slope is the derivative of the current, behind leads too: central difference, step 1e-6 V. A tolerance of 1e-4
@@ -96,7 +95,6 @@ TEST(DcBranch, FaultsAreNamed) {
   EXPECT_NE(fault({.law = Battery{std::nan(""), 0.01}}), nullptr);
   EXPECT_NE(fault({.law = ConstantPower{-1, 9}}), nullptr);
   EXPECT_NE(fault({.law = ConstantCurrent{1, 0}}), nullptr);
-  EXPECT_NE(fault({.law = Diode{0.7, 0}}), nullptr);
   EXPECT_NE(fault({.law = RegulatedSource{14, 90, 0}}), nullptr);
   EXPECT_NE(fault({.series_ohm = -1, .law = Resistor{1}}), nullptr);
 }

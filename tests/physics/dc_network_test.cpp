@@ -67,7 +67,7 @@ Network car(double alternator_a, double emf_v = 12.6) {
            .sense_plus = post,
            .sense_minus = ground,
            .law = RegulatedSource{14.2, alternator_a}});
-  net.add({.from = alt, .to = post, .law = Resistor{0.003, 120}});
+  net.add({.from = alt, .to = post, .law = Resistor{0.003}});
   net.add({.from = post, .to = panel, .law = Resistor{0.004}});
   net.add({.from = panel, .to = body, .series_ohm = 0.03, .law = PowerLaw{24, 13.5, 1.5}});
   net.add({.from = panel, .to = body, .series_ohm = 0.08, .law = PowerLaw{9, 13.5, 0.55}});
@@ -127,16 +127,6 @@ TEST(DcNetwork, AnAlternatorWithItsLeadOffRegulatesItself) {
   EXPECT_NEAR(s.node_v[3] - s.node_v[2], 14.2, 0.05);
 }
 
-TEST(DcNetwork, TransferResistanceIsReciprocal) {  // a network of passive branches: ohm from a to b is that from b to a
-  Network net = car(0);
-  Solution s;
-  ASSERT_TRUE(solve(net, s).usable());
-  std::array<double, most_nodes> a{}, b{};
-  ASSERT_TRUE(response(net, s, 4, ground, a));
-  ASSERT_TRUE(response(net, s, 2, ground, b));
-  EXPECT_NEAR(a[2], b[4], 1e-12);
-}
-
 TEST(DcNetwork, ANodeThatNothingFeedsRestsAtGround) {
   Network net = car(60);
   const NodeIndex lost = net.add_node();
@@ -145,21 +135,6 @@ TEST(DcNetwork, ANodeThatNothingFeedsRestsAtGround) {
   Solution s;
   ASSERT_TRUE(solve(net, s).usable());
   EXPECT_NEAR(s.node_v[lost], 0, 1e-9);
-}
-
-TEST(DcNetwork, ADiodeBlocks) {
-  Network net;
-  const NodeIndex a = net.add_node(), b = net.add_node();
-  net.add({.from = ground, .to = a, .law = Battery{12, 0.1}});
-  net.add({.from = b, .to = a, .law = Diode{0.7, 0.01}});
-  net.add({.from = b, .to = ground, .law = Resistor{0.5}});
-  Solution s;
-  ASSERT_TRUE(solve(net, s).usable());
-  EXPECT_NEAR(s.current_a[1], 0, 1e-7);
-  std::swap(net.branches[1].from, net.branches[1].to);
-  Solution forward;
-  ASSERT_TRUE(solve(net, forward).usable());
-  EXPECT_NEAR(forward.current_a[1], (12 - 0.7) / 0.61, 1e-7);
 }
 
 TEST(DcNetwork, MorePowerThanTheFeedCanCarryEndsInTheLowState) {
@@ -187,27 +162,13 @@ TEST(DcNetwork, BadFiguresAreRefusedWithTheBranch) {
   EXPECT_EQ(Solution{}.summary.outcome, Outcome::not_run);
 }
 
-TEST(DcNetwork, ResponseIsTheChangeForAnAmpere) {
-  Network net = car(20);
-  Solution s;
-  ASSERT_TRUE(solve(net, s).usable());
-  std::array<double, most_nodes> ohm{};
-  ASSERT_TRUE(response(net, s, 4, ground, ohm));
-  Solution pulled = s;
-  const double i = 1e-3;
-  net.add({.from = 4, .to = ground, .law = ConstantCurrent{i, 1}});
-  ASSERT_TRUE(solve(net, pulled).usable());
-  for (std::size_t k = 1; k < net.node_count; ++k)
-    EXPECT_NEAR((pulled.node_v[k] - s.node_v[k]) / i, -ohm[k], 1e-4 * ohm[4]);
-}
-
 /// Whole numbers over the full range whatever rapidcheck's size.
 rc::Gen<int> whole(int low, int high) { return rc::gen::resize(rc::kNominalSize, rc::gen::inRange(low, high)); }
 
 Law random_law() {
   const auto between = [](double low, double high) { return low + (high - low) * *whole(0, 10001) / 10000.0; };
   const auto decade = [&](double low, double high) { return std::pow(10, between(low, high)); };
-  switch (*whole(0, 8)) {
+  switch (*whole(0, 7)) {
     case 0:
       return Resistor{decade(-5, 4)};
     case 1:
@@ -219,8 +180,6 @@ Law random_law() {
     case 4:
       return PowerLaw{decade(-1, 2), between(6, 14), between(0.3, 2)};
     case 5:
-      return Diode{between(0.3, 1), decade(-3, 0)};
-    case 6:
       return RegulatedSource{between(6, 15), decade(0.5, 2.3), decade(-3, -1)};
     default:
       return Resistor{decade(-4, 0)};

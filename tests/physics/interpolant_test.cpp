@@ -64,14 +64,6 @@ TEST(Interpolant, RefusesWhatIsNoCurve) {
   EXPECT_FALSE(Interpolant::make(long_curve));
 }
 
-TEST(Interpolant, ConstantIsTheSameEverywhere) {
-  const auto f = Interpolant::constant(4.5);
-  for (double x : {-1e9, 0.0, 1e9}) {
-    EXPECT_EQ(f.at(x).value, 4.5);
-    EXPECT_TRUE(f.at(x).inside);
-  }
-}
-
 RC_GTEST_PROP(Interpolant, PassesThroughItsPoints, ()) {
   const Curve c = any_curve(false);
   const auto f = *Interpolant::make(c);

@@ -49,24 +49,26 @@ TEST(Prove, StatesFollowMarginAndDoubt) {
   EXPECT_GT(tight.half_width, 0.2);
   EXPECT_FALSE(tight.fix_hint.empty());
   const Finding holds = find(proof_of(hand_car(limit(at + 25)), idle), id);
-  EXPECT_EQ(holds.state, *holds.margin > holds.half_width ? State::holds : State::tight);
-  EXPECT_TRUE(holds.state != State::holds || holds.fix_hint.empty());
+  EXPECT_EQ(holds.state, State::holds) << "25 K off, doubt " << holds.half_width;
+  EXPECT_TRUE(holds.fix_hint.empty());
   const Finding fails = find(proof_of(hand_car(limit(at - 12)), idle), id);
-  EXPECT_EQ(fails.state, *fails.margin < -fails.half_width ? State::fails : State::tight);
+  EXPECT_EQ(fails.state, State::fails) << "12 K beyond, doubt " << fails.half_width;
   EXPECT_LT(*fails.margin, 0);
 }
 
-// With doubt off the sign of the margin decides alone; on the limit itself it holds.
-TEST(Prove, WithoutDoubtTheSignDecides) {
-  const auto p = proof_of(hand_car());
-  for (auto& f : p.findings) {
-    EXPECT_EQ(f.half_width, 0);
-    EXPECT_EQ(f.far_width, 0);
-    EXPECT_NE(f.state, State::tight);
-    if (f.margin) {
-      EXPECT_EQ(f.state == State::holds, *f.margin >= 0) << f.id;
-    }
-  }
+// With doubt off nothing is tight: a limit a hair on either side of the prediction decides, and each side its own way.
+TEST(Prove, WithoutDoubtAHairDecides) {
+  const auto state_at = [](double kelvin) {
+    const auto p = proof_of(hand_car("[cooling]\nhighest_coolant = \"" + std::to_string(kelvin - zero_c) + " degC\"\n"),
+                            {.duty = "hot-idle", .doubt = false});
+    for (auto& f : p.findings) EXPECT_NE(f.state, State::tight) << f.id;
+    return find(p, "cooling.coolant-temperature@hot-idle").state;
+  };
+  const double at =
+      *find(proof_of(hand_car(), {.duty = "hot-idle", .doubt = false}), "cooling.coolant-temperature@hot-idle")
+           .predicted;
+  EXPECT_EQ(state_at(at + 0.01), State::holds);
+  EXPECT_EQ(state_at(at - 0.01), State::fails);
 }
 
 TEST(Prove, RulesAreNeverTight) {

@@ -67,7 +67,7 @@ struct Model {
   double set_v = 14.2, set_slope_v_k = -0.01;
   Earth earth = Earth::negative;
   std::string earth_path;
-  double capacity_c = 0, cold_crank_a = 0, resistance_ohm = 0;  ///< resistance at 25 degC, full
+  double capacity_c = 0, resistance_ohm = 0;  ///< resistance at 25 degC, full
   double cells = 6;
   double starter_a = 0, starter_v = 0, crank_rad_s = 0, starter_ohm = 0, least_crank_rad_s = 0;
   double least_crank_v = 0;  ///< 0: by temperature

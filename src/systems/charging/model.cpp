@@ -70,7 +70,6 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.car_earth_path = r.earth_path;
   m.capacity_c = r.need(in.battery.capacity);
   m.cells = r.nominal_v < 9 ? 3 : 6;
-  m.cold_crank_a = r.get(in.battery.cold_crank_current, 0);
   if (in.battery.resistance)
     m.resistance_ohm = in.battery.resistance->si;
   else
