@@ -190,9 +190,10 @@ Course recorded(const Course& from) {
   c.time.clear();
   c.speed.clear();
   unsigned noise = 1;
+  std::size_t hint = 0;
   for (double t = 0; t <= c.duration; t += 1) {
     noise = noise * 1664525u + 1013904223u;
-    const double speed = from.motion(t).speed;
+    const double speed = from.motion(t, hint).speed;
     c.time.push_back(t);
     c.speed.push_back(speed > 1 ? speed + unsteadiness_m_s * (noise / 4294967296.0 - 0.5) : speed);
   }

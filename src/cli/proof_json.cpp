@@ -1,9 +1,11 @@
 #include "cli/proof_json.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "cli/figures.hpp"
 #include "field/measure.hpp"
 #include "quantity/print.hpp"
 #include "quantity/unit.hpp"
@@ -134,6 +136,9 @@ std::string proof_json(const Proof& proof, std::string_view build, const Diagnos
   }
   Json summary = Json::object();
   for (std::size_t i = 0; i < std::size(state_names); ++i) summary[std::string(state_names[i])] = counts[i];
+  // Of those that hold, the ones that do because nothing flows; the terminal counts them apart.
+  summary["idle"] = std::count_if(proof.findings.begin(), proof.findings.end(),
+                                  [](auto& f) { return f.state == State::holds && flows_nothing(f); });
   for (auto& n : proof.next)
     next.push_back({{"path", n.path},
                     {"evidence", n.evidence ? name_of(*n.evidence) : "missing"},

@@ -4,12 +4,17 @@
 
 namespace sw {
 
-std::string Resolver::path_of(const void* member) const {
-  std::string found;
-  each_leaf(fields_, root_, "", [&](const Leaf& leaf) {
-    if (leaf.field->access.address && leaf.field->access.address(leaf.owner) == member) found = leaf.path;
+Resolver::Resolver(std::span<const FieldInfo> fields, const void* root, const EvidenceMap& evidence,
+                   const Spoilt* spoilt)
+    : evidence_(&evidence), spoilt_(spoilt) {
+  each_leaf(fields, root, "", [&](const Leaf& leaf) {
+    if (leaf.field->access.address) paths_[leaf.field->access.address(leaf.owner)] = leaf.path;
   });
-  return found;
+}
+
+std::string Resolver::path_of(const void* member) const {
+  const auto found = paths_.find(member);
+  return found == paths_.end() ? std::string() : found->second;
 }
 
 void Resolver::fault(const void* member, std::string problem, std::string hint,

@@ -5,6 +5,7 @@
 #include <limits>
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -16,8 +17,7 @@ class Resolver {
  public:
   /// `fields` and `root` are those of the whole build; `evidence` its evidence; `spoilt` what could not be read of it.
   Resolver(std::span<const FieldInfo> fields, const void* root, const EvidenceMap& evidence,
-           const Spoilt* spoilt = nullptr)
-      : fields_(fields), root_(root), evidence_(&evidence), spoilt_(spoilt) {}
+           const Spoilt* spoilt = nullptr);
 
   /// The SI value; where it is missing its path is noted and NaN returned.
   template <class T>
@@ -65,8 +65,7 @@ class Resolver {
   std::vector<std::string> take_missing() { return std::exchange(missing_, {}); }
 
  private:
-  std::span<const FieldInfo> fields_;
-  const void* root_;
+  std::unordered_map<const void*, std::string> paths_;  ///< of each member, found once: a car asks hundreds of times
   const EvidenceMap* evidence_;
   const Spoilt* spoilt_;
   std::vector<std::string> missing_;

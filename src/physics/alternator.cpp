@@ -27,7 +27,7 @@ std::optional<AlternatorCurve> alternator_curve(double cut_in_rad_s, double idle
 }
 
 namespace {
-constexpr double least_hot_share = 0.2, greatest_cold_share = 1.2;
+constexpr double least_hot_share = 0.2, greatest_cold_share = 1.2;  ///< how far a line through two points is trusted
 double hot_slope(const HotLine& line) { return (line.share - 1) / (line.hot_k - line.cold_k); }
 }  // namespace
 

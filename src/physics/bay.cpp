@@ -3,7 +3,7 @@
 namespace sw::physics {
 namespace {
 
-constexpr double still_w_k = 25, wind_w_k_m_s = 8;  ///< ventilation with the panels', standing and by road speed
+constexpr double still_w_k = 25, wind_w_k_m_s = 8;  ///< ventilation with the panels', standing and by road speed: guesses
 constexpr double through_share = 0.6;               ///< of the core's air passes through the bay (common practice)
 constexpr double bonnet_m2 = 1.2;                   ///< common practice
 

@@ -7,8 +7,8 @@
 // through the bay; the last term is the sun on the bonnet by the sol-air temperature, T_o + (a/h_o) G for the outside
 // of a panel (ASHRAE Handbook Fundamentals, ch. 18; a/h_o = 0.052 m2 K/W for a dark surface, films h_o = 17 and, heat
 // flowing up, h_i = 9.26 W/m2 K; from memory): most of what shines on a bonnet goes back to the outside air.
-// Range: the figures beside each member; a bay without through flow and without wind is ventilated by buoyancy alone,
-// for which 25 W/K is a guess of its order (common practice).
+// Range: temperatures of a running or cooling car. What ventilates the bay beside the core, 25 W/K standing and 8 W/K for
+// each m/s, are guesses of their order; a measured bay temperature takes their place.
 #include "physics/law.hpp"
 
 namespace sw::physics {

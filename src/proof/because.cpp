@@ -58,6 +58,8 @@ std::vector<Because> weights_of(const Build& build, const Study& study, std::siz
   for (auto& m : study.moves) {
     if (role == Role::choice ? !m.lever : !m.has_doubt()) continue;
     const double change = role == Role::choice ? m.slope(index) * a_tenth(build, m.path) : m.change(index);
+    // What is only offered upwards and does harm so is no choice: nobody mends a cable's drop by a weaker battery.
+    if (role == Role::choice && m.grows && change < 0) continue;
     if (std::abs(change / scale) >= least_weight) out.push_back(line_of(build, m, role, change / scale));
   }
   std::stable_sort(out.begin(), out.end(), [](auto& a, auto& b) { return std::abs(a.weight) > std::abs(b.weight); });

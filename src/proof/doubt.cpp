@@ -38,7 +38,7 @@ void set_moves(const FieldInfo& f, double value, double by, Move& m) {
 void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
   auto it = build.evidence.find(leaf.path);
   if (it == build.evidence.end() || leaf.path.starts_with("duty.")) return;
-  Move m{.path = leaf.path, .evidence = it->second, .lever = leaf.field->lever};
+  Move m{.path = leaf.path, .evidence = it->second, .lever = leaf.field->lever, .grows = leaf.field->grows};
   const double width = it->second.half_width;
   if (leaf.field->type == FieldType::curve) {
     m.up = width > 0 ? width : m.lever ? lever_share : 0.0;

@@ -16,6 +16,7 @@ struct Move {
   Evidence evidence;
   double up = 0, down = 0;  ///< SI change of the input (of a curve: share of its values); 0 where its range ends
   bool lever = false;       ///< a part or setting the shop can choose
+  bool grows = false;       ///< and only upwards
   /// Change of the margin of judgement i, same index as the base; NaN where the moved car gave none; empty where the
   /// input was not moved that way.
   std::vector<double> change_up, change_down;

@@ -50,5 +50,15 @@ TEST(New, SaysWhatIsWrong) {
   EXPECT_FALSE(std::filesystem::exists(scratch.path("a.toml")));
 }
 
+// `new saloon` would otherwise write some other car into a file of that name.
+TEST(New, ATemplatesNameAloneIsNotTakenForAFile) {
+  for (auto& name : templates()) {
+    const Ran r = ran({"new", name});
+    EXPECT_EQ(r.code, 2);
+    EXPECT_NE(r.err.find("new " + name + ".toml --template " + name), std::string::npos) << r.err;
+    EXPECT_FALSE(std::filesystem::exists(name));
+  }
+}
+
 }  // namespace
 }  // namespace sw::cli

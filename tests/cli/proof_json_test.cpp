@@ -28,7 +28,7 @@ TEST(ProofJson, HasItsKeysInOrder) {
   EXPECT_EQ(keys(j), (Keys{"build", "duties", "findings", "summary", "next", "warnings"}));
   EXPECT_EQ(j["build"], "thistledown.toml");
   EXPECT_EQ(j["duties"], (Json{"hot-idle", "parade", "cruise", "grade"}));
-  EXPECT_EQ(j["summary"], (Json{{"holds", 2}, {"tight", 1}, {"fails", 3}, {"unproven", 1}}));
+  EXPECT_EQ(j["summary"], (Json{{"holds", 2}, {"tight", 1}, {"fails", 3}, {"unproven", 1}, {"idle", 0}}));
   EXPECT_EQ(j["findings"].size(), 7u);
   for (auto& f : j["findings"])
     EXPECT_EQ(keys(f), (Keys{"id", "system", "duty", "place", "title", "kind", "state", "predicted", "limit", "margin",

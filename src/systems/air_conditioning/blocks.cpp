@@ -51,7 +51,7 @@ void evaluate(const void* model, View& v) {
 }  // namespace request
 
 namespace load {
-constexpr double blend_m_s = 15.0;  ///< road figures hold from here up; between, a straight line
+constexpr double blend_m_s = 15.0;  ///< road figures hold from here up; between, a straight line (common practice)
 enum Read { r_on, r_speed, read_count };
 constexpr Port reads[] = {on_port, {"road.speed", &kind::speed}};
 static_assert(std::size(reads) == read_count);

@@ -80,6 +80,10 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.starter_v = r.get(s.voltage, r.nominal_v * 10 / 12);
   m.crank_rad_s = r.need(s.crank_speed);
   m.starter_ohm = r.need(s.resistance);
+  // Volts the windings alone would take leave none to turn it.
+  if (m.starter_v <= m.starter_a * m.starter_ohm)
+    r.fault(&s.resistance, "at its rated current it would drop more volts than the starter is fed with",
+            "look at current, voltage and resistance together: 5 to 20 mohm are usual");
   m.least_crank_rad_s = r.need(s.least_crank_speed);
   m.least_crank_v = r.get(in.least_crank_voltage, 0);
   m.days_s = r.need(in.days_between_drives);

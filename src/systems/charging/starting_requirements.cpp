@@ -29,11 +29,14 @@ void volts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
 void speed(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const std::size_t row = run.trace->lowest(run.slot(n_starter_v));
-  const double now = physics::motor_speed({m.starter_v, m.starter_a, m.crank_rad_s}, m.starter_ohm,
-                                          run.at(row, n_starter_v), run.at(row, n_starter_a))
-                         .value;
+  const auto now = physics::motor_speed({m.starter_v, m.starter_a, m.crank_rad_s}, m.starter_ohm,
+                                        run.at(row, n_starter_v), run.at(row, n_starter_a));
+  if (!now.valid) {  // within the doubt of its figures, which by themselves are refused
+    out.push_back({.reason = "the starter's resistance leaves no volts to turn it at its rated current"});
+    return;
+  }
   out.push_back(
-      {.predicted = now,
+      {.predicted = now.value,
        .low = m.least_crank_rad_s,
        .scale = m.crank_rad_s,
        .row = row,

@@ -130,10 +130,10 @@ void evaluate(const void* model, View& v) {
 
 /// The loop's states: coolant at the engine and leaving the radiator, the wax, and the air under the bonnet.
 namespace loop {
-constexpr double bay_j_k = 12000;         ///< air, sheet and ancillaries that follow the bay's air (common practice)
-constexpr double pinned_s = 120;          ///< lag towards a measured bay temperature
+constexpr double bay_j_k = 12000;  ///< air, sheet and ancillaries that follow the bay's air (common practice)
+constexpr double pinned_s = 120;   ///< lag towards a measured bay temperature: some of the bay's own (common practice)
 constexpr double measured_in_k = 313.15;  ///< air of the day the measured bay temperature is asked for (40 degC)
-constexpr double pin_fades_m_s = 6.0;     ///< road speed from which the computed one holds again
+constexpr double pin_fades_m_s = 6.0;     ///< road speed from which the computed one holds again (common practice)
 constexpr double still_radiator_w_k = 8;  ///< radiator to the air with everything still (common practice)
 
 enum Read {

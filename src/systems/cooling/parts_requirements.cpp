@@ -72,17 +72,22 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }  // namespace direction
 
 namespace set_points {
+constexpr double least_apart_k = 2;  ///< less and the switch chatters with its own tolerance (common practice)
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
   for (std::size_t i = 0; i < m.electric; ++i) {
     auto& f = m.fan[i];
-    const bool apart = f.on_k - f.off_k >= 2, above = f.off_k >= m.opens_k;
-    out.push_back({.place = f.name,
-                   .reason = words("switched off at %.0f degC, thermostat opens at %.0f degC", f.off_k - 273.15,
-                                   m.opens_k - 273.15) +
-                             (apart ? "" : "; on and off less than 2 K apart"),
-                   .fix_hint = "off above the thermostat's opening, on at least 3 K above off",
-                   .rule = apart && above});
+    const bool apart = f.on_k - f.off_k >= least_apart_k, above = f.off_k >= m.opens_k, soon = f.on_k < m.highest_k;
+    out.push_back(
+        {.place = f.name,
+         .reason =
+             words("switched off at %.0f degC, thermostat opens at %.0f degC", f.off_k - 273.15, m.opens_k - 273.15) +
+             (apart ? "" : words("; on and off less than %.0f K apart", least_apart_k, 0)) +
+             (soon ? ""
+                   : words("; on at %.0f degC, where the coolant may be no hotter than %.0f degC", f.on_k - 273.15,
+                           m.highest_k - 273.15)),
+         .fix_hint = "on below the coolant's limit, off above the thermostat's opening, on 3 to 6 K above off",
+         .rule = apart && above && soon});
   }
 }
 }  // namespace set_points

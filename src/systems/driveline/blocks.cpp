@@ -14,8 +14,8 @@ constexpr Port gear_port{"driveline.gear", &kind::number, "", "gear"};
 namespace shift {
 constexpr double rpm = M_PI / 30.0;
 constexpr double grade_band_rad_s = 10000.0 * rpm;  ///< by a whole unit of grade: 100 rpm for each per cent
-constexpr double hysteresis = 0.85;                 ///< down-shift speed over up-shift speed
-constexpr double shift_at = 0.97;                   ///< of the red line, in a pull
+constexpr double hysteresis = 0.85;                 ///< down-shift speed over up-shift speed (common practice)
+constexpr double shift_at = 0.97;                   ///< of the red line, in a pull (common practice)
 enum Read { r_speed, r_grade, r_pull, r_red, read_count };
 constexpr Port reads[] = {
     {"road.speed", &kind::speed}, outside::grade, outside::pull, {"engine.red_line", &kind::shaft_speed}};

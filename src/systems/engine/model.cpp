@@ -11,6 +11,7 @@ constexpr double iron_j_kg_k = 460.0;          ///< cast iron (common practice)
 constexpr double oil_j_l_k = 1750.0;           ///< a litre of hot oil (common practice)
 /// Fuel of an engine without load, kg/s for each m3 of displacement at idle: 0.6 lb/h a litre (common practice).
 constexpr double idle_fuel_kg_s_m3 = 0.6 * 0.45359237 / 3600.0 * 1000.0;
+constexpr double greatest_mean_pa = 40e5;    ///< beyond any engine of a road car, blown ones too (common practice)
 constexpr double metal_rise_at = 1.0 / 3.0;  ///< share of full power at which `metal_rise` is meant
 
 void find_peak(Model& m) {
@@ -71,6 +72,14 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s)
     r.fault(&in.torque_curve, "the curve ends below the red line", "add points up to it");
   const double displacement = r.need(in.displacement);
+  if (m.torque && displacement > 0) {
+    double most = 0;
+    for (int i = 0; i <= 20; ++i)
+      most = std::max(most, m.torque->at(m.torque->first() + (m.torque->last() - m.torque->first()) * i / 20).value);
+    if (physics::mean_effective_pressure_pa(most, displacement) > greatest_mean_pa)
+      r.fault(&in.displacement, "far more torque than an engine of this size can give",
+              "are both in the unit they were meant in, in3 or cc, lb-ft or N m?");
+  }
   const double idle =
       r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.

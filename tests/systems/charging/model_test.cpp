@@ -64,4 +64,11 @@ TEST(ChargingModel, ACurveOfTooManyPointsIsSaid) {
   EXPECT_NE(r.missing[0].find("charging.alternator.output_curve"), std::string::npos);
 }
 
+// 200 A through 60 mohm are 12 V, and the starter is fed with 10: nothing would turn it.
+TEST(ChargingModel, AStarterThatDropsMoreThanItIsFedIsRefused) {
+  const auto r = resolved<charging::System>(
+      faulty_car("[charging.starter]\nvoltage = \"10 V\"\ncurrent = \"200 A\"\nresistance = \"60 mohm\"\n"));
+  EXPECT_EQ(r.missing, std::vector<std::string>{"charging.starter.resistance"});
+}
+
 }  // namespace

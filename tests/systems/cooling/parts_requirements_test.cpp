@@ -46,4 +46,12 @@ TEST(CoolingPartsRequirements, SwellingByDensities) {
   EXPECT_NEAR(*j.one("cooling.expansion").verdict.predicted * 1e3, 0.84, 0.1);
 }
 
+TEST(CoolingPartsRequirements, AFanSwitchedOnAboveTheCoolantsLimitFails) {
+  Judging j(hand_car("[cooling.fan.left]\non = \"118 degC\"\noff = \"112 degC\"\n"));
+  const auto& v = j.one("cooling.fan-set-points", "", "left").verdict;
+  EXPECT_FALSE(*v.rule);
+  EXPECT_NE(v.reason.find("on at 118 degC, where the coolant may be no hotter than 105 degC"), std::string::npos)
+      << v.reason;
+}
+
 }  // namespace

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "systems/rig.hpp"
 
 using namespace sw;
@@ -95,6 +97,15 @@ TEST(EngineModel, NamesWhatItLacks) {
   in.displacement.reset();
   in.red_line.reset();
   EXPECT_EQ(resolved<engine::System>(b).missing, (std::vector<std::string>{"engine.red_line", "engine.displacement"}));
+}
+
+// 285 lb-ft from 309 cc would be 4 pi x 386 N m / 309 cm3 = 157 bar (Heywood eq. 2.19): the size was meant in in3.
+TEST(EngineModel, TorqueThatNoEngineOfItsSizeGivesIsRefused) {
+  for (auto [size, faults] : {std::pair{"309 cc", 1}, {"309 in3", 0}}) {
+    const auto build = faulty_car("[engine]\ndisplacement = \"" + std::string(size) + "\"\n");
+    const auto r = resolved<engine::System>(build);
+    EXPECT_EQ(std::count(r.missing.begin(), r.missing.end(), "engine.displacement"), faults) << size;
+  }
 }
 
 }  // namespace
