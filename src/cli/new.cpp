@@ -40,10 +40,10 @@ int run_new(const Args& args, Console& console) {
   }
   const std::filesystem::path file = args.operands.front();
   // `new saloon` means the template and names no file: writing another car under that name would be a guess.
-  if (!args.has("--template") && !file.has_extension() && !nearest(file.string(), names).empty())
+  if (const std::string near(nearest(file.string(), names));
+      !near.empty() && !args.has("--template") && !file.has_extension())
     return complain(console, "\"" + file.string() + "\" names a template and no file",
-                    "did you mean `new " + std::string(nearest(file.string(), names)) + ".toml --template " +
-                        std::string(nearest(file.string(), names)) + "`?");
+                    "did you mean `new " + near + ".toml --template " + near + "`?");
   std::error_code error;
   if (std::filesystem::exists(file, error) && !args.has("--force"))
     return complain(console, "\"" + file.string() + "\" is there already",

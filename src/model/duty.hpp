@@ -1,6 +1,6 @@
 #pragma once
 // A duty: a thing the car will be asked to do, as data. The same field table reads the shipped ones of
-// stock/duties.toml.toml and a workshop's own beside its build.
+// stock/duties.toml and a workshop's own beside its build.
 #include <string>
 #include <vector>
 

@@ -29,6 +29,13 @@ void find_peak(Model& m) {
 /// Heat to the coolant at a share of full power, for the conductance that `metal_rise` stands for.
 double coolant_heat_at(const Model& m, double power_w) { return coolant_heat_w(m, 0.6 * m.peak_speed_rad_s, power_w); }
 
+/// Whether the strongest point of the torque curve asks for more pressure than any engine has.
+bool too_strong(const Input& in, double displacement_m3) {
+  if (!in.torque_curve || in.torque_curve->y.empty() || !(displacement_m3 > 0)) return false;
+  const double most = *std::max_element(in.torque_curve->y.begin(), in.torque_curve->y.end());
+  return physics::mean_effective_pressure_pa(most, displacement_m3) > greatest_mean_pa;
+}
+
 /// A curve's interpolant; what cannot be laid through its points is said.
 std::optional<physics::Interpolant> through(const std::optional<Curve>& member, Resolver& r) {
   if (!member) return std::nullopt;
@@ -72,14 +79,9 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (m.torque && m.torque->last() < 0.999 * m.red_line_rad_s)
     r.fault(&in.torque_curve, "the curve ends below the red line", "add points up to it");
   const double displacement = r.need(in.displacement);
-  if (m.torque && displacement > 0) {
-    double most = 0;
-    for (int i = 0; i <= 20; ++i)
-      most = std::max(most, m.torque->at(m.torque->first() + (m.torque->last() - m.torque->first()) * i / 20).value);
-    if (physics::mean_effective_pressure_pa(most, displacement) > greatest_mean_pa)
-      r.fault(&in.displacement, "far more torque than an engine of this size can give",
-              "are both in the unit they were meant in, in3 or cc, lb-ft or N m?");
-  }
+  if (too_strong(in, displacement))
+    r.fault(&in.displacement, "far more torque than an engine of this size can give",
+            "are both in the unit they were meant in, in3 or cc, lb-ft or N m?");
   const double idle =
       r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.
