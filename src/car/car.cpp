@@ -7,16 +7,34 @@ namespace {
 
 template <class S>
 SystemOf describe() {
-  return {S::key, S::title, nullptr, {}, S::blocks(), S::requirements()};
+  return {S::key, S::title, nullptr, {}, {}, true, S::blocks(), S::requirements()};
+}
+
+/// Whether the build gives any figure of it, by the evidence of its leaves.
+template <class S>
+bool described(const Build& build) {
+  if constexpr (requires { S::may_be_left_out; }) {
+    const std::string first = std::string(S::key) + ".";
+    for (auto at = build.evidence.lower_bound(first); at != build.evidence.end() && at->first.starts_with(first); ++at)
+      if (!at->second.defaulted) return true;
+    return build.spoilt.at(S::key);
+  }
+  return true;
 }
 
 template <class S>
 SystemOf resolve_one(const Build& build, Systems::Models& models, Resolver& r) {
   auto& model = std::get<typename S::Model>(models);
-  model = S::resolve(std::get<typename S::Input>(build.inputs), r);
   SystemOf s = describe<S>();
   s.model = &model;
+  s.described = described<S>(build);
+  if (!s.described) {
+    s.missing = {std::string(S::key) + ": nothing of it is described"};
+    return s;
+  }
+  model = S::resolve(std::get<typename S::Input>(build.inputs), r);
   s.missing = r.take_missing();
+  s.missing_of = r.take_missing_of();
   return s;
 }
 

@@ -4,11 +4,15 @@
 
 #include "systems/air_conditioning/air_conditioning.hpp"
 #include "systems/belts/belts.hpp"
+#include "systems/brakes/brakes.hpp"
 #include "systems/charging/charging.hpp"
 #include "systems/cooling/cooling.hpp"
 #include "systems/driveline/driveline.hpp"
 #include "systems/engine/engine.hpp"
+#include "systems/fuel/fuel.hpp"
+#include "systems/vacuum/vacuum.hpp"
 #include "systems/vehicle/vehicle.hpp"
+#include "systems/wheels/wheels.hpp"
 #include "systems/wiring/wiring.hpp"
 
 namespace sw {
@@ -21,6 +25,7 @@ struct SystemList {
 };
 
 using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
-                           wiring::System, cooling::System, air_conditioning::System>;
+                           wiring::System, cooling::System, air_conditioning::System, fuel::System,
+                           vacuum::System, brakes::System, wheels::System>;
 
 }  // namespace sw

@@ -151,6 +151,7 @@ std::string proof_json(const Proof& proof, std::string_view build, const Diagnos
                   {"findings", std::move(findings)},
                   {"summary", std::move(summary)},
                   {"next", std::move(next)},
+                  {"left_out", proof.left_out},
                   {"warnings", of_severity(Severity::warning, told, files)}});
 }
 

@@ -77,6 +77,7 @@ class Report {
     else
       held();
     others();
+    left_out();
     cautions();
     next();
     legend();
@@ -292,6 +293,15 @@ class Report {
       if (counts[state] > 0) text += (text.empty() ? "" : " · ") + together(std::to_string(counts[state]) + " " + word);
     page_.space();
     page_.text("Not listed, of other systems: " + text, 0, 2);
+  }
+
+  /// A system the build says nothing of is not found sound: it was not looked at.
+  void left_out() {
+    std::string text;
+    for (auto& key : proof_.left_out) text += (text.empty() ? "" : ", ") + touch(clean(key));
+    if (text.empty()) return;
+    page_.space();
+    page_.text("Not looked at, the build says nothing of them: " + text, 0, 2);
   }
 
   void cautions() {

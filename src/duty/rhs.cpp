@@ -122,7 +122,9 @@ void Rhs::operator()(double t, const double* y, double* rates) {
                             course_->running ? 1.0 : 0.0,
                             course_->cranking ? 1.0 : 0.0,
                             course_->air_conditioning ? 1.0 : 0.0,
-                            static_cast<double>(course_->conditions)};
+                            static_cast<double>(course_->conditions),
+                            d.lateral->si,
+                            *d.fuel_level};
   static_assert(std::size(outside) == std::size(outside::all));
   for (std::size_t i = 0; i < outside_.size(); ++i) values_[outside_[i]] = outside[i];
   std::size_t next = 0;

@@ -11,7 +11,7 @@ namespace sw {
 
 class Rhs {
  public:
-  static constexpr std::size_t most_states = 24;
+  static constexpr std::size_t most_states = 40;
 
   Rhs(const Graph& graph, const Course& course);
 

@@ -29,6 +29,21 @@ constexpr Row rows[] = {
     {"car on a lift", "A car can roll or fall. Use rated stands on firm ground and chock the wheels."},
     {"fuel fire",
      "Fuel vapour ignites from any spark. Relieve pressure, ventilate, keep an extinguisher within reach."},
+    {"loss of braking",
+     "A fault in the brakes can kill. Work to the makers' instructions and local code, have the work checked by a "
+     "licensed person, and try the car at walking pace on closed ground before any road."},
+    {"brake fluid",
+     "Brake fluid burns eyes and paint, takes up water and must not be mixed with another kind. Use fresh fluid of the "
+     "kind the maker names, from a sealed can."},
+    {"asbestos in old linings",
+     "Old linings, clutches and gaskets may hold asbestos. Never blow, brush or grind their dust; wet it and have it "
+     "taken away as local code asks."},
+    {"wheels and tyres",
+     "A wheel that fouls or a tyre past its load or age can fail at speed. Turn every wheel by hand from lock to lock "
+     "and through its travel before driving; fit tyres by their maker's load and age limits."},
+    {"runaway throttle",
+     "A throttle that does not close runs away with the car. See it snap shut by itself, cold and hot, before the "
+     "engine is started."},
 };
 
 }  // namespace

@@ -19,6 +19,11 @@ enum class Caution : std::uint8_t {
   refrigerant,
   lift,
   fuel_fire,
+  braking_loss,
+  brake_fluid,
+  old_linings,
+  wheels_tyres,
+  runaway_throttle,
 };
 
 /// Short words for the line beside a finding, and the whole caution in one or two sentences.

@@ -104,6 +104,17 @@ constexpr FieldInfo table[] = {
         .or_else(0.9, Source::chosen)
         .spread({})
         .says("State of charge, as a share."),
+    quantity<&Duty::lateral>("lateral", "lateral acceleration", kind::acceleration)
+        .in("m/s2")
+        .from(0, 15)
+        .or_else(0, Source::chosen)
+        .spread({})
+        .says("Acceleration to the side, held throughout; it is looked at to both sides."),
+    number<&Duty::fuel_level>("fuel_level", "fuel in the tank")
+        .from(0, 1)
+        .or_else(0.5, Source::chosen)
+        .spread({})
+        .says("How full the tank is at the start, as a share."),
 };
 static_assert(std::size(table) == member_count<Duty>());
 

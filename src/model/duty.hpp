@@ -41,6 +41,8 @@ struct Duty {
   std::optional<StartFrom> start;       ///< from ambient, or warmed through
   std::string after;                    ///< start where this duty ends
   std::optional<double> charge;         ///< battery state of charge at the start
+  std::optional<Acceleration> lateral;  ///< held throughout, either way round
+  std::optional<double> fuel_level;     ///< of the tank, as a share, at the start
   static std::span<const FieldInfo> fields();
 };
 

@@ -99,7 +99,12 @@ void mark_unavailable(std::vector<Item>& items, const std::vector<SystemOf>& sys
     for (auto& s : item.block->switches) add(s.port);
     return true;
   };
-  for (auto& item : items) blame(item, {systems[item.system].missing.begin(), systems[item.system].missing.end()});
+  for (auto& item : items) {
+    auto& s = systems[item.system];
+    blame(item, {s.missing.begin(), s.missing.end()});
+    if (auto own = s.missing_of.find(item.block->name); own != s.missing_of.end())
+      blame(item, {own->second.begin(), own->second.end()});
+  }
   for (bool changed = true; changed;) {
     changed = false;
     for (auto& item : items)

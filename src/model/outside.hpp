@@ -21,8 +21,11 @@ inline constexpr Port cranking{"duty.cranking", &kind::number, "", "engine crank
 inline constexpr Port air_conditioning{"duty.air_conditioning", &kind::number, "", "air conditioning asked for"};
 inline constexpr Port conditions{"duty.conditions", &kind::number, "",
                                  "conditions, one bit each in the order of their names"};
+inline constexpr Port lateral{"duty.lateral", &kind::acceleration, "m/s2", "acceleration to the side"};
+inline constexpr Port fuel_level{"duty.fuel_level", &kind::number, "%", "fuel in the tank at the start"};
 
-inline constexpr Port all[] = {time,    speed, acceleration, pull,    grade,    ambient,          pressure,
-                               density, sun,   payload,      running, cranking, air_conditioning, conditions};
+inline constexpr Port all[] = {time,       speed,   acceleration, pull,    grade,    ambient,
+                               pressure,   density, sun,          payload, running,  cranking,
+                               air_conditioning, conditions, lateral, fuel_level};
 
 }  // namespace sw::outside

@@ -3,6 +3,7 @@
 // the member's address, so no list of names stands beside the field table.
 #include <initializer_list>
 #include <limits>
+#include <map>
 #include <optional>
 #include <string>
 #include <unordered_map>
@@ -12,6 +13,9 @@
 #include "field/walk.hpp"
 
 namespace sw {
+
+/// Paths of missing figures by the name of the one block that cannot run without them.
+using MissingOf = std::map<std::string, std::vector<std::string>, std::less<>>;
 
 class Resolver {
  public:
@@ -24,6 +28,13 @@ class Resolver {
   double need(const std::optional<T>& member) {
     if (member) return field_detail::to_number(*member);
     missing_.push_back(path_of(&member));
+    return std::numeric_limits<double>::quiet_NaN();
+  }
+  /// The same where one block of the system alone cannot run without it: all others do.
+  template <class T>
+  double need(const std::optional<T>& member, std::string_view block) {
+    if (member) return field_detail::to_number(*member);
+    missing_of_[std::string(block)].push_back(path_of(&member));
     return std::numeric_limits<double>::quiet_NaN();
   }
   /// The SI value or `other`.
@@ -63,12 +74,15 @@ class Resolver {
   const Evidence* evidence_of(const void* member) const;
   /// Forgets what was noted and hands it over: called after each system.
   std::vector<std::string> take_missing() { return std::exchange(missing_, {}); }
+  /// Likewise what single blocks lack.
+  MissingOf take_missing_of() { return std::exchange(missing_of_, {}); }
 
  private:
   std::unordered_map<const void*, std::string> paths_;  ///< of each member, found once: a car asks hundreds of times
   const EvidenceMap* evidence_;
   const Spoilt* spoilt_;
   std::vector<std::string> missing_;
+  MissingOf missing_of_;
   Diagnostics faults_;
 };
 

@@ -6,6 +6,7 @@
 //   static Model resolve(const Input&, Resolver&);
 //   static std::span<const Block> blocks();
 //   static std::span<const Requirement> requirements();
+//   static constexpr bool may_be_left_out = true;  where a build that says nothing of it is a build without it
 // and src/car/systems.hpp lists them. No system includes another.
 #include <span>
 #include <string_view>
@@ -21,6 +22,8 @@ struct SystemOf {
   std::string_view key, title;
   const void* model = nullptr;
   std::vector<std::string> missing;  ///< paths of figures its model lacks; empty: usable
+  MissingOf missing_of;              ///< those that keep only one block from running
+  bool described = true;             ///< false: it may be left out, and the build says nothing of it: it is not judged
   std::span<const Block> blocks;
   std::span<const Requirement> requirements;
 };

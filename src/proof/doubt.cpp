@@ -55,10 +55,15 @@ void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
 }
 
 /// Margins of the moved car in the base's order. The moved car gives the same judgements in the same order unless a
-/// run was lost, so the search is a walk.
-void compare(const std::vector<Judged>& base, const std::vector<Judged>& moved, std::vector<double>& change) {
+/// run was lost, so the search is a walk. In duties that were not `run` again nothing can change.
+void compare(const std::vector<Judged>& base, const std::vector<Judged>& moved, const std::vector<bool>& run,
+             std::vector<double>& change) {
   std::size_t at = 0;
   for (auto& b : base) {
+    if (b.duty >= 0 && !run.empty() && !run[static_cast<std::size_t>(b.duty)]) {
+      change.push_back(0);
+      continue;
+    }
     double d = std::numeric_limits<double>::quiet_NaN();
     for (std::size_t k = 0; k < moved.size(); ++k) {
       auto& m = moved[(at + k) % moved.size()];
@@ -129,7 +134,8 @@ Study study(const Build& build, const DutySet& set, const std::vector<Judged>& b
     Build moved = build;
     if (by == 0 || !shift(moved, m.path, by)) return;
     const Car car(moved);
-    compare(base, judge(car, set, run_duties(car, set, options.wanted), options.wanted), change);
+    const auto& wanted = options.touched ? options.touched->by(m.path) : options.wanted;
+    compare(base, judge(car, set, run_duties(car, set, wanted), wanted), wanted, change);
   };
   auto work = [&] {
     try {

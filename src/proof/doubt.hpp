@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "proof/judge.hpp"
+#include "proof/touched.hpp"
 
 namespace sw {
 
@@ -36,6 +37,7 @@ struct Study {
 
 struct StudyOptions {
   std::vector<bool> wanted;
+  const Touched* touched = nullptr;  ///< where it is known which duties an input can change anything in
   unsigned threads = 1;
   std::function<void(double)> progress;
 };

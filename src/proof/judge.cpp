@@ -41,7 +41,7 @@ class Judge {
 
   void look(const Requirement& r, std::size_t system, int duty) {
     std::vector<Verdict> found;
-    const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : first_run();
+    const std::size_t at = duty >= 0 ? static_cast<std::size_t>(duty) : static_rules_read(traces_);
     if (r.own_missing)
       on_its_own(r, system, at, found);
     else if (auto missing = missing_for(r, system); !missing.empty())
@@ -115,15 +115,6 @@ class Judge {
         if (b.spoilt[static_cast<std::size_t>(car_.graph().slot(p.name))]) return &b;
     return nullptr;
   }
-  /// Of those that came through where any did.
-  std::size_t first_run() const {
-    std::size_t first = traces_.size();
-    for (std::size_t i = traces_.size(); i-- > 0;)
-      if (traces_[i].rows() > 0 &&
-          (traces_[i].summary.usable() || first == traces_.size() || !traces_[first].summary.usable()))
-        first = i;
-    return first;
-  }
   void evaluate(const Requirement& r, std::size_t system, const Trace& trace, const Duty* duty,
                 std::vector<Verdict>& found) const {
     std::vector<std::uint16_t> slots;
@@ -144,6 +135,15 @@ class Judge {
 
 std::optional<double> Judged::margin() const { return margin_of(verdict); }
 
+std::size_t static_rules_read(const std::vector<Trace>& traces) {
+  std::size_t first = traces.size();
+  for (std::size_t i = traces.size(); i-- > 0;)
+    if (traces[i].rows() > 0 &&
+        (traces[i].summary.usable() || first == traces.size() || !traces[first].summary.usable()))
+      first = i;
+  return first;
+}
+
 bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
   return std::any_of(r.duties.begin(), r.duties.end(), [&](std::string_view d) {
     return d == key || (d.starts_with('*') && d.substr(1) == state_word(duty));
@@ -153,7 +153,8 @@ bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
 std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces,
                           const std::vector<bool>& wanted) {
   Judge j(car, set, traces);
-  for (std::size_t s = 0; s < car.systems().size(); ++s)
+  for (std::size_t s = 0; s < car.systems().size(); ++s) {
+    if (!car.systems()[s].described) continue;
     for (auto& r : car.systems()[s].requirements) {
       if (r.duties.empty()) {
         j.look(r, s, -1);
@@ -163,6 +164,7 @@ std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<
         if ((wanted.empty() || wanted[d]) && looks_at(r, set.courses[d].key, *set.courses[d].duty))
           j.look(r, s, static_cast<int>(d));
     }
+  }
   return std::move(j.out);
 }
 

@@ -21,6 +21,9 @@ struct Judged {
 /// Which duties a requirement is looked at in.
 bool looks_at(const Requirement& r, const std::string& key, const Duty& duty);
 
+/// The run static rules read: the first of those that came through, where any did; the number of runs where none ran.
+std::size_t static_rules_read(const std::vector<Trace>& traces);
+
 /// `wanted`: duties to look at (all where empty).
 std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces,
                           const std::vector<bool>& wanted = {});

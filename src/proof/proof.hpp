@@ -26,6 +26,7 @@ struct Proof {
   std::vector<std::string> duties;  ///< keys of the duties looked at
   std::vector<NextMeasure> next;    ///< what could do harm first, then by how many findings it decides
   Story story;                      ///< how what fails hangs together
+  std::vector<std::string> left_out;  ///< keys of systems the build says nothing of: they were not looked at
   std::size_t count(State s) const;
   /// 1 something fails, 3 nothing fails but something is unproven or nothing was looked at, else 0.
   int exit_code() const;

@@ -76,13 +76,18 @@ class Prover {
     base_ = judge(car_, set_, traces_, wanted_);
     if (options_.doubt) {
       const unsigned machine = std::max(1u, std::thread::hardware_concurrency());
-      study_ =
-          study(build_, set_, base_,
-                {wanted_, options_.threads ? options_.threads : machine, [&](double share) { tell(share, "doubt"); }});
+      const Touched touched(car_, set_, wanted_, static_rules_read(traces_));
+      study_ = study(build_, set_, base_,
+                     {.wanted = wanted_,
+                      .touched = &touched,
+                      .threads = options_.threads ? options_.threads : machine,
+                      .progress = [&](double share) { tell(share, "doubt"); }});
     }
     Proof p;
     for (std::size_t d = 0; d < wanted_.size(); ++d)
       if (wanted_[d]) p.duties.push_back(set_.courses[d].key);
+    for (auto& s : car_.systems())
+      if (!s.described) p.left_out.emplace_back(s.key);
     for (std::size_t i = 0; i < base_.size(); ++i) p.findings.push_back(finding(i));
     std::string part;
     if (options_.doubt) part = explain(p);

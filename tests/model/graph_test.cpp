@@ -20,7 +20,7 @@ constexpr Port just_a[] = {a}, just_b[] = {b}, just_c[] = {c}, just_d[] = {d}, a
                outside_ports[] = {from_duty};
 
 SystemOf system_of(std::span<const Block> blocks, std::vector<std::string> missing = {}) {
-  return {"some", "some", nullptr, std::move(missing), blocks, {}};
+  return {"some", "some", nullptr, std::move(missing), {}, true, blocks, {}};
 }
 Graph join_one(std::span<const Block> blocks) { return join({system_of(blocks)}, outside_ports); }
 
@@ -234,6 +234,18 @@ TEST(PortTable, HasALineForEveryPort) {
   const std::string read = port_table({judged}, outside_ports);
   EXPECT_NE(read.find("| makes a | a to b, because-lists of x |"), std::string::npos) << read;
   EXPECT_NE(read.find("| a to b | findings of x |"), std::string::npos) << read;
+}
+
+TEST(Join, AFigureOneBlockLacksStopsThatBlockAndItsReadersAlone) {
+  constexpr Block makes_d{"makes d", {}, just_d, {}, {}, nothing};
+  const Block blocks[] = {makes_a, a_to_b, makes_d};
+  SystemOf one = system_of(blocks);
+  one.missing_of["makes a"] = {"some.figure"};
+  const Graph g = join({one}, outside_ports);
+  EXPECT_TRUE(g.faults.empty());
+  EXPECT_EQ(names(g), std::vector<std::string>{"makes d"});
+  EXPECT_TRUE(g.unavailable.at("b").contains("some.figure"));
+  EXPECT_FALSE(g.unavailable.contains("d"));
 }
 
 }  // namespace

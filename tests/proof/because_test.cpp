@@ -38,7 +38,7 @@ TEST(Because, EveryChainNamesPortsThatExist) {
 struct Cranked {
   Cranked() {
     for (auto& c : j.set().courses) wanted.push_back(c.key == "cold-crank");
-    moves = study(b, j.set(), j.all(), {wanted, 2, {}});
+    moves = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
     while (j.all().at(index).requirement->id != "charging.crank-voltage") ++index;
   }
   std::vector<Because> of(Role role) const { return weights_of(b, moves, index, scale(), role, 5); }

@@ -10,7 +10,7 @@ namespace {
 struct Asked {
   explicit Asked(const std::string& change, std::string_view id) : build(hand_car(change)), judging(build, "hot-idle") {
     for (auto& c : judging.set().courses) wanted.push_back(c.key == "hot-idle");
-    moves = study(build, judging.set(), judging.all(), {wanted, 2, {}});
+    moves = study(build, judging.set(), judging.all(), {.wanted = wanted, .threads = 2});
     while (judging.all().at(index).requirement->id != id) ++index;
   }
   Question with(double half_width) const { return {build, judging.set(), judging.all(), index, half_width, moves, {}}; }

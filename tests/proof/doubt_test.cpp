@@ -43,7 +43,7 @@ TEST(Doubt, EveryMoveIsOfAnUncertainInputOrALeverAndStaysInRange) {
   const Build b = hand_car();
   Judging j(b, "cold-crank");
   const auto wanted = only(j.set(), "cold-crank");
-  const Study s = study(b, j.set(), j.all(), {wanted, 1, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 1});
   EXPECT_GT(s.moves.size(), 80u);
   for (auto& m : s.moves) {
     EXPECT_TRUE(m.lever || m.evidence.half_width > 0) << m.path;
@@ -75,7 +75,7 @@ void against_monte_carlo(const char* id, const char* duty, int samples) {
   Judging j(b, duty);
   const std::size_t index = index_of(j, id, duty);
   const auto wanted = only(j.set(), duty);
-  const Study s = study(b, j.set(), j.all(), {wanted, 1, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 1});
   std::mt19937_64 random(20240517);
   std::normal_distribution<double> normal;
   double sum = 0, squares = 0;
@@ -125,7 +125,7 @@ TEST(Doubt, AnyNumberOfThreadsGivesTheSameStudy) {
   const Build b = hand_car();
   Judging j(b, "cold-crank");
   const auto wanted = only(j.set(), "cold-crank");
-  const Study one = study(b, j.set(), j.all(), {wanted, 1, {}}), three = study(b, j.set(), j.all(), {wanted, 3, {}});
+  const Study one = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 1}), three = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 3});
   ASSERT_EQ(one.moves.size(), three.moves.size());
   for (std::size_t i = 0; i < one.moves.size(); ++i)
     for (std::size_t k = 0; k < j.all().size(); ++k) {

@@ -26,7 +26,7 @@ std::size_t check_levers(const std::string& change, const std::string& duty) {
   Judging j(b, duty);
   std::vector<bool> wanted;
   for (auto& c : j.set().courses) wanted.push_back(c.key == duty);
-  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
   std::size_t offered = 0;
   for (std::size_t i = 0; i < j.all().size(); ++i) {
     for (auto& l : levers({b, j.set(), j.all(), i, 0.0, s})) {
@@ -73,7 +73,7 @@ TEST(Levers, NoneForWhatHolds) {
   Judging j(b, "cold-crank");
   std::vector<bool> wanted;
   for (auto& c : j.set().courses) wanted.push_back(c.key == "cold-crank");
-  const Study s = study(b, j.set(), j.all(), {wanted, 1, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 1});
   for (std::size_t i = 0; i < j.all().size(); ++i) EXPECT_TRUE(levers({b, j.set(), j.all(), i, 0.0, s}).empty());
 }
 
@@ -93,7 +93,7 @@ TEST(Levers, NoPulleySatisfiesSpeedLimitAndOutput) {
   Judging j(b, "hot-idle");
   std::vector<bool> wanted;
   for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
-  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
   const std::size_t balance = index_of(j, "charging.balance"), rotor = index_of(j, "charging.alternator-speed");
   ASSERT_LT(*j.all()[balance].margin(), 0);
   ASSERT_LT(*j.all()[rotor].margin(), 0);
@@ -111,7 +111,7 @@ std::vector<Lever> levers_of(const std::string& change, const std::string& duty,
   Judging j(b, duty);
   std::vector<bool> wanted;
   for (auto& c : j.set().courses) wanted.push_back(c.key == duty);
-  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
   for (std::size_t i = 0; i < j.all().size(); ++i) {
     auto& judged = j.all()[i];
     if (judged.requirement->id != id || judged.verdict.place != place) continue;

@@ -19,7 +19,7 @@ TEST(Offers, PartsThatHoldAreOffersInTheirOrder) {
   Judging j(b, "hot-idle");
   std::vector<bool> wanted;
   for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
-  const Study s = study(b, j.set(), j.all(), {wanted, 2, {}});
+  const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
   const Question q{b, j.set(), j.all(), index_of(j, "cooling.coolant-temperature"), 0.0, s};
   ASSERT_LT(*j.all()[q.index].margin(), 0);
   const auto tried = swaps(b, j.set(), wanted);

@@ -1,0 +1,9 @@
+#include "systems/brakes/brakes.hpp"
+
+namespace sw::brakes {
+
+Model System::resolve(const Input&, Resolver&) { return {}; }
+std::span<const Block> System::blocks() { return {}; }
+std::span<const Requirement> System::requirements() { return {}; }
+
+}  // namespace sw::brakes
