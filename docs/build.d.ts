@@ -414,6 +414,30 @@ export interface Build {
     compressor_power_road?: Given<string>;
     note?: string;
   };
+  /** fuel */
+  fuel?: {
+    /** tank: What the tank holds when full. */
+    tank?: Given<string>;
+    note?: string;
+  };
+  /** vacuum and breathing */
+  vacuum?: {
+    /** idle vacuum: Manifold vacuum at a hot idle, in gear where the gearbox is automatic. */
+    idle?: Given<string>;
+    note?: string;
+  };
+  /** brakes */
+  brakes?: {
+    /** pedal ratio: Foot travel over push-rod travel. */
+    pedal_ratio?: Given<number | string>;
+    note?: string;
+  };
+  /** wheels and tyres */
+  wheels?: {
+    /** rim width: Width of the rim between its bead seats. */
+    rim_width?: Given<string>;
+    note?: string;
+  };
   /** duties: Duties of your own, in place of or beside the shipped ones. */
   duty?: Record<string, {
     /** title: What the car is asked to do, in a few words. */
@@ -450,6 +474,10 @@ export interface Build {
     after?: Given<string>;
     /** battery charge at the start: State of charge, as a share. */
     charge?: Given<number | string>;
+    /** lateral acceleration: Acceleration to the side, held throughout; it is looked at to both sides. */
+    lateral?: Given<string>;
+    /** fuel in the tank: How full the tank is at the start, as a share. */
+    fuel_level?: Given<number | string>;
     note?: string;
   }>;
   note?: string;

@@ -21,7 +21,7 @@ struct Car {
   Course course;
 
   Car(std::span<const Block> blocks, Duty d, const void* model = nullptr) : duty(std::move(d)) {
-    graph = join({{"tiny", "tiny", model, {}, blocks, {}}}, outside::all);
+    graph = join({{"tiny", "tiny", model, {}, {}, true, blocks, {}}}, outside::all);
     std::vector<CourseFault> faults;
     course = make_course("tiny", duty, "", faults);
     if (!graph.faults.empty()) throw std::runtime_error(graph.faults.front());

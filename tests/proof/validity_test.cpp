@@ -88,7 +88,7 @@ TEST(Validity, ARangeOfAStrangePortOrNoneIsAFaultOfTheGraph) {
                           .states = clock_states,
                           .evaluate = [](const void*, View& v) { v.rate(0, 1); },
                           .validity = range}};
-    EXPECT_FALSE(join({{"tiny", "tiny", nullptr, {}, odd, {}}}, {}).faults.empty());
+    EXPECT_FALSE(join({{"tiny", "tiny", nullptr, {}, {}, true, odd, {}}}, {}).faults.empty());
   }
 }
 
