@@ -50,6 +50,17 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "earth") return by_car("negative", "negative", "positive");
   if (key == "pressure") return by_car("13 psi", "13 psi", "7 psi");
   if (key == "weakest_part") return by_car("18 psi", "16 psi", "12 psi");
+  static const std::map<std::string, std::string> brakes = {
+      {"split", "front and rear"},  {"difference_warning", "true"}, {"hose_rating", "1750 psi"},
+      {"tube_rating", "3000 psi"},  {"rod_offset", "0.3 in"},       {"rod_gap", "0.020 in"},
+      {"reservoir_above", "9 in"},  {"hose_slack", "1 in"},         {"grade", "DOT 4"},
+      {"before", "DOT 3"},          {"factor", "2.0"}};
+  if (table == "brakes.lamp") return key == "by" ? "pedal travel" : "0.15 in";
+  if (table == "brakes.parking" && key == "by") return "hand";
+  if (table == "brakes.pedal" && key == "travel") return "6.5 in";
+  if (key == "leverage") return by_car("16", "18", "10");
+  if (key == "residual") return table == "brakes.rear" || car == "pickup" ? "10 psi" : "0 psi";
+  if (const auto b = brakes.find(key); b != brakes.end() && table.starts_with("brakes")) return b->second;
   if (key != "fuse") return {};
   if (table == "wiring.run.charge") return by_car("150 A", "80 A", "50 A");
   if (table == "wiring.run.feed") return by_car("100 A", "50 A", "40 A");
@@ -70,7 +81,9 @@ inline std::string filled_in(const std::filesystem::path& path) {
     if (std::regex_match(line, m, head)) table = m[1];
     if (!std::regex_match(line, m, empty)) continue;
     const std::string value = reading(path.stem().string(), table, m[1]);
-    if (!value.empty()) line = m[1].str() + " = \"" + value + "\"" + m[2].str();
+    if (value.empty()) continue;
+    const bool bare = value == "true" || value.find_first_not_of("0123456789.") == std::string::npos;
+    line = m[1].str() + " = " + (bare ? value : "\"" + value + "\"") + m[2].str();
   }
   return out;
 }

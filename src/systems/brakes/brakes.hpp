@@ -1,15 +1,169 @@
 #pragma once
 // The brakes: pedal, booster, master cylinder, valves, discs and drums, and what they do to the road.
 #include "model/system.hpp"
+#include "physics/brake_assist.hpp"
+#include "physics/brake_travel.hpp"
+#include "physics/brake_valve.hpp"
+#include "physics/drum_factor.hpp"
 
 namespace sw::brakes {
 
-struct Input {
-  std::optional<double> pedal_ratio;
+enum class Make : std::uint8_t { disc, drum };
+inline constexpr std::string_view make_names[] = {"disc", "drum"};
+enum class Shoes : std::uint8_t { leading_trailing, two_leading, duo_servo };
+inline constexpr std::string_view shoes_names[] = {"leading and trailing", "two leading", "duo-servo"};
+enum class Cups : std::uint8_t { plain, expanded };
+inline constexpr std::string_view cups_names[] = {"plain", "held by expanders"};
+enum class Split : std::uint8_t { single, front_rear, diagonal };
+inline constexpr std::string_view split_names[] = {"single", "front and rear", "diagonal"};
+enum class Acts : std::uint8_t { reduces, holds_off };
+inline constexpr std::string_view acts_names[] = {"reduces", "holds off"};
+enum class Switch : std::uint8_t { travel, load, pressure };
+inline constexpr std::string_view switch_names[] = {"pedal travel", "load in the push rod", "line pressure"};
+enum class Fluid : std::uint8_t { dot_3, dot_4, dot_5, dot_5_1 };
+inline constexpr std::string_view fluid_names[] = {"DOT 3", "DOT 4", "DOT 5", "DOT 5.1"};
+enum class Limb : std::uint8_t { hand, foot };
+inline constexpr std::string_view limb_names[] = {"hand", "foot"};
+
+/// Shape of a drum's shoes, for a brake factor nobody states.
+struct ShoeShape {
+  std::optional<Length> pivot, lever;
+  std::optional<Angle> start, end;
   static std::span<const FieldInfo> fields();
 };
 
-struct Model {};
+struct Axle {
+  std::optional<Make> make;
+  std::optional<Length> piston;
+  std::optional<int> pistons;
+  std::optional<bool> opposed;
+  std::optional<double> friction;
+  std::optional<Length> radius;
+  std::optional<Shoes> shoes;
+  std::optional<double> factor;
+  std::optional<ShoeShape> shape;
+  std::optional<GaugePressure> touch_pressure;
+  std::optional<Length> clearance, give;
+  std::optional<Volume> line_give;
+  std::optional<Volume> fluid;
+  std::optional<Length> retreat;
+  std::optional<Length> wear;
+  std::optional<Volume> reservoir;
+  std::optional<Length> reservoir_above;
+  std::optional<GaugePressure> residual;
+  std::optional<Cups> cups;
+  std::optional<Length> hose_slack;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Pedal {
+  std::optional<double> ratio;
+  std::optional<Length> travel;
+  std::optional<Length> rod_length, rod_offset;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Booster {
+  std::optional<bool> fitted;
+  std::optional<Area> area;
+  std::optional<Length> diameter;
+  std::optional<int> diaphragms;
+  std::optional<double> gain;
+  std::optional<Force> spring;
+  std::optional<double> efficiency;
+  std::optional<Length> rod_gap;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Master {
+  std::optional<Length> bore, stroke, front_chamber, take_up, port_travel;
+  std::optional<TemperatureStep> hot_rise;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Valve {
+  std::optional<Acts> acts;
+  std::optional<bool> front;
+  std::optional<GaugePressure> knee;
+  std::optional<double> slope;
+  std::optional<GaugePressure> full;
+  std::optional<GaugePressure> laden_knee;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Lamp {
+  std::optional<Switch> by;
+  std::optional<Length> travel;
+  std::optional<Force> force;
+  std::optional<GaugePressure> pressure;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Parking {
+  std::optional<Limb> by;
+  std::optional<double> leverage, factor;
+  std::optional<Length> radius;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Fill {
+  std::optional<Fluid> grade, before;
+  std::optional<bool> cleaned;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Input {
+  std::optional<Split> split;
+  Pedal pedal;
+  Booster booster;
+  Master master;
+  Named<Valve> valve;
+  Axle front, rear;
+  Lamp lamp;
+  Parking parking;
+  Fill fill;
+  std::optional<bool> difference_warning;
+  std::optional<GaugePressure> hose_rating, tube_rating;
+  std::optional<double> dry_adhesion, wet_adhesion;
+  static std::span<const FieldInfo> fields();
+};
+
+/// A figure, or where it would stand: rules that need it say so by its path.
+struct Known {
+  double value = std::numeric_limits<double>::quiet_NaN();
+  std::string path;
+  bool given() const { return path.empty(); }
+};
+
+/// One axle's two brakes.
+struct AxleModel {
+  bool drum = false, opposed = false;
+  double torque_m3 = 0;  ///< N m of both wheels for each Pa at the cylinders above `touch_pa`
+  double touch_pa = 0;
+  Known area_m2;  ///< of the pistons on one side of one wheel
+  Known radius_m, clearance_m, give_m, line_give_m3, fluid_m3, retreat_m, wear_m, reservoir_m3, above_m, hose_slack_m;
+  Known residual_pa, cups, make;
+  double moving = 0;  ///< pistons' areas that move fluid, of both wheels, over `area_m2`
+  std::size_t valves = 0, reducing = 0;
+  static constexpr std::size_t most_valves = 3;
+  physics::BrakeValve light[most_valves], laden[most_valves];
+};
+
+struct Model {
+  AxleModel front, rear;
+  Known ratio, pedal_m, rod_length_m, rod_offset_m;
+  bool assisted = false;
+  physics::BrakeBooster booster;
+  Known rod_gap_m;
+  Known bore_area_m2, stroke_m, front_chamber_m, take_up_m, port_travel_m;
+  double hot_rise_k = 40;
+  Known split, lamp_by, lamp_travel_m, lamp_force_n, lamp_pa;
+  Known parking_by, parking_leverage, parking_factor, parking_radius_m;
+  Known grade, before, warning, hose_pa, tube_pa;
+  bool cleaned = false;
+  double dry = 0.85, wet = 0.5;
+  bool two_circuits() const { return split.value != static_cast<double>(Split::single); }
+};
 
 struct System {
   using Input = brakes::Input;

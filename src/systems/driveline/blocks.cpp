@@ -98,10 +98,17 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace thrust
 
+/// What stands between wheel and road, for whoever turns or stops it.
+namespace wheel {
+constexpr Port writes[] = {{"driveline.wheel_radius", &kind::length, "in", "rolling radius"}};
+void evaluate(const void* model, View& v) { v.set(0, static_cast<const Model*>(model)->wheel_radius_m); }
+}  // namespace wheel
+
 constexpr Block all[] = {
     {"driveline.shift", shift::reads, {}, {}, shift::switches, shift::evaluate},
     {"driveline.gearing", gearing::reads, gearing::writes, {}, {}, gearing::evaluate},
     {"driveline.thrust", thrust::reads, thrust::writes, {}, {}, thrust::evaluate},
+    {"driveline.wheel", {}, wheel::writes, {}, {}, wheel::evaluate},
 };
 
 }  // namespace

@@ -9,7 +9,9 @@ struct Input {
   static std::span<const FieldInfo> fields();
 };
 
-struct Model {};
+struct Model {
+  double idle_pa = 0;
+};
 
 struct System {
   using Input = vacuum::Input;

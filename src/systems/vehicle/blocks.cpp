@@ -75,10 +75,59 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace travel
 
+/// How the car stands on its axles: figures that do not move, told to whoever brakes or corners.
+namespace balance {
+enum Write {
+  w_mass,
+  w_share,
+  w_height,
+  w_wheelbase,
+  w_laden,
+  w_laden_mass,
+  w_laden_share,
+  w_laden_height,
+  write_count
+};
+constexpr Port writes[] = {{"vehicle.mass", &kind::mass, "lb", "weight as driven"},
+                           {"vehicle.front_share", &kind::number, "%", "share of it on the front axle"},
+                           {"vehicle.centre_height", &kind::length, "in", "height of the centre of mass"},
+                           {"vehicle.wheelbase", &kind::length, "in", "wheelbase"},
+                           {"vehicle.laden", &kind::number, "", "whether its laden figures are known"},
+                           {"vehicle.laden_mass", &kind::mass, "lb", "weight laden"},
+                           {"vehicle.laden_front_share", &kind::number, "%", "share of it on the front axle, laden"},
+                           {"vehicle.laden_centre_height", &kind::length, "in", "height of the centre of mass, laden"}};
+static_assert(std::size(writes) == write_count);
+
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  v.set(w_mass, m.light.mass_kg);
+  v.set(w_share, m.light.front_share);
+  v.set(w_height, m.light.height_m);
+  v.set(w_wheelbase, m.wheelbase_m);
+  v.set(w_laden, m.laden_known ? 1 : 0);
+  v.set(w_laden_mass, m.laden.mass_kg);
+  v.set(w_laden_share, m.laden.front_share);
+  v.set(w_laden_height, m.laden.height_m);
+}
+
+void resolve(const Input& in, Model& m, Resolver& r) {
+  constexpr std::string_view block = "vehicle.balance";
+  m.wheelbase_m = r.need(in.wheelbase, block);
+  m.light = {m.mass_kg, r.need(in.front_share, block), r.need(in.centre_height, block)};
+  m.laden_known = in.laden_weight.has_value();
+  m.laden = m.light;
+  if (!m.laden_known) return;
+  m.laden = {in.laden_weight->si, r.need(in.laden_front_share, block), r.get(in.laden_centre_height, m.light.height_m)};
+  if (m.laden.mass_kg < m.mass_kg)
+    r.fault(&in.laden_weight, "less than the weight as driven", "it is the whole car's, with all it carries");
+}
+}  // namespace balance
+
 constexpr Block all[] = {
     {"vehicle.motion", motion::reads, motion::writes, {}, {}, motion::evaluate},
     {"vehicle.resistance", resistance::reads, resistance::writes, {}, {}, resistance::evaluate},
     {"vehicle.travel", travel::reads, {}, travel::states, {}, travel::evaluate},
+    {"vehicle.balance", {}, balance::writes, {}, {}, balance::evaluate},
 };
 
 }  // namespace
@@ -93,6 +142,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.mass_kg = r.need(in.weight);
   m.drag_area_m2 = r.need(in.drag_area);
   m.rolling = r.need(in.rolling);
+  balance::resolve(in, m, r);
   return m;
 }
 

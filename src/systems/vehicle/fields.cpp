@@ -26,6 +26,40 @@ constexpr FieldInfo table[] = {
         .or_else(0.013)
         .says("Rolling resistance over weight.")
         .after("common practice: radial 0.011, cross-ply 0.015"),
+    quantity<&Input::wheelbase>("wheelbase", "wheelbase", kind::length)
+        .in("in")
+        .above(50, 250)
+        .spread(Source::measured, {.absolute = 0.25})
+        .spread(Source::stated, {.absolute = 0.5})
+        .says("Front to rear axle."),
+    number<&Input::front_share>("front_share", "front's share")
+        .from(0.3, 0.75)
+        .spread(Source::measured, {.absolute = 0.005})
+        .spread(Source::stated, {.absolute = 0.01})
+        .says("Share of the weight as driven that stands on the front axle."),
+    quantity<&Input::centre_height>("centre_height", "height of the centre of mass", kind::length)
+        .in("in")
+        .above(8, 60)
+        .or_else(21)
+        .spread(Source::typical, {.absolute = 2})
+        .spread(Source::stated, {.absolute = 1})
+        .spread(Source::measured, {.absolute = 0.5})
+        .says("Centre of mass over the road, as driven: weigh the front axle level and with the rear lifted.")
+        .after("common practice: saloons 19 to 23 in; pickups and vans stand higher, measure those"),
+    quantity<&Input::laden_weight>("laden_weight", "weight laden", kind::mass)
+        .in("lb")
+        .above(500, 30000)
+        .says("Weight with all it is meant to carry; without it only the car as driven is looked at."),
+    number<&Input::laden_front_share>("laden_front_share", "front's share laden")
+        .from(0.2, 0.75)
+        .spread(Source::measured, {.absolute = 0.005})
+        .spread(Source::stated, {.absolute = 0.01})
+        .says("Share of the laden weight that stands on the front axle."),
+    quantity<&Input::laden_centre_height>("laden_centre_height", "its height laden", kind::length)
+        .in("in")
+        .above(8, 80)
+        .spread(Source::stated, {.absolute = 1})
+        .says("Centre of mass over the road, laden; that as driven where it is not given."),
 };
 static_assert(std::size(table) == member_count<Input>());
 

@@ -1,5 +1,6 @@
 #pragma once
-// The car itself: its first fields (system voltage, earth), its mass and what the road asks of it.
+// The car itself: its first fields (system voltage, earth), its mass, how it stands on its axles, and what the road
+// asks of it.
 #include "model/system.hpp"
 
 namespace sw::vehicle {
@@ -16,11 +17,25 @@ struct Input {
   std::optional<Mass> weight;
   std::optional<Area> drag_area;
   std::optional<double> rolling;
+  std::optional<Length> wheelbase;
+  std::optional<double> front_share;
+  std::optional<Length> centre_height;
+  std::optional<Mass> laden_weight;
+  std::optional<double> laden_front_share;
+  std::optional<Length> laden_centre_height;
   static std::span<const FieldInfo> fields();
+};
+
+/// What stands on its axles: as driven, or laden.
+struct Balance {
+  double mass_kg = 0, front_share = 0, height_m = 0;
 };
 
 struct Model {
   double mass_kg = 0, drag_area_m2 = 0, rolling = 0;
+  double wheelbase_m = 0;
+  bool laden_known = false;
+  Balance light, laden;  ///< laden as light where nobody gave it
 };
 
 struct System {

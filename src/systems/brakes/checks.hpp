@@ -1,0 +1,83 @@
+#pragma once
+// What each requirement of the brakes reads and how it is judged. The tables of them are requirements.cpp (what a stop
+// shows) and parts_table.cpp (what fits what); the evaluations stand in stop_requirements.cpp, failed_requirements.cpp
+// (something lost), stroke_requirements.cpp and parts_requirements.cpp.
+#include "model/outside.hpp"
+#include "systems/brakes/effort.hpp"
+
+namespace sw::brakes {
+
+inline constexpr Port radius_port{"driveline.wheel_radius", &kind::length, "in"};
+inline constexpr Port vacuum_port{"vacuum.booster", &kind::vacuum, "inHg"};
+inline constexpr Port line_port{"brakes.line_pressure", &kind::gauge_pressure, "psi", "line pressure"};
+inline constexpr Port pedal_port{"brakes.pedal", &kind::force, "lbf", "force on the pedal"};
+
+/// Ports of every requirement that looks at the car on the road; those that ask how hard the foot presses read all,
+/// those of balance all but the last two, so that a missing booster figure does not silence them.
+namespace road {
+enum Need {
+  n_mass,
+  n_share,
+  n_height,
+  n_wheelbase,
+  n_laden,
+  n_laden_mass,
+  n_laden_share,
+  n_laden_height,
+  n_radius,
+  n_acceleration,
+  n_line,
+  balance_count,
+  n_vacuum = balance_count,
+  n_pedal,
+  need_count
+};
+inline constexpr Port ports[] = {{"vehicle.mass", &kind::mass},
+                                 {"vehicle.front_share", &kind::number},
+                                 {"vehicle.centre_height", &kind::length},
+                                 {"vehicle.wheelbase", &kind::length},
+                                 {"vehicle.laden", &kind::number},
+                                 {"vehicle.laden_mass", &kind::mass},
+                                 {"vehicle.laden_front_share", &kind::number},
+                                 {"vehicle.laden_centre_height", &kind::length},
+                                 radius_port,
+                                 outside::acceleration,
+                                 line_port,
+                                 vacuum_port,
+                                 pedal_port};
+static_assert(std::size(ports) == need_count);
+inline constexpr std::span<const Port> balance{ports, balance_count}, foot{ports};
+
+/// The car of a row, as driven or laden.
+Stopped car_at(const Evidenced& run, std::size_t row, bool laden);
+bool laden_known(const Evidenced& run);
+/// The row with the least vacuum among those that brake, or among all where none does.
+std::size_t weakest_row(const Evidenced& run);
+/// The row of hardest braking.
+std::size_t hardest_row(const Evidenced& run);
+}  // namespace road
+
+inline const Model& of(const void* model) { return *static_cast<const Model*>(model); }
+/// `format` with two figures in it.
+std::string words(const char* format, double a, double b = 0);
+/// Notes the paths of what is missing; true where nothing is.
+bool all_given(std::initializer_list<const Known*> needed, Verdict& v);
+/// A line of a because-list.
+Because told(std::string what, double value, const Kind& kind, std::string_view unit);
+
+using Evaluate = void(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+
+// What a stop shows.
+Evaluate pedal_force, lock_order_verdicts, adhesion_use_verdicts, stopping_distance, lamp, line_pressure;
+// What is left when something fails, and standing.
+Evaluate booster_failed, circuit_lost, travel_lost, parking;
+// Where the stroke goes.
+Evaluate master_stroke, chamber_stroke, pedal_height, drain_back, trapped_pressure;
+// What fits what.
+Evaluate rod_gap, rod_angle, reservoir, residual_disc, residual_drum, reducing_valves, difference_warning, fluid_mix,
+    hose_slack, circuits;
+
+std::span<const Requirement> stop_requirements();
+std::span<const Requirement> parts_requirements();
+
+}  // namespace sw::brakes

@@ -1,0 +1,124 @@
+// What is left when booster or a circuit fails, and the parking brake on a hill.
+#include <algorithm>
+#include <cmath>
+
+#include "systems/brakes/checks.hpp"
+#include "systems/brakes/travel.hpp"
+
+namespace sw::brakes {
+namespace {
+
+/// Mean rate that 0.10 V + 0.0158 V2 asks (49 CFR 571.135 S7.10 and S7.11: 168 m from 100 km/h), as a share of gravity.
+constexpr double failed_rate = 1 / (25.92 * 0.0158) / gravity_m_s2;
+constexpr double panic_n = 500;  ///< pedal force allowed there
+constexpr double hundred_km_h_m_s = 100 / 3.6;
+constexpr double parking_grade = 0.20, hand_n = 400, foot_n = 500;  ///< 49 CFR 571.135 S7.12
+constexpr double barely = 0.01;                                     ///< a rate below which no distance is told
+
+constexpr const char* lost_words(Split split, Lost lost) {
+  if (split == Split::diagonal) return lost == Lost::first ? "one diagonal lost" : "other diagonal lost";
+  return lost == Lost::first ? "front lost" : "rear lost";
+}
+
+void tell_stop(Verdict& v, double rate) {
+  if (rate > barely) v.because.push_back(told("stop from 100 km/h", stop_m(hundred_km_h_m_s, rate), kind::length, "m"));
+}
+
+}  // namespace
+
+void booster_failed(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (!m.assisted) return;
+  const std::size_t row = road::hardest_row(run);
+  const Stopped s = road::car_at(run, row, road::laden_known(run));
+  const double rate = rate_at_pedal(m, panic_n, 0, s);
+  Verdict v{.predicted = rate,
+            .low = failed_rate,
+            .scale = failed_rate,
+            .row = row,
+            .fix_hint = "a smaller master bore or a longer pedal ratio, or more torque a psi"};
+  v.because.push_back(
+      told("line pressure at 500 N without vacuum", pressure_at_pedal(m, panic_n, 0), kind::gauge_pressure, "psi"));
+  tell_stop(v, rate);
+  out.push_back(std::move(v));
+}
+
+void circuit_lost(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  Verdict unknown{};
+  if (!all_given({&m.split}, unknown)) return out.push_back(std::move(unknown));
+  const std::size_t row = road::weakest_row(run);
+  const Stopped s = road::car_at(run, row, road::laden_known(run));
+  if (!m.two_circuits()) {
+    out.push_back({.place = "the only one lost",
+                   .predicted = 0.0,
+                   .low = failed_rate,
+                   .scale = failed_rate,
+                   .row = row,
+                   .fix_hint = "a tandem master cylinder with a line to each axle"});
+    return;
+  }
+  const double line = pressure_at_pedal(m, panic_n, run.at(row, road::n_vacuum));
+  for (const Lost lost : {Lost::first, Lost::second}) {
+    const double rate = std::min(force_left(m, lost, line, s) / s.car.weight_n, lock_left(m, lost, s));
+    Verdict v{.place = lost_words(static_cast<Split>(m.split.value), lost),
+              .predicted = rate,
+              .low = failed_rate,
+              .scale = failed_rate,
+              .row = row,
+              .fix_hint =
+                  "more torque a psi on the axle that is left, or a valve that opens when the other circuit "
+                  "fails"};
+    v.because.push_back(told("line pressure at 500 N", line, kind::gauge_pressure, "psi"));
+    tell_stop(v, rate);
+    out.push_back(std::move(v));
+  }
+}
+
+void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (m.split.given() && !m.two_circuits()) return;
+  Verdict unknown{};
+  if (!all_given({&m.split, &m.pedal_m, &m.stroke_m, &m.take_up_m, &m.front.clearance_m, &m.rear.clearance_m,
+                  &m.front.give_m, &m.rear.give_m, &m.front.line_give_m3, &m.rear.line_give_m3},
+                 unknown))
+    return out.push_back(std::move(unknown));
+  const std::size_t row = road::hardest_row(run);
+  const Stopped s = road::car_at(run, row, false);
+  for (const Lost lost : {Lost::first, Lost::second}) {
+    Verdict v{
+        .place = lost_words(static_cast<Split>(m.split.value), lost),
+        .low = 0.0,
+        .scale = m.pedal_m.value,
+        .row = row,
+        .fix_hint = "a larger master bore, a shorter pedal ratio, or a shorter chamber for the circuit that fails"};
+    const auto line = pressure_left_for(m, lost, failed_rate * s.car.weight_n, s);
+    if (!line) continue;  // brakes.circuit-lost tells that what is left never brakes as hard
+    const double stroke = stroke_left_at(m, lost, *line);
+    v.predicted = m.pedal_m.value - stroke * m.ratio.value;
+    v.because.push_back(told("line pressure asked of what is left", *line, kind::gauge_pressure, "psi"));
+    v.because.push_back(told("stroke of the push rod then", stroke, kind::length, "in"));
+    out.push_back(std::move(v));
+  }
+}
+
+void parking(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  enum Need { n_mass, n_radius };
+  auto& m = of(model);
+  Verdict v{.fix_hint = "more leverage, shoes or pads adjusted and bedded, a factor measured on the car"};
+  if (all_given({&m.parking_by, &m.parking_leverage, &m.parking_factor, &m.parking_radius_m}, v)) {
+    const double force = m.parking_by.value == static_cast<double>(Limb::hand) ? hand_n : foot_n;
+    const double at_road =
+        force * m.parking_leverage.value * m.parking_factor.value * m.parking_radius_m.value / run.at(0, n_radius);
+    const double sine = at_road / (run.at(0, n_mass) * gravity_m_s2);
+    // More than holds on a wall is told as a grade of ten to one.
+    v.predicted = sine < 0.995 ? std::tan(std::asin(sine)) : 10.0;
+    if (std::isnan(sine)) v.predicted.reset();
+    v.low = parking_grade;
+    v.scale = parking_grade;
+    if (v.predicted) v.because.push_back(told("force it holds at the road", at_road, kind::force, "lbf"));
+  }
+  out.push_back(std::move(v));
+}
+
+}  // namespace sw::brakes

@@ -1,0 +1,241 @@
+// What a stop shows: pedal force, lock order, grip put to use, distance, lamps, pressure in the lines.
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "systems/brakes/checks.hpp"
+#include "systems/brakes/travel.hpp"
+
+namespace sw::brakes {
+namespace road {
+
+Stopped car_at(const Evidenced& run, std::size_t row, bool laden) {
+  auto at = [&](Need light, Need heavy) { return run.at(row, laden ? heavy : light); };
+  return {.car = {.weight_n = at(n_mass, n_laden_mass) * gravity_m_s2,
+                  .front_share = at(n_share, n_laden_share),
+                  .height_m = at(n_height, n_laden_height),
+                  .wheelbase_m = run.at(row, n_wheelbase)},
+          .wheel_radius_m = run.at(row, n_radius),
+          .laden = laden};
+}
+
+bool laden_known(const Evidenced& run) { return run.at(0, n_laden) > 0; }
+
+std::size_t hardest_row(const Evidenced& run) { return run.trace->lowest(run.slot(n_acceleration)); }
+
+std::size_t weakest_row(const Evidenced& run) {
+  const bool any = run.at(hardest_row(run), n_acceleration) < 0;
+  std::size_t row = any ? hardest_row(run) : 0;
+  for (std::size_t i = 0; i < run.trace->rows(); ++i)
+    if ((!any || run.at(i, n_acceleration) < 0) && run.at(i, n_vacuum) < run.at(row, n_vacuum)) row = i;
+  return row;
+}
+
+}  // namespace road
+
+std::string words(const char* format, double a, double b) {
+  char text[160];
+  std::snprintf(text, sizeof text, format, a, b);
+  return text;
+}
+
+bool all_given(std::initializer_list<const Known*> needed, Verdict& v) {
+  for (auto* k : needed)
+    if (!k->given() && std::find(v.missing.begin(), v.missing.end(), k->path) == v.missing.end())
+      v.missing.push_back(k->path);
+  return v.missing.empty();
+}
+
+Because told(std::string what, double value, const Kind& kind, std::string_view unit) {
+  return {.what = std::move(what), .value = value, .kind = &kind, .unit = unit};
+}
+
+namespace {
+
+constexpr double asked_rate = 0.8;  ///< of gravity: a hard stop on a good road
+constexpr double least_assisted_n = 30 * lbf_n, most_assisted_n = 65 * lbf_n, most_unassisted_n = 100 * lbf_n;
+constexpr double panic_n = 500;  ///< 49 CFR 571.135 S7.5: greatest pedal force of a service stop
+constexpr double hundred_km_h_m_s = 100 / 3.6, cold_stop_m = 70;  ///< the same: 0.10 V + 0.0060 V2 at 100 km/h
+constexpr double lamp_rate = 0.05;
+constexpr double most_working_vacuum_pa = 80e3;  ///< a fully evacuated booster: 24 inHg (common practice)
+
+std::string axle_word(bool rear) { return rear ? "rear" : "front"; }
+
+/// Line that tells the first axle to lock on a road.
+Because lock_told(const Model& m, const char* road, double adhesion, const Stopped& s) {
+  const Lock lock = first_lock(m, adhesion, s);
+  return told(std::string(road) + ", the " + axle_word(lock.rear) + " axle locks first, at a share of gravity of",
+              lock.rate, kind::number, "");
+}
+
+/// Both states of load a build gives, each with its place.
+template <class F>
+void as_driven_and_laden(const Evidenced& run, F&& look) {
+  look("as driven", false);
+  if (road::laden_known(run)) look("laden", true);
+}
+
+}  // namespace
+
+void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  const std::size_t row = road::weakest_row(run);
+  const Stopped s = road::car_at(run, row, false);
+  const double vacuum = run.at(row, road::n_vacuum);
+  const Lock lock = first_lock(m, m.dry, s);
+  // A car whose first axle locks before 0.8 g is judged there, by its share of the force allowed.
+  const double rate = std::min(asked_rate, lock.rate), share = rate / asked_rate;
+  auto pedal = [&](double z, const Stopped& car) {
+    return pedal_at_pressure(m, line_pressure_for(m, z * car.car.weight_n, car), vacuum);
+  };
+  Verdict v{.predicted = pedal(rate, s),
+            .low = m.assisted ? least_assisted_n * share : 0.0,
+            .high = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
+            .scale = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
+            .row = row};
+  v.because.push_back(told("judged at a share of gravity of", rate, kind::number, ""));
+  v.because.push_back(
+      told("line pressure there", line_pressure_for(m, rate * s.car.weight_n, s), kind::gauge_pressure, "psi"));
+  if (m.assisted) {
+    const double needed = line_pressure_for(m, rate * s.car.weight_n, s) * m.bore_area_m2.value;
+    v.because.push_back(told("force asked of the booster", needed, kind::force, "lbf"));
+    v.because.push_back(
+        told("assist at run-out", physics::booster_assist(m.booster, vacuum).value, kind::force, "lbf"));
+    // The push rod may have the foot's greatest share; the diaphragms give the rest.
+    const double short_n = needed - *v.high * m.ratio.value + m.booster.spring_n;
+    v.because.push_back(told("vacuum that would do",
+                             std::max(0.0, short_n) / (m.booster.efficiency * m.booster.area_m2), kind::vacuum,
+                             "inHg"));
+  }
+  for (const double z : {0.3, 0.6})
+    v.because.push_back(told(words("pedal force at %.1f of gravity", z), pedal(z, s), kind::force, "lbf"));
+  if (road::laden_known(run)) {
+    const Stopped heavy = road::car_at(run, row, true);
+    v.because.push_back(told("pedal force at that rate, laden", pedal(rate, heavy), kind::force, "lbf"));
+  }
+  const bool heavy_foot = *v.predicted > *v.high;
+  v.fix_hint = !m.assisted  ? "a smaller master bore or a longer pedal ratio as far as travel allows, or a booster"
+               : heavy_foot ? "more diaphragm area or more vacuum (pump, reservoir), or a smaller master bore"
+                            : "a shorter pedal ratio (the lower hole) or a larger master bore";
+  out.push_back(std::move(v));
+}
+
+void lock_order_verdicts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  const std::size_t row = road::hardest_row(run);
+  as_driven_and_laden(run, [&](const char* place, bool laden) {
+    const Stopped s = road::car_at(run, row, laden);
+    const Order order = lock_order(m, s);
+    const auto use = use_at(m, order.line_pa, s);
+    Verdict v{.place = place,
+              .predicted = order.least,
+              .low = 0.0,
+              .scale = 0.1,
+              .row = row,
+              .fix_hint = m.rear.reducing > 0
+                              ? "a lower knee or slope of the rear's valve (`solve proportioning` finds it), a valve "
+                                "that feels the load where light and laden ask for two"
+                              : "a reducing valve in the rear's line, or smaller rear cylinders"};
+    v.because.push_back(told("least at a share of gravity of", order.rate, kind::number, ""));
+    v.because.push_back(told("line pressure there", order.line_pa, kind::gauge_pressure, "psi"));
+    v.because.push_back(told("adhesion the front uses there", use.front, kind::number, ""));
+    v.because.push_back(told("adhesion the rear uses there", use.rear, kind::number, ""));
+    v.because.push_back(
+        told("ideal share of the rear there", physics::ideal_rear_share(s.car, order.rate).value, kind::number, "%"));
+    v.because.push_back(told("its share as built",
+                             axle_force(m.rear, order.line_pa, s) / braking_force(m, order.line_pa, s), kind::number,
+                             "%"));
+    v.because.push_back(lock_told(m, "dry", m.dry, s));
+    v.because.push_back(lock_told(m, "wet", m.wet, s));
+    out.push_back(std::move(v));
+  });
+}
+
+void adhesion_use_verdicts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  // UN R13-H annex 5, 3.1: z >= 0.1 + 0.7 (k - 0.2) for 0.2 <= k <= 0.8.
+  constexpr double first = 0.2, last = 0.8, step = 0.05;
+  auto& m = of(model);
+  const std::size_t row = road::hardest_row(run);
+  as_driven_and_laden(run, [&](const char* place, bool laden) {
+    const Stopped s = road::car_at(run, row, laden);
+    double least = HUGE_VAL, at = first;
+    for (double k = first; k < last + step / 2; k += step) {
+      const double over = first_lock(m, k, s).rate - (0.1 + 0.7 * (k - 0.2));
+      if (over < least) least = over, at = k;
+    }
+    const Lock lock = first_lock(m, at, s);
+    Verdict v{.place = place, .predicted = least, .low = 0.0, .scale = 0.1, .row = row};
+    v.because.push_back(told("least on a road of adhesion", at, kind::number, ""));
+    v.because.push_back(told("there the " + axle_word(lock.rear) + " axle locks at a share of gravity of", lock.rate,
+                             kind::number, ""));
+    v.because.push_back(told("and the other uses an adhesion of", lock.other_use, kind::number, ""));
+    v.fix_hint = "brake force moved to the axle that has grip left: piston areas, or the valve's knee";
+    out.push_back(std::move(v));
+  });
+}
+
+void stopping_distance(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  const std::size_t row = road::weakest_row(run);
+  as_driven_and_laden(run, [&](const char* place, bool laden) {
+    const Stopped s = road::car_at(run, row, laden);
+    const double rate = rate_at_pedal(m, panic_n, run.at(row, road::n_vacuum), s);
+    Verdict v{
+        .place = place,
+        .predicted = stop_m(hundred_km_h_m_s, rate),
+        .high = cold_stop_m,
+        .scale = cold_stop_m,
+        .row = row,
+        .fix_hint = "more line pressure at that foot (bore, ratio, booster), more torque a psi, or better balance"};
+    v.because.push_back(told("share of gravity at 500 N, or at the first lock", rate, kind::number, ""));
+    v.because.push_back(lock_told(m, "dry", m.dry, s));
+    v.because.push_back(told("and from 60 mph", stop_m(60 * 0.44704, rate), kind::length, "ft"));
+    out.push_back(std::move(v));
+  });
+}
+
+void lamp(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  Verdict v{.fix_hint =
+                "a switch worked by the arm's travel, set in the first quarter inch, or one made for assisted "
+                "brakes"};
+  if (!all_given({&m.lamp_by}, v)) return out.push_back(std::move(v));
+  const std::size_t row = road::hardest_row(run);
+  const Stopped s = road::car_at(run, row, false);
+  const auto by = static_cast<Switch>(m.lamp_by.value);
+  double line = 0;
+  if (by == Switch::load && all_given({&m.lamp_force_n}, v))
+    line = pressure_at_pedal(m, m.lamp_force_n.value, run.at(row, road::n_vacuum));
+  if (by == Switch::pressure && all_given({&m.lamp_pa}, v)) line = m.lamp_pa.value;
+  if (by == Switch::travel && all_given({&m.lamp_travel_m, &m.front.clearance_m, &m.rear.clearance_m, &m.front.give_m,
+                                         &m.rear.give_m, &m.front.line_give_m3, &m.rear.line_give_m3, &m.take_up_m},
+                                        v))
+    line = pressure_at_stroke(m, m.lamp_travel_m.value / m.ratio.value);
+  if (!v.missing.empty()) return out.push_back(std::move(v));
+  v.predicted = braking_force(m, line, s) / s.car.weight_n;
+  v.high = lamp_rate;
+  v.scale = lamp_rate;
+  v.row = row;
+  v.because.push_back(told("line pressure as the lamps come on", line, kind::gauge_pressure, "psi"));
+  out.push_back(std::move(v));
+}
+
+void line_pressure(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  const double most = pressure_at_pedal(m, panic_n, most_working_vacuum_pa);
+  const std::size_t row = road::hardest_row(run);
+  auto look = [&](const char* place, const Known& rating) {
+    Verdict v{
+        .place = place, .row = row, .fix_hint = "hoses and tubes rated for the pressure, or a larger master bore"};
+    if (all_given({&rating}, v)) {
+      v.predicted = most;
+      v.high = rating.value;
+      v.scale = rating.value;
+    }
+    out.push_back(std::move(v));
+  };
+  look("hoses", m.hose_pa);
+  look("tubes", m.tube_pa);
+}
+
+}  // namespace sw::brakes

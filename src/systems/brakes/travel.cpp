@@ -1,0 +1,80 @@
+#include "systems/brakes/travel.hpp"
+
+#include <algorithm>
+
+namespace sw::brakes {
+namespace {
+
+constexpr double most_line_pa = 30e6;  ///< more than hoses stand
+
+bool diagonal(const Model& m) { return m.split.value == static_cast<double>(Split::diagonal); }
+
+/// The argument in 0..high at which a rising function reaches `wanted`; high where it does not before.
+template <class F>
+double reach(double high, double wanted, F&& f) {
+  double low = 0;
+  if (!(f(high) > wanted)) return high;
+  for (int i = 0; i < 60; ++i) {
+    const double mid = 0.5 * (low + high);
+    (f(mid) < wanted ? low : high) = mid;
+  }
+  return 0.5 * (low + high);
+}
+
+}  // namespace
+
+physics::Uptake uptake_of(const AxleModel& axle) {
+  return {axle.moving,       axle.area_m2.value,      axle.clearance_m.value,
+          axle.give_m.value, axle.line_give_m3.value, judged_pa};
+}
+
+double taken_m3(const AxleModel& axle, double line_pa, bool laden) {
+  return physics::brake_uptake(uptake_of(axle), cylinder_pressure(axle, line_pa, laden)).value;
+}
+
+double stroke_at(const Model& m, double line_pa) {
+  return m.take_up_m.value +
+         (taken_m3(m.front, line_pa, false) + taken_m3(m.rear, line_pa, false)) / m.bore_area_m2.value;
+}
+
+double pressure_at_stroke(const Model& m, double stroke_m) {
+  if (stroke_m <= stroke_at(m, 0)) return 0;
+  return reach(most_line_pa, stroke_m, [&](double p) { return stroke_at(m, p); });
+}
+
+Chambers chambers(const Model& m) {
+  const double first = m.front_chamber_m.given() ? m.front_chamber_m.value : 0.5 * m.stroke_m.value;
+  return {first, m.stroke_m.value - first};
+}
+
+Chambers chambers_at(const Model& m, double line_pa) {
+  const double front = taken_m3(m.front, line_pa, false) / m.bore_area_m2.value,
+               rear = taken_m3(m.rear, line_pa, false) / m.bore_area_m2.value;
+  if (diagonal(m)) return {0.5 * (front + rear), 0.5 * (front + rear)};
+  return {front, rear};
+}
+
+double force_left(const Model& m, Lost lost, double line_pa, const Stopped& s) {
+  if (diagonal(m)) return 0.5 * braking_force(m, line_pa, s);
+  return axle_force(lost == Lost::first ? m.rear : m.front, line_pa, s);
+}
+
+std::optional<double> pressure_left_for(const Model& m, Lost lost, double force_n, const Stopped& s) {
+  auto left = [&](double p) { return force_left(m, lost, p, s); };
+  if (!(left(most_line_pa) > force_n)) return std::nullopt;
+  return reach(most_line_pa, force_n, left);
+}
+
+double stroke_left_at(const Model& m, Lost lost, double line_pa) {
+  const Chambers whole = chambers(m), used = chambers_at(m, line_pa);
+  return m.take_up_m.value + (lost == Lost::first ? whole.first_m + used.second_m : whole.second_m + used.first_m);
+}
+
+double lock_left(const Model& m, Lost lost, const Stopped& s) {
+  // A diagonal locks its front wheel at the pressure at which the whole car would, and has half its force.
+  if (diagonal(m)) return 0.5 * first_lock(m, m.dry, s).rate;
+  return lost == Lost::first ? physics::rear_alone_rate(s.car, m.dry).value
+                             : physics::front_alone_rate(s.car, m.dry).value;
+}
+
+}  // namespace sw::brakes

@@ -1,0 +1,56 @@
+#include "systems/brakes/rig.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+double predicted(const Judging& j, std::string_view id, std::string_view place = {}) {
+  return j.one(id, "panic-stop", place).verdict.predicted.value();
+}
+
+// By hand: 112.4 lbf x 4 less the spring's 25 lbf over 0.994 in2: 427 psi; rear 200 + 0.33 x 227 = 275: 2008 lbf of
+// 3700.
+TEST(BrakesFailed, BoosterFailed) {
+  EXPECT_NEAR(predicted(stopping(""), "brakes.booster-failed"), (3.363 * 427.2 + 2.081 * 275) / 3700, 0.002);
+  const Judging heavy = stopping("[brakes.pedal]\nratio = 2.0\n[brakes.master]\nbore = \"1.25 in\"\n");
+  EXPECT_LT(*heavy.one("brakes.booster-failed", "panic-stop").margin(), 0);
+  EXPECT_TRUE(stopping("[brakes.booster]\nfitted = false\n").of("brakes.booster-failed").empty());
+}
+
+// By hand: 500 N with 18 inHg: 112.4 x 4 + 605 = 1055 lbf, 1061 psi; rear 200 + 0.33 x 861 = 484 psi: 1008 lbf of 3700.
+// The front alone locks first: 0.548 of gravity.
+TEST(BrakesFailed, EachCircuitLostInTurn) {
+  const Judging j = stopping("");
+  EXPECT_NEAR(predicted(j, "brakes.circuit-lost", "front lost"), 1008.0 / 3700, 0.003);
+  EXPECT_NEAR(predicted(j, "brakes.circuit-lost", "rear lost"), 0.548, 0.001);
+}
+
+TEST(BrakesFailed, OneCircuitLeavesNothing) {
+  const Judging j = stopping("[brakes]\nsplit = \"single\"\n");
+  EXPECT_EQ(predicted(j, "brakes.circuit-lost"), 0);
+  EXPECT_LT(*j.one("brakes.circuit-lost", "panic-stop").margin(), 0);
+  EXPECT_TRUE(j.of("brakes.travel-lost", "panic-stop").empty());
+  EXPECT_FALSE(*j.one("brakes.circuits").verdict.rule);
+}
+
+TEST(BrakesFailed, APedalThatMeetsTheFloor) {
+  const Judging j = stopping("[brakes.pedal]\nratio = 6.5\n");
+  EXPECT_LT(*j.one("brakes.travel-lost", "panic-stop", "front lost").margin(), 0);
+  // By hand: 0.06 + 0.8 + rear's uptake at the pressure for 0.249 of 3700 lb; see travel_test for the parts.
+  const Judging sound = stopping("");
+  const double left = predicted(sound, "brakes.travel-lost", "front lost") / inch;
+  EXPECT_NEAR(left, 5.5 - 4 * (0.06 + 0.8 + 0.1), 0.03);
+}
+
+// By hand: 400 N = 89.9 lbf x 12 x 2.5 x 5/13 = 1037 lbf at the road; of 3700 lb that is a sine of 0.280: 29.2 %.
+TEST(BrakesFailed, ParkingBrakeOnAHill) {
+  const Judging j = stopping("");
+  EXPECT_NEAR(*j.one("brakes.parking").verdict.predicted, 0.292, 0.001);
+  const Judging foot = stopping("[brakes.parking]\nby = \"foot\"\n"),
+                weak = stopping("[brakes.parking]\nleverage = 7\n");
+  EXPECT_GT(*foot.one("brakes.parking").verdict.predicted, *j.one("brakes.parking").verdict.predicted);
+  EXPECT_LT(*weak.one("brakes.parking").margin(), 0);
+}
+
+}  // namespace
