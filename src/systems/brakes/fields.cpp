@@ -127,7 +127,7 @@ constexpr FieldInfo axle_table[] = {
     quantity<&Axle::residual>("residual", "residual valve", kind::gauge_pressure)
         .in("psi")
         .from(0, 30)
-        .spread({.absolute = 0.3})
+        .spread({.share = 0.15})
         .decides_harm()
         .says("Pressure a residual valve of this axle keeps, wherever it sits; 0 where there is none."),
     choice<&Axle::cups>("cups", "cups", cups_names)

@@ -1,0 +1,10 @@
+#pragma once
+// Every solver's entry; solvers.cpp puts them in order.
+#include "solve/solver.hpp"
+
+namespace sw {
+
+extern const Solver proportioning;  ///< knee (and slope) of the rear's reducing valve
+extern const Solver pedal_ratio;    ///< ratio at which force and travel both hold
+
+}  // namespace sw
