@@ -11,9 +11,11 @@ std::span<const Sum> exchanger_sums();
 std::span<const Sum> wire_sums();     ///< resistance, ampacity, drop, choice of size
 std::span<const Sum> circuit_sums();  ///< divider, bridge, bus, battery, alternator, fuse
 std::span<const Sum> belt_sums();
-std::span<const Sum> gear_sums();    ///< tyre, gearing, speedometer
-std::span<const Sum> engine_sums();  ///< air, power, heat, vacuum
-std::span<const Sum> fuel_sums();    ///< fuel, injectors, ignition
-std::span<const Sum> road_sums();    ///< road load, drive cycle
+std::span<const Sum> gear_sums();        ///< tyre, gearing, speedometer
+std::span<const Sum> engine_sums();      ///< air, power, heat, vacuum
+std::span<const Sum> fuel_sums();        ///< fuel, injectors, ignition
+std::span<const Sum> road_sums();        ///< road load, drive cycle
+std::span<const Sum> brake_sums();       ///< stop, balance, adhesion, heat
+std::span<const Sum> brake_part_sums();  ///< pedal, booster, fluid, disc, drum
 
 }  // namespace sw

@@ -5,6 +5,7 @@
 #include "physics/road_load.hpp"
 #include "quantity/parse.hpp"
 #include "quantity/unit.hpp"
+#include "systems/brakes/effort.hpp"
 
 namespace sw {
 namespace {
@@ -19,6 +20,16 @@ TEST(Facts, ENG_08_ConsumptionInMetric) {  // units: 608.277; 0.50 lb/(hp h) is 
 
 TEST(Facts, ENG_15_OttoEfficiency) {  // Cengel and Boles, Otto cycle example (from memory): r = 8, k = 1.4
   EXPECT_NEAR(physics::otto_efficiency(8, 1.4), 0.565, 0.565e-3);
+}
+
+TEST(Facts, ENG_11_ShareOfHeatToCoolant) {  // Heywood, Table 12.1 (from memory): 17 to 26 %, upper end to 2 points
+  EXPECT_NEAR(physics::greatest_coolant_share, 0.26, 0.02);
+  EXPECT_NEAR(physics::least_coolant_share, 0.17, 0.02);
+}
+
+TEST(Facts, BRK_14_RatesOfLockOrder) {  // 49 CFR 571.135 S7.2: front first from 0.15 to 0.80
+  EXPECT_DOUBLE_EQ(brakes::lowest_rate, 0.15);
+  EXPECT_DOUBLE_EQ(brakes::highest_rate, 0.80);
 }
 
 TEST(Facts, RLD_17_CombinedEconomy) {  // 40 CFR Part 600 (from memory): 15 and 22 mpg are 17.5, to a hundredth
