@@ -1,20 +1,25 @@
 #include "physics/drum_factor.hpp"
 
-#include <cmath>
+#include <algorithm>
 #include <numbers>
+
+#include "physics/brake_drum.hpp"
 
 namespace sw::physics {
 
 Slope shoe_factor(const Shoe& s, double friction, bool leading) {
-  const double sine2 = std::pow(std::sin(s.end), 2) - std::pow(std::sin(s.start), 2);
-  const double normal = s.pivot * ((s.end - s.start) / 2 - (std::sin(2 * s.end) - std::sin(2 * s.start)) / 4);
-  const double rub = std::cos(s.start) - std::cos(s.end);
-  const double turn = rub - s.pivot * sine2 / 2;  // Mf / f
-  const double under = normal - (leading ? 1 : -1) * friction * turn;
-  const bool angles = s.start >= 0 && s.end > s.start && s.end <= std::numbers::pi;
-  return {.value = friction * rub * s.lever / under,
-          .slope = rub * s.lever * normal / (under * under),
-          .valid = friction > 0 && angles && under > 0};
+  const auto shoe = drum_shoe({.radius_m = 1,
+                               .width_m = 1,
+                               .friction = friction,
+                               .start_rad = s.start,
+                               .end_rad = s.end,
+                               .peak_rad = std::min(s.end, std::numbers::pi / 2),
+                               .pivot_radius_m = s.pivot,
+                               .lever_m = s.lever},
+                              1);
+  const double lead = shoe.leading_torque_per_n, trail = shoe.trailing_torque_per_n, drag = leading ? lead : trail;
+  const bool inside = friction > 0 && s.start >= 0 && s.end > s.start && s.end <= std::numbers::pi;
+  return {drag, drag * drag * (1 / lead + 1 / trail) / (2 * friction), inside && (shoe.valid || !leading)};
 }
 
 Slope drum_factor(DrumKind kind, const Shoe& shoe, double friction) {

@@ -11,12 +11,10 @@ struct Shoe {
   double lever;       ///< pivot to the line of the actuating force
   double start, end;  ///< lining, from the line through pivot and centre
 };
-/// Drag over actuating force of one shoe. Pressure goes as sin(angle) with its peak at 90 degrees or at the end, so
-/// with r = 1: Mn = b [(end - start)/2 - (sin 2 end - sin 2 start)/4], Mf = f [cos start - cos end - b (sin2 end - sin2
-/// start)/2], drag = f (cos start - cos end), force = (Mn -+ Mf) / lever: minus leading, plus trailing.
-/// Symbols: f friction, b pivot. Range: 0 < f, 0 <= start < end <= pi, and Mn > Mf for a leading shoe: beyond that it
-/// locks by itself, `valid` is false and the value is not one. slope: by f.
-/// Source: Shigley, Mechanical Engineering Design, ch. 16, internal expanding rim brakes, from memory.
+/// Drag over actuating force of one shoe, by the law of brake_drum: lead = f R / (N - f T), trail = f R / (N + f T),
+/// with the moments' own R, N, T, so that d lead / df = lead2 (1/lead + 1/trail) / 2f, and the same with trail2.
+/// Symbols: f friction. Range: 0 < f, 0 <= start < end <= pi, and N > f T for a leading shoe: beyond that it locks by
+/// itself, `valid` is false and the value is not one. slope: by f.
 Slope shoe_factor(const Shoe& shoe, double friction, bool leading);
 
 enum class DrumKind { leading_trailing, two_leading, duo_servo };

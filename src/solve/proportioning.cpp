@@ -21,12 +21,11 @@ brakes::Valve& valve_of(Build& b, std::size_t index) {
   return std::get<brakes::Input>(b.inputs).valve.entries[index].second;
 }
 
-brakes::Stopped stopped(const Car& car, bool laden) {
+brakes::Stopped car_stopped(const Car& car, bool laden) {
   auto& v = car.model<vehicle::Model>();
   const auto& b = laden ? v.laden : v.light;
-  return {{b.mass_kg * brakes::gravity_m_s2, b.front_share, b.height_m, v.wheelbase_m},
-          car.model<driveline::Model>().wheel_radius_m,
-          laden};
+  return brakes::stopped(b.mass_kg, b.front_share, b.height_m, v.wheelbase_m,
+                         car.model<driveline::Model>().wheel_radius_m, laden);
 }
 
 /// What keeps the balance from being reckoned.
@@ -50,7 +49,7 @@ struct Trial {
     v.slope = slope;
     if (v.laden_knee) v.laden_knee = GaugePressure{knee_pa};
     const Car car(b);
-    return brakes::lock_order(car.model<brakes::Model>(), stopped(car, laden)).least;
+    return brakes::lock_order(car.model<brakes::Model>(), car_stopped(car, laden)).least;
   }
   /// The highest knee, to the trade's step, that keeps `wanted`; empty where none from the least up does.
   std::optional<double> knee(double slope, double wanted, const std::vector<bool>& loads) const {
@@ -160,7 +159,7 @@ const Solver proportioning{
         "the highest knee, in steps of 10 psi and at the valve's slope (a lower one where that cannot), at which "
         "the front uses at least 0.02 more adhesion than the rear at every rate from 0.15 to 0.80 of gravity, "
         "light and laden",
-    .source = "49 CFR 571.135 S7.2 and UN R13-H annex 5; the 0.02 to spare: common practice",
+    .source = "49 CFR 571.135 S7.2 and UN R13-H annex 5 (from memory); the 0.02 to spare: common practice",
     .solve = solve};
 
 }  // namespace sw

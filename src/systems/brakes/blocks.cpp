@@ -23,7 +23,7 @@ static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  const Stopped s{.car = {}, .wheel_radius_m = v.in(r_radius)};
+  const Stopped s{.balance = {}, .weight_n = 0, .wheel_radius_m = v.in(r_radius)};
   const double force = std::max(0.0, -v.in(r_force));
   const double line = line_pressure_for(m, force, s);
   const double front = axle_force(m.front, line, s), rear = axle_force(m.rear, line, s);

@@ -1,7 +1,6 @@
 #pragma once
 // The brakes: pedal, booster, master cylinder, valves, discs and drums, and what they do to the road.
 #include "model/system.hpp"
-#include "physics/brake_assist.hpp"
 #include "physics/brake_travel.hpp"
 #include "physics/brake_valve.hpp"
 #include "physics/drum_factor.hpp"
@@ -135,6 +134,11 @@ struct Known {
   bool given() const { return path.empty(); }
 };
 
+/// A vacuum booster; its return spring works against the foot where there is no vacuum.
+struct BoosterModel {
+  double area_m2 = 0, gain = 1, spring_n = 0, efficiency = 1;
+};
+
 /// One axle's two brakes.
 struct AxleModel {
   bool drum = false, opposed = false;
@@ -153,7 +157,7 @@ struct Model {
   AxleModel front, rear;
   Known ratio, pedal_m, rod_length_m, rod_offset_m;
   bool assisted = false;
-  physics::BrakeBooster booster;
+  BoosterModel booster;
   Known rod_gap_m;
   Known bore_area_m2, stroke_m, front_chamber_m, take_up_m, port_travel_m;
   double hot_rise_k = 40;

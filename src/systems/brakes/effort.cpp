@@ -3,11 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "physics/brake_hydraulic.hpp"
+#include "physics/brake_stop.hpp"
+
 namespace sw::brakes {
 namespace {
 
 constexpr double most_line_pa = 60e6;  ///< ten times what a foot can do: where the search for a pressure begins
 constexpr int halvings = 60;
+constexpr double response_s = 0.36;  ///< 0.10 V in km/h and m (UN R13-H annex 3, from memory)
 
 /// The argument at which a rising function reaches `wanted`, or `high` where it does not before.
 template <class F>
@@ -22,6 +26,11 @@ double reach(double high, double wanted, F&& f) {
 }
 
 }  // namespace
+
+Stopped stopped(double mass_kg, double front_share, double height_m, double wheelbase_m, double wheel_radius_m,
+                bool laden) {
+  return {{wheelbase_m, (1 - front_share) * wheelbase_m, height_m}, mass_kg * gravity_m_s2, wheel_radius_m, laden};
+}
 
 double cylinder_pressure(const AxleModel& axle, double line_pa, bool laden) {
   return physics::brake_valves({laden ? axle.laden : axle.light, axle.valves}, line_pa).value;
@@ -41,18 +50,28 @@ double line_pressure_for(const Model& m, double force_n, const Stopped& s) {
   return reach(most_line_pa, force_n, [&](double p) { return braking_force(m, p, s); });
 }
 
+double assist_at(const Model& m, double vacuum_pa) {
+  return physics::booster_assist_n(vacuum_pa, m.booster.area_m2, m.booster.efficiency).value - m.booster.spring_n;
+}
+
 double pressure_at_pedal(const Model& m, double pedal_n, double vacuum_pa) {
   const double rod = pedal_n * m.ratio.value;
-  return (m.assisted ? physics::booster_output(m.booster, vacuum_pa, rod).value : rod) / m.bore_area_m2.value;
+  if (!m.assisted) return rod / m.bore_area_m2.value;
+  const double out = physics::booster_output(rod, m.booster.gain, assist_at(m, vacuum_pa)).force_n;
+  return std::max(0.0, out) / m.bore_area_m2.value;
 }
 
 double pedal_at_pressure(const Model& m, double line_pa, double vacuum_pa) {
   const double out = line_pa * m.bore_area_m2.value;
-  return (m.assisted ? physics::booster_push_rod(m.booster, vacuum_pa, out).value : out) / m.ratio.value;
+  if (!m.assisted) return out / m.ratio.value;
+  return physics::booster_input(out, m.booster.gain, assist_at(m, vacuum_pa)).force_n / m.ratio.value;
 }
 
-physics::AdhesionUse use_at(const Model& m, double line_pa, const Stopped& s) {
-  return physics::adhesion_use(s.car, axle_force(m.front, line_pa, s), axle_force(m.rear, line_pa, s));
+Use use_at(const Model& m, double line_pa, const Stopped& s) {
+  const double front = axle_force(m.front, line_pa, s), all = front + axle_force(m.rear, line_pa, s);
+  const double rate = all / s.weight_n;
+  const auto use = physics::adhesion_use(s.balance, all > 0 ? front / all : 1.0, rate);
+  return {rate, use.front, use.rear, use.valid};
 }
 
 Lock first_lock(const Model& m, double adhesion, const Stopped& s) {
@@ -69,7 +88,7 @@ Lock first_lock(const Model& m, double adhesion, const Stopped& s) {
 
 Order lock_order(const Model& m, const Stopped& s, double low, double high) {
   constexpr int steps = 64;
-  const double weight = s.car.weight_n;
+  const double weight = s.weight_n;
   const double from = line_pressure_for(m, low * weight, s), to = line_pressure_for(m, high * weight, s);
   Order order{HUGE_VAL, low, from};
   auto look = [&](double p) {
@@ -89,11 +108,11 @@ Order lock_order(const Model& m, const Stopped& s, double low, double high) {
 
 double rate_at_pedal(const Model& m, double pedal_n, double vacuum_pa, const Stopped& s) {
   const double p = pressure_at_pedal(m, pedal_n, vacuum_pa);
-  return std::min(braking_force(m, p, s) / s.car.weight_n, first_lock(m, m.dry, s).rate);
+  return std::min(braking_force(m, p, s) / s.weight_n, first_lock(m, m.dry, s).rate);
 }
 
 double stop_m(double speed_m_s, double rate) {
-  return lost_m_h_km * speed_m_s * 3.6 + speed_m_s * speed_m_s / (2 * rate * gravity_m_s2);
+  return physics::stop_distance_m(speed_m_s, rate * gravity_m_s2, response_s).value;
 }
 
 }  // namespace sw::brakes

@@ -1,7 +1,7 @@
 #pragma once
 // What pedal, lines and brakes give: pressures, forces and the rate at which an axle locks. Blocks, requirements and
 // solvers all ask these functions. Rates are shares of gravity; pressures Pa gauge at the master cylinder unless said.
-#include "physics/load_transfer.hpp"
+#include "physics/brake_balance.hpp"
 #include "systems/brakes/brakes.hpp"
 
 namespace sw::brakes {
@@ -11,10 +11,12 @@ inline constexpr double psi_pa = 6894.757293168, lbf_n = 4.4482216152605, inch_m
 
 /// The car a stop is made with.
 struct Stopped {
-  physics::CarOnAxles car;
-  double wheel_radius_m;
+  physics::Balance balance;
+  double weight_n, wheel_radius_m;
   bool laden = false;
 };
+Stopped stopped(double mass_kg, double front_share, double height_m, double wheelbase_m, double wheel_radius_m,
+                bool laden);
 
 /// Pressure at an axle's cylinders.
 double cylinder_pressure(const AxleModel& axle, double line_pa, bool laden);
@@ -24,12 +26,18 @@ double braking_force(const Model& m, double line_pa, const Stopped& s);
 /// Line pressure at which the car brakes with `force_n`.
 double line_pressure_for(const Model& m, double force_n, const Stopped& s);
 
+/// Force the booster adds once it has run out; below nothing where its spring is stronger than what vacuum there is.
+double assist_at(const Model& m, double vacuum_pa);
 /// Pedal to master cylinder and back, with what vacuum stands in the booster.
 double pressure_at_pedal(const Model& m, double pedal_n, double vacuum_pa);
 double pedal_at_pressure(const Model& m, double line_pa, double vacuum_pa);
 
-/// What each axle uses of its grip at a line pressure.
-physics::AdhesionUse use_at(const Model& m, double line_pa, const Stopped& s);
+/// What each axle uses of its grip at a line pressure, and the rate there; not valid where an axle has left the road.
+struct Use {
+  double rate, front, rear;
+  bool valid;
+};
+Use use_at(const Model& m, double line_pa, const Stopped& s);
 /// The first axle to lock as the line pressure rises on a road of that adhesion, at which rate, and what the other uses
 /// of it then.
 struct Lock {
@@ -49,8 +57,7 @@ Order lock_order(const Model& m, const Stopped& s, double low = lowest_rate, dou
 /// The rate reached at that pedal force, or where the first axle locks on a dry road.
 double rate_at_pedal(const Model& m, double pedal_n, double vacuum_pa, const Stopped& s);
 
-/// Mean rate that a stop within S = 0.10 V + k V^2 asks (V km/h, S m): 1 / (25.92 k) m/s2; and the stop of a rate.
-inline constexpr double lost_m_h_km = 0.10;
+/// Stop at a rate, 0.10 V m (V in km/h) before it among it: what the rules allow for response and build-up.
 double stop_m(double speed_m_s, double rate);
 
 }  // namespace sw::brakes

@@ -2,16 +2,19 @@
 #include <algorithm>
 #include <cmath>
 
+#include "physics/brake_stop.hpp"
 #include "systems/brakes/checks.hpp"
 #include "systems/brakes/travel.hpp"
 
 namespace sw::brakes {
 namespace {
 
-/// Mean rate that 0.10 V + 0.0158 V2 asks (49 CFR 571.135 S7.10 and S7.11: 168 m from 100 km/h), as a share of gravity.
-constexpr double failed_rate = 1 / (25.92 * 0.0158) / gravity_m_s2;
 constexpr double panic_n = 500;  ///< pedal force allowed there
 constexpr double hundred_km_h_m_s = 100 / 3.6;
+/// Mean rate that the stop from 100 km/h with something failed asks (49 CFR 571.135 S7.10 and S7.11: 168 m), as a share
+/// of gravity.
+const double failed_rate =
+    physics::stop_limit(physics::StopTest::failed_circuit, hundred_km_h_m_s).deceleration_m_s2 / gravity_m_s2;
 constexpr double parking_grade = 0.20, hand_n = 400, foot_n = 500;  ///< 49 CFR 571.135 S7.12
 constexpr double barely = 0.01;                                     ///< a rate below which no distance is told
 
@@ -60,7 +63,7 @@ void circuit_lost(const void* model, const Evidenced& run, std::vector<Verdict>&
   }
   const double line = pressure_at_pedal(m, panic_n, run.at(row, road::n_vacuum));
   for (const Lost lost : {Lost::first, Lost::second}) {
-    const double rate = std::min(force_left(m, lost, line, s) / s.car.weight_n, lock_left(m, lost, s));
+    const double rate = std::min(force_left(m, lost, line, s) / s.weight_n, lock_left(m, lost, s));
     Verdict v{.place = lost_words(static_cast<Split>(m.split.value), lost),
               .predicted = rate,
               .low = failed_rate,
@@ -92,7 +95,7 @@ void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& 
         .scale = m.pedal_m.value,
         .row = row,
         .fix_hint = "a larger master bore, a shorter pedal ratio, or a shorter chamber for the circuit that fails"};
-    const auto line = pressure_left_for(m, lost, failed_rate * s.car.weight_n, s);
+    const auto line = pressure_left_for(m, lost, failed_rate * s.weight_n, s);
     if (!line) continue;  // brakes.circuit-lost tells that what is left never brakes as hard
     const double stroke = stroke_left_at(m, lost, *line);
     v.predicted = m.pedal_m.value - stroke * m.ratio.value;

@@ -89,10 +89,12 @@ void residual_drum(const void* model, const Evidenced&, std::vector<Verdict>& ou
   each_axle(of(model), [&](const char* place, const AxleModel& a) {
     if (!a.make.given() || !a.drum) return;
     Verdict v{.place = place, .fix_hint = "a 10 psi residual valve for plain cups, or cylinders with cup expanders"};
-    if (all_given({&a.residual_pa, &a.cups}, v)) {
+    if (all_given({&a.residual_pa, &a.cups, &a.above_m}, v)) {
+      const double head = -physics::fluid_head(a.above_m.value).value;
       const bool plain = a.cups.value == static_cast<double>(Cups::plain);
       v.predicted = a.residual_pa.value;
-      v.low = plain ? least_drum_pa : -psi_pa;  // held cups need none, and a gauge reads a little under nothing
+      // Held cups need no more than keeps the fluid up; where nothing pulls a gauge may read a little under nothing.
+      v.low = plain ? least_drum_pa : head > 0 ? head : -psi_pa;
       v.high = most_expanded_pa;
       v.scale = most_expanded_pa;
     }

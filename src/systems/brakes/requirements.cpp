@@ -33,7 +33,8 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source = "49 CFR 571.135 S7.2 and UN R13-H annex 5: front first for rates of 0.15 to 0.80 of gravity",
+     .source =
+         "49 CFR 571.135 S7.2 and UN R13-H annex 5: front first for rates of 0.15 to 0.80 of gravity (from memory)",
      .formula =
          "adhesion the front uses less that of the rear, force over load of each axle with load transfer, at its "
          "least between those rates",
@@ -48,7 +49,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source = "UN R13-H annex 5: rate at least 0.1 + 0.7 (k - 0.2) for adhesions k of 0.2 to 0.8",
+     .source = "UN R13-H annex 5: rate at least 0.1 + 0.7 (k - 0.2) for adhesions k of 0.2 to 0.8 (from memory)",
      .formula = "rate at which the first axle locks less the least allowed on that road, at its least over k",
      .duties = stops,
      .needs = road::balance,
@@ -61,7 +62,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::length,
      .unit = "m",
-     .source = "49 CFR 571.135 S7.5: 70 m at 500 N of pedal force, no wheel locked",
+     .source = "49 CFR 571.135 S7.5: 70 m at 500 N of pedal force, no wheel locked (from memory)",
      .formula = "0.10 V for response and build-up (V in km/h), then the rate 500 N gives or the first axle's lock on a "
                 "dry road",
      .duties = stops,
@@ -75,7 +76,8 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source = "49 CFR 571.135 S7.11: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2",
+     .source =
+         "49 CFR 571.135 S7.11: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2 (from memory)",
      .formula = "rate, as a share of gravity, of 500 N through the pedal alone, less the booster's spring",
      .duties = stops,
      .needs = road::foot,
@@ -87,7 +89,8 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source = "49 CFR 571.135 S7.10: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2",
+     .source =
+         "49 CFR 571.135 S7.10: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2 (from memory)",
      .formula = "rate, as a share of gravity, of what is left at 500 N, or where its axle locks on a dry road",
      .duties = stops,
      .needs = road::foot,
@@ -100,7 +103,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::length,
      .unit = "in",
-     .source = "common practice: off the floor at the rate 49 CFR 571.135 S7.10 asks",
+     .source = "common practice: off the floor at the rate 49 CFR 571.135 S7.10 asks (from memory)",
      .formula = "the lost chamber runs through its stroke, the other takes its fluid at that pressure; times the pedal "
                 "ratio, off the travel to the floor",
      .duties = stops,
@@ -138,7 +141,7 @@ constexpr Requirement all[] = {
      .caution = Caution::lift,
      .quantity = &kind::number,
      .unit = "%",
-     .source = "49 CFR 571.135 S7.12: 20 % grade at 400 N of hand or 500 N of foot",
+     .source = "49 CFR 571.135 S7.12: 20 % grade at 400 N of hand or 500 N of foot (from memory)",
      .formula = "force of hand or foot times leverage, brake factor and radius over the wheel's, held against the "
                 "weight's share down the grade; that the tyres hold there is not asked",
      .needs = hill,

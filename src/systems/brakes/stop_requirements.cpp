@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "physics/brake_stop.hpp"
 #include "systems/brakes/checks.hpp"
 #include "systems/brakes/travel.hpp"
 
@@ -11,12 +12,8 @@ namespace road {
 
 Stopped car_at(const Evidenced& run, std::size_t row, bool laden) {
   auto at = [&](Need light, Need heavy) { return run.at(row, laden ? heavy : light); };
-  return {.car = {.weight_n = at(n_mass, n_laden_mass) * gravity_m_s2,
-                  .front_share = at(n_share, n_laden_share),
-                  .height_m = at(n_height, n_laden_height),
-                  .wheelbase_m = run.at(row, n_wheelbase)},
-          .wheel_radius_m = run.at(row, n_radius),
-          .laden = laden};
+  return stopped(at(n_mass, n_laden_mass), at(n_share, n_laden_share), at(n_height, n_laden_height),
+                 run.at(row, n_wheelbase), run.at(row, n_radius), laden);
 }
 
 bool laden_known(const Evidenced& run) { return run.at(0, n_laden) > 0; }
@@ -55,9 +52,9 @@ namespace {
 constexpr double asked_rate = 0.8;  ///< of gravity: a hard stop on a good road
 constexpr double least_assisted_n = 30 * lbf_n, most_assisted_n = 65 * lbf_n, most_unassisted_n = 100 * lbf_n;
 constexpr double panic_n = 500;  ///< 49 CFR 571.135 S7.5: greatest pedal force of a service stop
-constexpr double hundred_km_h_m_s = 100 / 3.6, cold_stop_m = 70;  ///< the same: 0.10 V + 0.0060 V2 at 100 km/h
+constexpr double hundred_km_h_m_s = 100 / 3.6;
 constexpr double lamp_rate = 0.05;
-constexpr double most_working_vacuum_pa = 80e3;  ///< a fully evacuated booster: 24 inHg (common practice)
+constexpr double most_working_vacuum_pa = 81.3e3;  ///< a fully evacuated booster: 24 inHg (common practice)
 
 std::string axle_word(bool rear) { return rear ? "rear" : "front"; }
 
@@ -86,7 +83,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
   // A car whose first axle locks before 0.8 g is judged there, by its share of the force allowed.
   const double rate = std::min(asked_rate, lock.rate), share = rate / asked_rate;
   auto pedal = [&](double z, const Stopped& car) {
-    return pedal_at_pressure(m, line_pressure_for(m, z * car.car.weight_n, car), vacuum);
+    return pedal_at_pressure(m, line_pressure_for(m, z * car.weight_n, car), vacuum);
   };
   Verdict v{.predicted = pedal(rate, s),
             .low = m.assisted ? least_assisted_n * share : 0.0,
@@ -95,12 +92,11 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
             .row = row};
   v.because.push_back(told("judged at a share of gravity of", rate, kind::number, ""));
   v.because.push_back(
-      told("line pressure there", line_pressure_for(m, rate * s.car.weight_n, s), kind::gauge_pressure, "psi"));
+      told("line pressure there", line_pressure_for(m, rate * s.weight_n, s), kind::gauge_pressure, "psi"));
   if (m.assisted) {
-    const double needed = line_pressure_for(m, rate * s.car.weight_n, s) * m.bore_area_m2.value;
+    const double needed = line_pressure_for(m, rate * s.weight_n, s) * m.bore_area_m2.value;
     v.because.push_back(told("force asked of the booster", needed, kind::force, "lbf"));
-    v.because.push_back(
-        told("assist at run-out", physics::booster_assist(m.booster, vacuum).value, kind::force, "lbf"));
+    v.because.push_back(told("assist at run-out", assist_at(m, vacuum), kind::force, "lbf"));
     // The push rod may have the foot's greatest share; the diaphragms give the rest.
     const double short_n = needed - *v.high * m.ratio.value + m.booster.spring_n;
     v.because.push_back(told("vacuum that would do",
@@ -140,8 +136,8 @@ void lock_order_verdicts(const void* model, const Evidenced& run, std::vector<Ve
     v.because.push_back(told("line pressure there", order.line_pa, kind::gauge_pressure, "psi"));
     v.because.push_back(told("adhesion the front uses there", use.front, kind::number, ""));
     v.because.push_back(told("adhesion the rear uses there", use.rear, kind::number, ""));
-    v.because.push_back(
-        told("ideal share of the rear there", physics::ideal_rear_share(s.car, order.rate).value, kind::number, "%"));
+    v.because.push_back(told("ideal share of the rear there",
+                             1 - physics::ideal_front_share(s.balance, order.rate).value, kind::number, "%"));
     v.because.push_back(told("its share as built",
                              axle_force(m.rear, order.line_pa, s) / braking_force(m, order.line_pa, s), kind::number,
                              "%"));
@@ -152,15 +148,15 @@ void lock_order_verdicts(const void* model, const Evidenced& run, std::vector<Ve
 }
 
 void adhesion_use_verdicts(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  // UN R13-H annex 5, 3.1: z >= 0.1 + 0.7 (k - 0.2) for 0.2 <= k <= 0.8.
-  constexpr double first = 0.2, last = 0.8, step = 0.05;
+  constexpr double first = physics::adhesion_line_from, last = physics::adhesion_line_to, step = 0.05;
   auto& m = of(model);
   const std::size_t row = road::hardest_row(run);
   as_driven_and_laden(run, [&](const char* place, bool laden) {
     const Stopped s = road::car_at(run, row, laden);
     double least = HUGE_VAL, at = first;
     for (double k = first; k < last + step / 2; k += step) {
-      const double over = first_lock(m, k, s).rate - (0.1 + 0.7 * (k - 0.2));
+      const double over =
+          first_lock(m, k, s).rate - physics::adhesion_line_rate(physics::AdhesionLine::un_r13h, k).value;
       if (over < least) least = over, at = k;
     }
     const Lock lock = first_lock(m, at, s);
@@ -180,6 +176,7 @@ void stopping_distance(const void* model, const Evidenced& run, std::vector<Verd
   as_driven_and_laden(run, [&](const char* place, bool laden) {
     const Stopped s = road::car_at(run, row, laden);
     const double rate = rate_at_pedal(m, panic_n, run.at(row, road::n_vacuum), s);
+    const double cold_stop_m = physics::stop_limit(physics::StopTest::cold, hundred_km_h_m_s).distance_m;
     Verdict v{
         .place = place,
         .predicted = stop_m(hundred_km_h_m_s, rate),
@@ -212,7 +209,7 @@ void lamp(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
                                         v))
     line = pressure_at_stroke(m, m.lamp_travel_m.value / m.ratio.value);
   if (!v.missing.empty()) return out.push_back(std::move(v));
-  v.predicted = braking_force(m, line, s) / s.car.weight_n;
+  v.predicted = braking_force(m, line, s) / s.weight_n;
   v.high = lamp_rate;
   v.scale = lamp_rate;
   v.row = row;

@@ -1,11 +1,12 @@
 #include "systems/brakes/travel.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace sw::brakes {
 namespace {
 
-constexpr double most_line_pa = 30e6;  ///< more than hoses stand
+constexpr double most_line_pa = 14e6;  ///< where the law of what brakes take up ends, and hoses with it
 
 bool diagonal(const Model& m) { return m.split.value == static_cast<double>(Split::diagonal); }
 
@@ -73,8 +74,10 @@ double stroke_left_at(const Model& m, Lost lost, double line_pa) {
 double lock_left(const Model& m, Lost lost, const Stopped& s) {
   // A diagonal locks its front wheel at the pressure at which the whole car would, and has half its force.
   if (diagonal(m)) return 0.5 * first_lock(m, m.dry, s).rate;
-  return lost == Lost::first ? physics::rear_alone_rate(s.car, m.dry).value
-                             : physics::front_alone_rate(s.car, m.dry).value;
+  // An axle that brakes by itself: where it never locks the road is no limit.
+  const auto lock = lost == Lost::first ? physics::rear_lock_rate(s.balance, 0, m.dry)
+                                        : physics::front_lock_rate(s.balance, 1, m.dry);
+  return lock ? lock->value : HUGE_VAL;
 }
 
 }  // namespace sw::brakes

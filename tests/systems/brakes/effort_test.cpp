@@ -26,7 +26,7 @@ TEST(BrakesEffort, ForceOfEachAxleForAPsi) {
 TEST(BrakesEffort, PedalForAStop) {
   const Model m = hand_brakes();
   const Stopped s = hand_stop();
-  const double p = line_pressure_for(m, 0.8 * s.car.weight_n, s);
+  const double p = line_pressure_for(m, 0.8 * s.weight_n, s);
   EXPECT_NEAR(p / psi, 662.0, 0.5);
   EXPECT_NEAR(pedal_at_pressure(m, p, 18 * in_hg) / lbf, 41.1, 0.1);
   EXPECT_NEAR(pedal_at_pressure(m, p, 9 * in_hg) / lbf, 91.8, 0.3);

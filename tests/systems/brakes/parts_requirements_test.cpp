@@ -32,7 +32,8 @@ TEST(BrakesParts, RodAngleIsTheSineOfItsOffset) {
 // By hand: 2 x 2.074 in2 (13.38 cm2) x 1.8 cm = 48 cm3 against four fifths of 38.
 TEST(BrakesParts, WornPadsEmptyASmallReservoir) {
   const char* const disc =
-      "[brakes.rear]\nmake = \"disc\"\npiston = \"1.625 in\"\nradius = \"4.8 in\"\nfriction = 0.35\nwear = \"18 mm\"\n";
+      "[brakes.rear]\nmake = \"disc\"\npiston = \"1.625 in\"\nradius = \"4.8 in\"\nfriction = 0.35\nwear = \"18 "
+      "mm\"\nreservoir = \"38 cm3\"\n";
   const Judging j = stopping(disc);
   EXPECT_NEAR(*j.one("brakes.reservoir", "", "rear").verdict.predicted * 1e6, 48.2, 0.2);
   EXPECT_LT(*j.one("brakes.reservoir", "", "rear").margin(), 0);
@@ -44,6 +45,13 @@ TEST(BrakesParts, PlainCupsWantTheirResidualValve) {
   EXPECT_LT(margin("[brakes.rear]\nresidual = \"0 psi\"\n", "brakes.residual-drum", "rear"), 0);
   EXPECT_GT(
       margin("[brakes.rear]\nresidual = \"0 psi\"\ncups = \"held by expanders\"\n", "brakes.residual-drum", "rear"), 0);
+}
+
+// By hand: 12 in of head are 0.455 psi; a 0.3 psi valve does not hold them.
+TEST(BrakesParts, HeldCupsWantTheFluidKeptUp) {
+  const std::string low = "[brakes.rear]\ncups = \"held by expanders\"\nreservoir_above = \"-12 in\"\nresidual = ";
+  EXPECT_LT(margin(low + "\"0.3 psi\"\n", "brakes.residual-drum", "rear"), 0);
+  EXPECT_GT(margin(low + "\"2 psi\"\n", "brakes.residual-drum", "rear"), 0);
 }
 
 TEST(BrakesParts, TwoReducingValvesInALineFail) {

@@ -14,7 +14,9 @@ inline brakes::Model hand_brakes(const std::string& change = "") {
 }
 
 /// 3700 lb, 54 % on the front, 21 in high, 110 in long, 13 in wheels: the hand car's own figures.
-inline brakes::Stopped hand_stop() { return {{3700 * pound * gravity, 0.54, 21 * inch, 110 * inch}, 13 * inch}; }
+inline brakes::Stopped hand_stop() {
+  return brakes::stopped(3700 * pound, 0.54, 21 * inch, 110 * inch, 13 * inch, false);
+}
 
 /// What the hand car is judged in a stop.
 inline Judging stopping(const std::string& change) { return Judging(hand_car(change), "panic-stop"); }
