@@ -7,7 +7,8 @@ namespace {
 constexpr std::string_view stops[] = {"panic-stop"};
 constexpr std::string_view stop_and_after[] = {"panic-stop", "hot-idle"};
 constexpr std::string_view foot_chain[] = {"vacuum.booster"};
-constexpr std::string_view balance_chain[] = {"vehicle.front_share", "vehicle.centre_height"};
+constexpr std::string_view balance_chain[] = {"vehicle.front_share", "vehicle.centre_height", "brakes.front_torque",
+                                              "brakes.rear_torque"};
 constexpr Port hill[] = {road::ports[road::n_mass], road::ports[road::n_radius]};
 
 constexpr Requirement all[] = {

@@ -108,4 +108,9 @@ TEST(DrivelineBlocks, NoGearsIsSaid) {
   EXPECT_EQ(r.missing[0], "driveline.gear: at least one gear");
 }
 
+TEST(DrivelineBlocks, TellsTheRollingRadius) {
+  const auto m = hand_driveline();
+  EXPECT_NEAR(bench<driveline::System>(m, "driveline.wheel").run().get("driveline.wheel_radius"), 13 * inch, 1e-12);
+}
+
 }  // namespace

@@ -62,4 +62,30 @@ TEST(VehicleBlocks, CruiseOfTheHandCarByHand) {
   EXPECT_NEAR(d.last("road.power"), 673.4 * 65 * mph, 30);
 }
 
+// Laden figures stand as those of the car as driven where nobody gave them, and the port says which it is.
+TEST(VehicleBlocks, StandsOnItsAxlesAsDrivenAndLaden) {
+  auto told = [](const std::string& change, std::string_view port) {
+    const auto m = resolved<vehicle::System>(hand_car(change)).model;
+    return bench<vehicle::System>(m, "vehicle.balance").run().get(port);
+  };
+  EXPECT_NEAR(told("", "vehicle.mass"), 3700 * pound, 1e-9);
+  EXPECT_NEAR(told("", "vehicle.wheelbase"), 110 * inch, 1e-12);
+  EXPECT_EQ(told("", "vehicle.laden"), 0);
+  EXPECT_NEAR(told("", "vehicle.laden_mass"), 3700 * pound, 1e-9);
+  const std::string laden = "[vehicle]\nladen_weight = \"4600 lb\"\nladen_front_share = 0.48\n";
+  EXPECT_EQ(told(laden, "vehicle.laden"), 1);
+  EXPECT_NEAR(told(laden, "vehicle.laden_mass"), 4600 * pound, 1e-9);
+  EXPECT_DOUBLE_EQ(told(laden, "vehicle.laden_front_share"), 0.48);
+  EXPECT_NEAR(told(laden, "vehicle.laden_centre_height"), 21 * inch, 1e-12);
+}
+
+TEST(VehicleBlocks, WhatTheBalanceLacksSilencesTheBalanceAlone) {
+  const Build wanting = hand_car("[vehicle]\nladen_weight = \"4600 lb\"\n");
+  const Car car(wanting);
+  EXPECT_TRUE(car.graph().unavailable.at("vehicle.mass").contains("vehicle.laden_front_share"));
+  EXPECT_FALSE(car.graph().unavailable.contains("road.force"));
+  const Build lighter = faulty_car("[vehicle]\nladen_weight = \"3000 lb\"\nladen_front_share = 0.5\n");
+  EXPECT_FALSE(Car(lighter).faults().all().empty());
+}
+
 }  // namespace
