@@ -2,7 +2,7 @@
 _streetwright() {
   local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]}
   if [[ $COMP_CWORD -eq 1 ]]; then
-    COMPREPLY=($(compgen -W 'check simulate sum new fields schema duties convert ports help version man completion' -- "$word"))
+    COMPREPLY=($(compgen -W 'check simulate solve sum new fields schema duties convert ports help version man completion' -- "$word"))
     return
   fi
   case ${COMP_WORDS[1]} in
@@ -25,6 +25,17 @@ _streetwright() {
       esac
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--duty --csv --color --ascii --help' -- "$word"))
+      else
+        COMPREPLY=($(compgen -f -- "$word"))
+      fi ;;
+    solve)
+      case $before in
+        --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
+      esac
+      if [[ $word == -* ]]; then
+        COMPREPLY=($(compgen -W '--json --write --color --ascii --help' -- "$word"))
+      elif [[ $COMP_CWORD -gt 2 && ${COMP_WORDS[2]} != -* ]]; then
+        COMPREPLY=($(compgen -W 'proportioning pedal-ratio' -- "$word"))
       else
         COMPREPLY=($(compgen -f -- "$word"))
       fi ;;
@@ -96,7 +107,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--markdown --color --ascii --help' -- "$word"))
       else
-        COMPREPLY=($(compgen -W 'check simulate sum new fields schema duties convert ports help version man completion' -- "$word"))
+        COMPREPLY=($(compgen -W 'check simulate solve sum new fields schema duties convert ports help version man completion' -- "$word"))
       fi ;;
     version)
       case $before in
@@ -113,7 +124,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--all --color --ascii --help' -- "$word"))
       else
-        COMPREPLY=($(compgen -W 'check simulate sum new fields schema duties convert ports help version man completion' -- "$word"))
+        COMPREPLY=($(compgen -W 'check simulate solve sum new fields schema duties convert ports help version man completion' -- "$word"))
       fi ;;
     completion)
       case $before in

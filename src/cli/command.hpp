@@ -14,7 +14,7 @@
 namespace sw::cli {
 
 /// What can stand in an operand or an option's value, for completion.
-enum class Fill : unsigned char { word, file, folder, command, duty, sum, words, unit };
+enum class Fill : unsigned char { word, file, folder, command, duty, sum, words, unit, solver };
 
 struct Option {
   std::string_view name;        ///< `--duty`

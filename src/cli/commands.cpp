@@ -87,6 +87,23 @@ constexpr Text simulate_examples[] = {
     "streetwright simulate car.toml --duty hot-idle --csv > hot-idle.csv",
 };
 
+constexpr Operand solve_operands[] = {
+    {"BUILD", "The build: a TOML or JSON file.", Fill::file},
+    {"KEY", "What to find. Without it, what can be found, and what the build lacks for each.", Fill::solver, false}};
+constexpr Option solve_options[] = {
+    {.name = "--json", .says = "What was found, the settings and the findings before and with them, as JSON."},
+    {.name = "--write",
+     .says = "Put the settings into the build, a TOML file: the values alone are changed, with `solved` as their "
+             "evidence. A file it is laid over and shelf parts are never touched: the build gets its own line."},
+};
+constexpr Exit solve_exits[] = {
+    {exit_code::good, "Found; tried on the car nothing it concerns fails. Without KEY: the list was told."},
+    {exit_code::fails, "There is no solution, and why; or with it something fails that it should mend or not break."},
+    {exit_code::unproven, "A figure is missing without which nothing can be found or proved."},
+};
+constexpr Text solve_examples[] = {"streetwright solve car.toml", "streetwright solve car.toml proportioning",
+                                   "streetwright solve car.toml shims --write"};
+
 constexpr Operand sum_operands[] = {
     {"NAME", "The sum.", Fill::sum},
     {"KEY=VALUE", "Its inputs, in any order; values with their units. With none, the sum is described.", Fill::word,
@@ -172,6 +189,16 @@ constexpr Command table[] = {
      .examples = simulate_examples,
      .exits = simulate_exits,
      .run = run_simulate},
+    {.name = "solve",
+     .summary = "A setting found instead of guessed, tried on the car",
+     .operands = solve_operands,
+     .options = solve_options,
+     .text = "The setting is looked for by the same functions that judge it, rounded to what a shop can set, and the "
+             "car proved with it: what the findings it concerns come to before and after, and what else changes. "
+             "Nothing is written unless asked for; without --write the lines to paste are told.",
+     .examples = solve_examples,
+     .exits = solve_exits,
+     .run = run_solve},
     {.name = "sum",
      .summary = "One law of the trade, alone, with units",
      .operands = sum_operands,

@@ -1,5 +1,6 @@
 // completion: commands, options and their values for bash, made from the table of commands.
 #include "cli/run.hpp"
+#include "solve/solver.hpp"
 
 namespace sw::cli {
 namespace {
@@ -27,6 +28,11 @@ std::string offer(Fill fill, std::span<const std::string_view> words) {
     case Fill::sum:
       return "COMPREPLY=($(compgen -W \"$(streetwright sum --list --ascii 2>/dev/null | grep -o '^[a-z0-9-]*')\" -- "
              "\"$word\"))";
+    case Fill::solver: {
+      std::string names;
+      for (auto& s : solvers()) names += (names.empty() ? "" : " ") + std::string(s.key);
+      return "COMPREPLY=($(compgen -W '" + names + "' -- \"$word\"))";
+    }
     case Fill::words:
       return "COMPREPLY=($(compgen -W '" + joined(words) + "' -- \"$word\"))";
     case Fill::word:
@@ -50,6 +56,10 @@ std::string case_of(const Command& c) {
   std::string text = "    " + std::string(c.name) + ")\n" + values_of(c) +
                      "      if [[ $word == -* ]]; then\n        COMPREPLY=($(compgen -W '" + options +
                      "' -- \"$word\"))\n";
+  // The first operand of a command, or its second where the first stands there already.
+  if (c.operands.size() > 1 && c.operands[1].fill == Fill::solver)
+    text += "      elif [[ $COMP_CWORD -gt 2 && ${COMP_WORDS[2]} != -* ]]; then\n        " +
+            offer(c.operands[1].fill, {}) + "\n";
   if (!c.operands.empty())
     text += "      else\n        " + offer(c.operands.front().fill, c.operands.front().words) + "\n";
   return text + "      fi ;;\n";

@@ -21,10 +21,10 @@ const Node& bare(const Node& leaf) {
   return inside ? *inside : leaf;
 }
 
-/// Chosen on purpose against the part's own figure: nothing to warn of.
+/// Chosen or solved on purpose against the part's own figure: nothing to warn of.
 bool is_chosen(const Node& leaf) {
   const Node* from = leaf.type == Node::Type::table ? leaf.find("from") : nullptr;
-  return from && from->text == name_of(Source::chosen);
+  return from && (from->text == name_of(Source::chosen) || from->text == name_of(Source::solved));
 }
 
 class Placing {

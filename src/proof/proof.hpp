@@ -22,10 +22,10 @@ struct NextMeasure {
 };
 
 struct Proof {
-  std::vector<Finding> findings;    ///< in system, requirement, duty, place order
-  std::vector<std::string> duties;  ///< keys of the duties looked at
-  std::vector<NextMeasure> next;    ///< what could do harm first, then by how many findings it decides
-  Story story;                      ///< how what fails hangs together
+  std::vector<Finding> findings;      ///< in system, requirement, duty, place order
+  std::vector<std::string> duties;    ///< keys of the duties looked at
+  std::vector<NextMeasure> next;      ///< what could do harm first, then by how many findings it decides
+  Story story;                        ///< how what fails hangs together
   std::vector<std::string> left_out;  ///< keys of systems the build says nothing of: they were not looked at
   std::size_t count(State s) const;
   /// 1 something fails, 3 nothing fails but something is unproven or nothing was looked at, else 0.
@@ -37,7 +37,8 @@ struct ProofOptions {
   bool doubt = true;     ///< bands, weights and remedies by re-running; off for sampling and sweeps
   unsigned threads = 0;  ///< 0: as many as the machine has
   std::function<void(double share, const std::string& what)>
-      progress;  ///< called now and then, never from two threads at once
+      progress;          ///< called now and then, never from two threads at once
+  bool remedies = true;  ///< with doubt: part alone, and what would make it hold, for whatever fails
 };
 
 /// `set` comes from duties_of(build, …) and is free of faults.

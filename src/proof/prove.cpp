@@ -90,7 +90,7 @@ class Prover {
       if (!s.described) p.left_out.emplace_back(s.key);
     for (std::size_t i = 0; i < base_.size(); ++i) p.findings.push_back(finding(i));
     std::string part;
-    if (options_.doubt) part = explain(p);
+    if (options_.doubt && options_.remedies) part = explain(p);
     p.story = tell_story(car_.graph(), base_, p.findings);
     if (!part.empty()) p.story.opening += (p.story.opening.empty() ? "" : " ") + part;
     rank_measures(p);

@@ -32,6 +32,8 @@ struct Solver {
   Caution caution = Caution::none;
   std::string_view formula, source;
   Solution (*solve)(const Build& build, const DutySet& set) = nullptr;
+  /// Paths the build lacks for it, where that can be told without solving; null: by solving.
+  std::vector<std::string> (*needs)(const Build& build) = nullptr;
 };
 
 /// In the order they are listed to the user.

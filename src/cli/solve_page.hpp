@@ -1,0 +1,46 @@
+#pragma once
+// What a solver found, on the terminal and as JSON.
+#include <string>
+
+#include "cli/look.hpp"
+#include "proof/proof.hpp"
+#include "solve/settings.hpp"
+
+namespace sw::cli {
+
+/// A finding before and with the settings; either may be missing.
+struct BeforeAfter {
+  const Finding* before = nullptr;
+  const Finding* after = nullptr;
+  const Finding& any() const { return after ? *after : *before; }
+  /// Worse than it was: it held, or was at least told, and no longer.
+  bool worse() const { return before && after && after->state > before->state && after->state != State::tight; }
+};
+
+struct SolveTold {
+  std::string title, build;  ///< of the car, and its file
+  const Solver* solver = nullptr;
+  Solution solution;
+  std::vector<SettingText> settings;
+  std::vector<BeforeAfter> concerned;  ///< of the requirement it is judged by
+  std::vector<BeforeAfter> elsewhere;  ///< of all others, those whose state the settings change
+  bool tried = false;                  ///< there were settings, and the car was proved with them
+  std::string written;                 ///< file they were written to; empty: none
+  int exit_code() const;
+};
+
+/// Findings of two proofs side by side: those of the requirement, and of the others what changes.
+void compare(const Proof& before, const Proof& after, std::string_view judged_by, SolveTold& told);
+
+std::string solve_page(const SolveTold& told, const WrittenUnits& units, const Look& look);
+std::string solve_json(const SolveTold& told);
+
+/// One line a key: what it finds, and what the build lacks for it.
+struct KeyLine {
+  const Solver* solver;
+  std::vector<std::string> missing;
+};
+std::string keys_page(const std::vector<KeyLine>& keys, const std::string& title, const Look& look);
+std::string keys_json(const std::vector<KeyLine>& keys, const std::string& build);
+
+}  // namespace sw::cli
