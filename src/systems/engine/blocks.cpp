@@ -3,6 +3,7 @@
 
 #include "model/outside.hpp"
 #include "physics/atmosphere.hpp"
+#include "physics/fuel_blend.hpp"
 #include "systems/engine/engine.hpp"
 
 namespace sw::engine {
@@ -84,12 +85,13 @@ constexpr Port reads[] = {outside::running,
                           outside::pull,
                           {"engine.full_power", &kind::power}};
 static_assert(std::size(reads) == read_count);
-enum Write { w_power, w_fuel, w_coolant, w_oil, w_bay, write_count };
+enum Write { w_power, w_fuel, w_coolant, w_oil, w_bay, w_flow, write_count };
 constexpr Port writes[] = {{"engine.power", &kind::power, "hp", "engine power"},
                            {"engine.fuel_heat", &kind::power, "kW", "heat of the fuel burnt"},
                            {"engine.coolant_heat", &kind::power, "kW", "heat to the coolant's side"},
                            {"engine.oil_heat", &kind::power, "kW", "friction heat to the oil"},
-                           {"engine.bay_heat", &kind::power, "kW", "heat to the engine bay"}};
+                           {"engine.bay_heat", &kind::power, "kW", "heat to the engine bay"},
+                           {"engine.fuel_flow", &kind::mass_flow, "lb/h", "gasoline burnt"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
@@ -102,6 +104,7 @@ void evaluate(const void* model, View& v) {
   v.set(w_coolant, running ? coolant_heat_w(m, v.in(r_speed), power) : 0.0);
   v.set(w_oil, m.oil_share * fuel);
   v.set(w_bay, m.bay_share * fuel);
+  v.set(w_flow, fuel / physics::gasoline_heating_value_j_kg);
 }
 }  // namespace work
 

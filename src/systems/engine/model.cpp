@@ -1,14 +1,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "physics/fuel_blend.hpp"
 #include "systems/engine/engine.hpp"
 
 namespace sw::engine {
 namespace {
 
-constexpr double heating_value_j_kg = 43.5e6;  ///< lower, gasoline (Heywood, Table D.4: 42 to 44 MJ/kg, from memory)
-constexpr double iron_j_kg_k = 460.0;          ///< cast iron (common practice)
-constexpr double oil_j_l_k = 1750.0;           ///< a litre of hot oil (common practice)
+constexpr double iron_j_kg_k = 460.0;  ///< cast iron (common practice)
+constexpr double oil_j_l_k = 1750.0;   ///< a litre of hot oil (common practice)
 /// Fuel of an engine without load, kg/s for each m3 of displacement at idle: 0.6 lb/h a litre (common practice).
 constexpr double idle_fuel_kg_s_m3 = 0.6 * 0.45359237 / 3600.0 * 1000.0;
 constexpr double greatest_mean_pa = 40e5;    ///< beyond any engine of a road car, blown ones too (common practice)
@@ -82,10 +82,10 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (too_strong(in, displacement))
     r.fault(&in.displacement, "far more torque than an engine of this size can give",
             "are both in the unit they were meant in, in3 or cc, lb-ft or N m?");
-  const double idle =
-      r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) * heating_value_j_kg;
+  const double idle = r.get(in.idle_fuel, displacement * idle_fuel_kg_s_m3 * r.need(in.usual_idle_fuel)) *
+                      physics::gasoline_heating_value_j_kg;
   // The line passes through the stated consumption at full power: what is left there above the no-load part.
-  const double full = r.need(in.bsfc) * m.peak_power_w * heating_value_j_kg;
+  const double full = r.need(in.bsfc) * m.peak_power_w * physics::gasoline_heating_value_j_kg;
   m.fuel = physics::willans_line(idle, m.idle_rad_s, full, m.peak_power_w, m.peak_speed_rad_s);
   m.coolant_share = r.need(in.coolant_share);
   m.idle_coolant_share = r.need(in.idle_coolant_share);

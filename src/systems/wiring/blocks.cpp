@@ -19,6 +19,7 @@ enum Write {
   w_starter_a,
   w_ground,
   w_lead,
+  w_pump,
   write_count
 };
 constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
@@ -32,7 +33,8 @@ constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
                            {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
                            {"starter.current", &kind::current, "A", "starter current"},
                            {"ground.drop", &kind::voltage, "V", "alternator case against the battery's earthed post"},
-                           {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"}};
+                           {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
+                           {"fuel_pump.voltage", &kind::voltage, "V", "volts at the fuel pump"}};
 static_assert(std::size(writes) == write_count);
 
 struct Work {
@@ -44,6 +46,13 @@ std::shared_ptr<void> scratch(const void* model) {
   auto w = std::make_shared<Work>();
   w->network = static_cast<const Model*>(model)->network;
   return w;
+}
+
+/// At the load of that name, none while it is off; where there is none it hangs on the bus.
+double pump_volts(const Model& m, const Work& work) {
+  if (!m.fuel_pump) return work.solution.node_v[m.n_bus];
+  const std::size_t branch = m.loads[*m.fuel_pump].wire.branch;
+  return work.network.branches[branch].closed ? std::abs(work.solution.load_v[branch]) : 0.0;
 }
 
 void evaluate(const void* model, View& v) {
@@ -69,6 +78,7 @@ void evaluate(const void* model, View& v) {
   v.set(w_starter_a, s.current_a[m.starter]);
   v.set(w_ground, std::abs(s.node_v[m.n_case]));
   v.set(w_lead, s.current_a[m.alternator] > 0 ? s.node_v[m.n_alternator] - s.node_v[m.n_bus] : 0.0);
+  v.set(w_pump, pump_volts(m, work));
   for (int w = w_bus; w < write_count; ++w) v.set(w, v.out(w) + bad);
 }
 

@@ -160,6 +160,7 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
         break;
     }
     l.wire.branch = b.add(branch);
+    if (name == "fuel_pump") m.fuel_pump = m.loads.size();
     m.loads.push_back(std::move(l));
   }
 }

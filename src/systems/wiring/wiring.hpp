@@ -3,7 +3,7 @@
 // Nodes are named by the user; these have a meaning: `battery` (the post that feeds), `ground` (the earthed post,
 // always the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud),
 // `block`, `case` (the machine's own; the block where no run reaches it), `bus` (what loads are fed from), `body` (what
-// they are grounded to), `starter`.
+// they are grounded to), `starter`. A load named `fuel_pump` is the fuel system's pump, which reads its volts.
 #include "model/system.hpp"
 #include "physics/dc_network.hpp"
 
@@ -95,6 +95,7 @@ struct Model {
   std::vector<Conductor> runs;
   std::vector<LoadModel> loads;
   Conductor fan_feed;
+  std::optional<std::size_t> fuel_pump;                            ///< the load of that name
   std::vector<std::size_t> charge_path;                            ///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
   dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_starter = 0;
