@@ -14,7 +14,7 @@ TEST(FuelPressureRequirements, TheSoundCarHoldsAtIdle) {
 }
 
 TEST(FuelPressureRequirements, ANarrowReturnLiftsTheRail) {
-  Judging j(fuel_car("[fuel.return.floor_back]\nbore = \"0.15 in\"\n"), "hot-idle");
+  Judging j(fuel_car("[fuel.return.floor_back]\nbore = \"0.12 in\"\n"), "hot-idle");
   EXPECT_LT(*j.one("fuel.lowest-pressure", "hot-idle").margin(), 0);
   EXPECT_LT(*j.one("fuel.rail-pressure", "hot-idle").margin(), 0);
   EXPECT_GT(*j.one("fuel.rail-pressure", "hot-idle").verdict.predicted, 45 * psi);

@@ -7,7 +7,7 @@ namespace {
 
 TEST(FuelTankRequirements, AHighPumpNearsTheVapour) {
   const std::string high =
-      "[fuel]\nreid_pressure = \"9 psi\"\n[fuel.pump]\nplace = \"outside\"\nheight = \"20 "
+      "[fuel]\nreid_pressure = \"10 psi\"\n[fuel.pump]\nplace = \"outside\"\nheight = \"20 "
       "in\"\n[fuel.filter.sock]\ndrop = \"1.5 psi\"\n";
   Judging in_tank(fuel_car(), "cruise"), outside(fuel_car(high), "cruise");
   EXPECT_GT(*in_tank.one("fuel.inlet-vapour", "cruise").margin(), 0);
