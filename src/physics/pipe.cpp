@@ -31,12 +31,17 @@ PipeState state(const Pipe& pipe, const PipeFluid& fluid, double flow_m3_s, cons
 }  // namespace
 
 Slope colebrook_factor(double reynolds, double relative_roughness) {
-  // Newton in x = 1/sqrt(f); Haaland's x is within 1 %, so three steps reach the last digit.
+  // Halley's steps in x = 1/sqrt(f) from the middle of where it can lie: one logarithm each, and three reach the last
+  // digit; a start by an explicit formula would cost as much as two of them.
   const double rough = relative_roughness / 3.7, k = 2.51 / reynolds, to_log10 = 2 / std::numbers::ln10;
-  double x = 1 / std::sqrt(haaland_factor(reynolds, relative_roughness));
-  for (int step = 0; step < 4; ++step) {
-    const double inner = rough + k * x;
-    x -= (x + to_log10 * std::log(inner)) / (1 + to_log10 * k / inner);
+  double x = 7;
+  for (int step = 0; step < 5; ++step) {
+    const double inner = rough + k * x, slope = 1 + to_log10 * k / inner;
+    const double newton = (x + to_log10 * std::log(inner)) / slope;
+    const double bend = -to_log10 * k * k / (inner * inner) / slope;
+    const double by = newton / (1 - 0.5 * newton * bend);
+    x -= by;
+    if (std::abs(by) < 1e-5) break;  // the next would change it by less than its last digit
   }
   const double inner = rough + k * x;
   const double dx = to_log10 * k * x / reynolds / inner / (1 + to_log10 * k / inner);
