@@ -61,6 +61,11 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "leverage") return by_car("16", "18", "10");
   if (key == "residual") return table == "brakes.rear" || car == "pickup" ? "10 psi" : "0 psi";
   if (const auto b = brakes.find(key); b != brakes.end() && table.starts_with("brakes")) return b->second;
+  static const std::map<std::string, std::string> fuel = {
+      {"bonded", "true"}, {"rollover_valve", "true"},   {"relief", "85 psi"},       {"outlet", "37 deg"},
+      {"inlet", "37 deg"}, {"start", "37 deg"},         {"end", "37 deg"},          {"rating", "180 psi"},
+      {"age", "1 year"},   {"exhaust_distance", "6 in"}, {"engine_stopped", "true"}, {"impact", "true"}};
+  if (const auto f = fuel.find(key); f != fuel.end() && table.starts_with("fuel")) return f->second;
   if (key != "fuse") return {};
   if (table == "wiring.run.charge") return by_car("150 A", "80 A", "50 A");
   if (table == "wiring.run.feed") return by_car("100 A", "50 A", "40 A");
