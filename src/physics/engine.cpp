@@ -18,6 +18,10 @@ double mean_effective_pressure_pa(double torque_n_m, double displacement_m3) {
   return 4 * pi * torque_n_m / displacement_m3;
 }
 
+double mean_pressure_torque_n_m(double pressure_pa, double displacement_m3) {
+  return pressure_pa * displacement_m3 / (4 * pi);
+}
+
 double displacement_m3(double bore_m, double stroke_m, double cylinders) {
   return pi / 4 * bore_m * bore_m * stroke_m * cylinders;
 }

@@ -10,6 +10,8 @@ namespace sw::physics {
 double shaft_power_w(double torque_n_m, double speed_rad_s);
 /// Brake mean effective pressure 4 pi T / V_d (Heywood eq. 2.19).
 double mean_effective_pressure_pa(double torque_n_m, double displacement_m3);
+/// The other way round: torque of a mean pressure, four-stroke.
+double mean_pressure_torque_n_m(double pressure_pa, double displacement_m3);
 /// pi/4 bore^2 stroke n
 double displacement_m3(double bore_m, double stroke_m, double cylinders);
 

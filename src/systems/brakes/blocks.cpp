@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "systems/brakes/checks.hpp"
+#include "systems/brakes/heat.hpp"
 
 namespace sw::brakes {
 namespace {
@@ -52,6 +53,7 @@ void evaluate(const void* model, View& v) {
 constexpr Block all[] = {
     {"brakes.effort", effort::reads, effort::writes, {}, {}, effort::evaluate},
     {"brakes.pedal", pedal::reads, pedal::writes, {}, {}, pedal::evaluate},
+    {heat::block, heat::reads, {}, heat::states, {}, heat::evaluate},
 };
 
 }  // namespace

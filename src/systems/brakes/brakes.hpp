@@ -1,9 +1,12 @@
 #pragma once
 // The brakes: pedal, booster, master cylinder, valves, discs and drums, and what they do to the road.
 #include "model/system.hpp"
+#include "physics/brake_fluid.hpp"
+#include "physics/brake_heat.hpp"
 #include "physics/brake_travel.hpp"
 #include "physics/brake_valve.hpp"
 #include "physics/drum_factor.hpp"
+#include "physics/interpolant.hpp"
 
 namespace sw::brakes {
 
@@ -31,6 +34,18 @@ struct ShoeShape {
   static std::span<const FieldInfo> fields();
 };
 
+/// What a rotor or drum holds and sheds.
+struct Heat {
+  std::optional<Mass> mass;
+  std::optional<SpecificHeat> specific_heat;
+  std::optional<ThermalConductance> standing, moving;
+  std::optional<Area> surface;
+  std::optional<Temperature> highest;
+  std::optional<double> fluid_share;
+  std::optional<Curve> fade;
+  static std::span<const FieldInfo> fields();
+};
+
 struct Axle {
   std::optional<Make> make;
   std::optional<Length> piston;
@@ -52,6 +67,7 @@ struct Axle {
   std::optional<GaugePressure> residual;
   std::optional<Cups> cups;
   std::optional<Length> hose_slack;
+  Heat heat;
   static std::span<const FieldInfo> fields();
 };
 
@@ -108,6 +124,7 @@ struct Parking {
 struct Fill {
   std::optional<Fluid> grade, before;
   std::optional<bool> cleaned;
+  std::optional<double> water;
   static std::span<const FieldInfo> fields();
 };
 
@@ -139,8 +156,16 @@ struct BoosterModel {
   double area_m2 = 0, gain = 1, spring_n = 0, efficiency = 1;
 };
 
+/// One rotor or drum of an axle.
+struct HeatModel {
+  physics::RotorCooling cooling{};
+  double capacity_j_k = 0, highest_k = 0, fluid_share = 0;
+  std::optional<physics::Interpolant> fade;  ///< friction over cold, against K
+};
+
 /// One axle's two brakes.
 struct AxleModel {
+  HeatModel heat;
   bool drum = false, opposed = false;
   double torque_m3 = 0;  ///< N m of both wheels for each Pa at the cylinders above `touch_pa`
   double touch_pa = 0;
@@ -163,6 +188,7 @@ struct Model {
   double hot_rise_k = 40;
   Known split, lamp_by, lamp_travel_m, lamp_force_n, lamp_pa;
   Known parking_by, parking_leverage, parking_factor, parking_radius_m;
+  Known water;  ///< share of water in the fluid
   Known grade, before, warning, hose_pa, tube_pa;
   bool cleaned = false;
   double dry = 0.85, wet = 0.5;

@@ -30,6 +30,61 @@ constexpr FieldInfo shape_table[] = {
 };
 static_assert(std::size(shape_table) == member_count<ShoeShape>());
 
+constexpr FieldInfo heat_table[] = {
+    quantity<&Heat::mass>("mass", "mass", kind::mass)
+        .may_grow()
+        .in("lb")
+        .above(2, 80)
+        .spread(Source::measured, {.share = 0.02})
+        .says("Of one rotor's friction ring, or of one drum: what takes up the heat. Worn ones weigh less."),
+    quantity<&Heat::specific_heat>("specific_heat", "specific heat", kind::specific_heat)
+        .in("J/(kg K)")
+        .from(300, 1000)
+        .or_else(460)
+        .spread(Source::typical, {.share = 0.05})
+        .says("Of its metal.")
+        .after("common practice: cast iron"),
+    quantity<&Heat::standing>("standing", "cooling at rest", kind::thermal_conductance)
+        .in("W/K")
+        .from(0.5, 60)
+        .or_else(5)
+        .spread(Source::typical, {.share = 0.4})
+        .says("Heat one rotor or drum gives to still air and hub for each kelvin, radiation apart.")
+        .after("common practice"),
+    quantity<&Heat::moving>("moving", "cooling by travel", kind::thermal_conductance)
+        .in("W/K")
+        .from(1, 200)
+        .or_else(15)
+        .spread(Source::typical, {.share = 0.4})
+        .says("What travel adds to it at 80 km/h; it grows with the 0.8th power of speed.")
+        .after("common practice: 8 to 12 solid rotors and drums, 15 to 30 W/K vented rotors with air to them"),
+    quantity<&Heat::surface>("surface", "surface that shines", kind::area)
+        .in("m2")
+        .from(0, 1)
+        .or_else(0.12)
+        .spread(Source::typical, {.share = 0.3})
+        .says("Outer surface of one, for the heat it radiates.")
+        .after("common practice"),
+    quantity<&Heat::highest>("highest", "highest temperature", kind::temperature)
+        .in("degC")
+        .from(150, 900)
+        .says("What pads or linings and metal stand again and again; where it is not given 450 degC for a disc, 320 "
+              "degC for a drum.")
+        .after("common practice, organic linings"),
+    number<&Heat::fluid_share>("fluid_share", "fluid's share of the rise")
+        .from(0.02, 0.9)
+        .or_else(0.4)
+        .spread(Source::typical, {.share = 0.25})
+        .says("How far the fluid in the cylinder follows the metal's rise over the air, as a share, once warmed.")
+        .after("common practice"),
+    curve<&Heat::fade>("fade", "friction hot over cold", kind::temperature, kind::number)
+        .in("degC", "")
+        .from(0, 1.5)
+        .says("Friction against the metal's temperature over that of a cold stop; a usual organic lining's where it is "
+              "not given."),
+};
+static_assert(std::size(heat_table) == member_count<Heat>());
+
 constexpr FieldInfo axle_table[] = {
     choice<&Axle::make>("make", "make", make_names).says("Disc or drum."),
     quantity<&Axle::piston>("piston", "piston diameter", kind::length)
@@ -138,6 +193,7 @@ constexpr FieldInfo axle_table[] = {
         .spread({.absolute = 0.1})
         .decides_harm()
         .says("What is left of this axle's hoses, stretched least well: at droop, at lock, at bump."),
+    group<&Axle::heat>("heat", "heat").says("What its rotors or drums take up and shed."),
 };
 static_assert(std::size(axle_table) == member_count<Axle>());
 
@@ -334,6 +390,13 @@ constexpr FieldInfo fill_table[] = {
     yes_no<&Fill::cleaned>("cleaned", "cleaned out")
         .or_else(0, Source::chosen)
         .says("Whether every kept part was taken apart, washed with spirit and given new rubber."),
+    number<&Fill::water>("water", "water in the fluid")
+        .decides_harm()
+        .from(0, 0.08)
+        .spread(Source::measured, {.absolute = 0.003})
+        .spread(Source::stated, {.absolute = 0.01})
+        .says("Share of water as tested at the bleeders, the worst of them; 0 only for fluid just out of a sealed can "
+              "with every line flushed."),
 };
 static_assert(std::size(fill_table) == member_count<Fill>());
 
@@ -389,6 +452,7 @@ std::span<const FieldInfo> Master::fields() { return master_table; }
 std::span<const FieldInfo> Valve::fields() { return valve_table; }
 std::span<const FieldInfo> Lamp::fields() { return lamp_table; }
 std::span<const FieldInfo> Parking::fields() { return parking_table; }
+std::span<const FieldInfo> Heat::fields() { return heat_table; }
 std::span<const FieldInfo> Fill::fields() { return fill_table; }
 std::span<const FieldInfo> Input::fields() { return table; }
 

@@ -1,7 +1,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "systems/brakes/brakes.hpp"
+#include "systems/brakes/heat.hpp"
 
 namespace sw::brakes {
 namespace {
@@ -66,6 +66,7 @@ AxleModel axle_of(const Axle& in, Resolver& r) {
   a.residual_pa = known(in.residual, r);
   a.cups = known(in.cups, r);
   a.hose_slack_m = known(in.hose_slack, r);
+  a.heat = resolve_heat(in.heat, a.drum, r);
   return a;
 }
 
@@ -131,6 +132,7 @@ void resolve_rest(const Input& in, Model& m, Resolver& r) {
   m.grade = known(in.fill.grade, r);
   m.before = known(in.fill.before, r);
   m.cleaned = r.get(in.fill.cleaned, 0) > 0;
+  m.water = known(in.fill.water, r);
   m.warning = known(in.difference_warning, r);
   m.hose_pa = known(in.hose_rating, r);
   m.tube_pa = known(in.tube_rating, r);

@@ -2,6 +2,7 @@
 #include <vector>
 
 #include "systems/brakes/checks.hpp"
+#include "systems/brakes/heat.hpp"
 
 namespace sw::brakes {
 namespace {
@@ -81,6 +82,7 @@ constexpr Requirement parts[] = {
 
 std::vector<Requirement> joined() {
   std::vector<Requirement> both(stop_requirements().begin(), stop_requirements().end());
+  both.insert(both.end(), heat_requirements().begin(), heat_requirements().end());
   both.insert(both.end(), std::begin(parts), std::end(parts));
   return both;
 }

@@ -98,6 +98,20 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace thrust
 
+/// What the dragged engine holds the car back with, clutch in and throttle closed; losses help.
+namespace overrun {
+enum Read { r_torque, r_gear, r_force, read_count };
+constexpr Port reads[] = {{"engine.overrun_torque", &kind::torque}, gear_port, {"road.force", &kind::force}};
+static_assert(std::size(reads) == read_count);
+constexpr Port writes[] = {{"driveline.overrun_force", &kind::force, "lbf", "braking force of the dragged engine"}};
+
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double force = v.in(r_torque)*m.turns(static_cast<std::size_t>(v.in(r_gear))) / m.efficiency;
+  v.set(0, std::clamp(-v.in(r_force), 0.0, force));
+}
+}  // namespace overrun
+
 /// What stands between wheel and road, for whoever turns or stops it.
 namespace wheel {
 constexpr Port writes[] = {{"driveline.wheel_radius", &kind::length, "in", "rolling radius"}};
@@ -108,6 +122,7 @@ constexpr Block all[] = {
     {"driveline.shift", shift::reads, {}, {}, shift::switches, shift::evaluate},
     {"driveline.gearing", gearing::reads, gearing::writes, {}, {}, gearing::evaluate},
     {"driveline.thrust", thrust::reads, thrust::writes, {}, {}, thrust::evaluate},
+    {"driveline.overrun", overrun::reads, overrun::writes, {}, {}, overrun::evaluate},
     {"driveline.wheel", {}, wheel::writes, {}, {}, wheel::evaluate},
 };
 

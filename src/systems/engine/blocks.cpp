@@ -15,13 +15,15 @@ constexpr Port oil_port{"engine.oil_temperature", &kind::temperature, "degC", "o
 
 /// Figures that do not change.
 namespace ratings {
-enum Write { w_red, w_peak, write_count };
+enum Write { w_red, w_idle, w_peak, write_count };
 constexpr Port writes[] = {{"engine.red_line", &kind::shaft_speed, "rpm", "red line"},
+                           {"engine.plain_idle_speed", &kind::shaft_speed, "rpm", "idle speed, compressor off"},
                            {"engine.peak_power", &kind::power, "hp", "greatest power, air as rated"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   v.set(w_red, m.red_line_rad_s);
+  v.set(w_idle, m.idle_rad_s);
   v.set(w_peak, m.peak_power_w);
 }
 }  // namespace ratings
@@ -32,13 +34,21 @@ enum Read { r_running, r_asked, r_ac, read_count };
 constexpr Port reads[] = {
     outside::running, {"driveline.input_speed", &kind::shaft_speed}, {"air_conditioning.on", &kind::number}};
 static_assert(std::size(reads) == read_count);
-enum Write { w_speed, write_count };
-constexpr Port writes[] = {speed_port};
+enum Write { w_speed, w_idle, w_drag, write_count };
+constexpr Port writes[] = {
+    speed_port,
+    {"engine.idle_speed", &kind::shaft_speed, "rpm", "idle speed it keeps now"},
+    {"engine.overrun_torque", &kind::torque, "lb-ft", "torque that drags it round, throttle closed"}};
 static_assert(std::size(writes) == write_count);
+/// The wheels drag the engine only where they turn it faster than it idles; so far above, all its drag is theirs.
+constexpr double dragged_from = 0.25;  ///< of the idle speed (common practice)
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double idle = v.in(r_ac) > 0 ? m.idle_ac_rad_s : m.idle_rad_s;
-  v.set(w_speed, v.in(r_running) > 0 ? std::max(idle, v.in(r_asked)) : 0.0);
+  const bool running = v.in(r_running) > 0;
+  v.set(w_speed, running ? std::max(idle, v.in(r_asked)) : 0.0);
+  v.set(w_idle, idle);
+  v.set(w_drag, running ? m.motoring_n_m * std::clamp((v.in(r_asked) / idle - 1) / dragged_from, 0.0, 1.0) : 0.0);
 }
 }  // namespace turning
 

@@ -26,6 +26,7 @@ struct Input {
   std::optional<Volume> oil_volume;
   std::optional<TemperatureStep> metal_rise;
   std::optional<Temperature> highest_oil;
+  std::optional<PressureDifference> motoring_pressure;
   static std::span<const FieldInfo> fields();
 };
 
@@ -39,6 +40,7 @@ struct Model {
   double metal_j_k = 0, oil_j_k = 0;
   double metal_conductance_w_k = 0;  ///< metal to coolant with the pump turning
   double highest_oil_k = 0;
+  double motoring_n_m = 0;  ///< drag of the closed throttle at the crankshaft
 };
 
 struct System {

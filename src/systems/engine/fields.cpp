@@ -103,6 +103,14 @@ constexpr FieldInfo table[] = {
         .or_else(135, Source::chosen)
         .says("Highest sump temperature wanted.")
         .after("common practice, mineral oil"),
+    quantity<&Input::motoring_pressure>("motoring_pressure", "motoring mean pressure", kind::pressure_difference)
+        .in("bar")
+        .from(0.3, 5)
+        .or_else(1.7)
+        .spread(Source::typical, {.share = 0.3})
+        .says("Mean pressure that drags the engine round on the overrun, throttle closed, over the whole displacement.")
+        .after("rubbing and accessories about 1 bar at low speed, pumping against a closed throttle 0.7 bar: Heywood, "
+               "Internal Combustion Engine Fundamentals, ch. 13 (from memory)"),
 };
 static_assert(std::size(table) == member_count<Input>());
 

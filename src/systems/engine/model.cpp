@@ -98,6 +98,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.oil_j_k = r.need(in.oil_volume) * 1000.0 * oil_j_l_k;
   m.metal_conductance_w_k = coolant_heat_at(m, metal_rise_at * m.peak_power_w) / r.need(in.metal_rise);
   m.highest_oil_k = r.need(in.highest_oil);
+  m.motoring_n_m = physics::mean_pressure_torque_n_m(r.need(in.motoring_pressure), displacement);
   return m;
 }
 

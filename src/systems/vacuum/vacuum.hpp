@@ -1,16 +1,59 @@
 #pragma once
-// Manifold vacuum and what lives on it: booster, valves, crankcase breathing.
+// Manifold vacuum and what lives on it: the booster's store with its check valve, a pump, crankcase breathing.
 #include "model/system.hpp"
+#include "physics/interpolant.hpp"
 
 namespace sw::vacuum {
 
-struct Input {
-  std::optional<VacuumPressure> idle;
+/// What holds vacuum for the booster.
+struct Store {
+  std::optional<Volume> booster_volume, rear_volume, reservoir;
+  std::optional<Time> fill_time;
+  std::optional<VacuumPressure> leak;
   static std::span<const FieldInfo> fields();
 };
 
+/// An electric pump at the store.
+struct Pump {
+  std::optional<VacuumPressure> cut_in, cut_out;
+  std::optional<Time> fill_time;
+  std::optional<Current> current;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Breathing {
+  std::optional<Curve> valve_flow;
+  std::optional<VolumeFlow> blow_by, idle_air, throttle_leak;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Input {
+  std::optional<VacuumPressure> idle, idle_air_conditioning;
+  std::optional<VacuumPressure> usual_idle;
+  std::optional<Angle> cam_duration;
+  Store store;
+  std::optional<Pump> pump;
+  Breathing breathing;
+  static std::span<const FieldInfo> fields();
+};
+
+/// A pump's dead end over where it stops (common practice); it sets the time constant of the last pull.
+inline constexpr double dead_end = 1.15;
+
+struct PumpModel {
+  double cut_in_pa = 0, cut_out_pa = 0, time_constant_s = 1, current_a = 0;
+};
+
 struct Model {
-  double idle_pa = 0;
+  double idle_pa = 0;                ///< below the air at the sea's level
+  std::optional<double> idle_ac_pa;  ///< with the compressor on, where somebody measured it
+  std::optional<double> loss;        ///< share of its vacuum an application takes
+  double fill_s = 1, leak_pa_s = 0;
+  std::optional<PumpModel> pump;
+  std::optional<physics::Interpolant> valve_flow;
+  std::optional<double> blow_by_m3_s, idle_air_m3_s;
+  double throttle_leak_m3_s = 0;
+  std::string idle_air_path, valve_path;
 };
 
 struct System {

@@ -19,10 +19,11 @@ TEST(BrakesStop, PedalForceByHand) {
 }
 
 TEST(BrakesStop, TooLittleVacuumAndTooMuchPedalBothFail) {
-  const Judging weak = stopping(grip + "[vacuum]\nidle = \"9 inHg\"\n"),
-                light = stopping(grip + "[brakes.pedal]\nratio = 6.0\n");
-  EXPECT_NEAR(predicted(weak, "brakes.pedal-force") / lbf, 91.8, 0.3);
-  EXPECT_LT(*weak.one("brakes.pedal-force", "panic-stop").margin(), 0);
+  // A store the road's overrun has filled hides a weak idle: it is looked at where the car stands.
+  const Judging weak(hand_car(grip + "[vacuum]\nidle = \"9 inHg\"\n"), "hot-idle");
+  const Judging light = stopping(grip + "[brakes.pedal]\nratio = 6.0\n");
+  EXPECT_NEAR(*weak.one("brakes.pedal-force", "hot-idle").verdict.predicted / lbf, 91.8, 0.3);
+  EXPECT_LT(*weak.one("brakes.pedal-force", "hot-idle").margin(), 0);
   EXPECT_NEAR(predicted(light, "brakes.pedal-force") / lbf, 41.1 * 4 / 6, 0.1);
   EXPECT_LT(*light.one("brakes.pedal-force", "panic-stop").margin(), 0);
 }

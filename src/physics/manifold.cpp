@@ -1,0 +1,28 @@
+#include "physics/manifold.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sw::physics {
+
+ManifoldAt manifold_pressure(double idle_pa, double idle_speed, double speed, double share, double ambient_pa) {
+  const double free = idle_pa * idle_speed / speed, closed = std::clamp(free, closed_least_pa, ambient_pa);
+  const double s = std::clamp(share, 0.0, 1.0);
+  return {closed + (ambient_pa - closed) * s, share > 0 && share < 1 ? ambient_pa - closed : 0,
+          closed == free ? -free / speed * (1 - s) : 0};
+}
+
+double store_loss(double rear_m3, double store_m3) { return rear_m3 / store_m3; }
+
+Slope applications_left(double loss, double least_share) {
+  const double each = std::log(1 - loss), n = std::log(least_share) / each;
+  return {1 + n, n / (each * (1 - loss)), loss > 0 && loss < 1};
+}
+
+double cam_vacuum_lost_pa(double duration_rad) {
+  constexpr double stock_deg = 195, in_hg_pa = 3386.389, each_pa = 0.18 * in_hg_pa;
+  return std::max(0.0, duration_rad * 180 / std::numbers::pi - stock_deg) * each_pa;
+}
+
+}  // namespace sw::physics

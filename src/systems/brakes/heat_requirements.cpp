@@ -1,0 +1,149 @@
+// Hot brakes: metal against what linings stand, fluid against its boiling point, and the stop that is left.
+#include "systems/brakes/checks.hpp"
+#include "systems/brakes/heat.hpp"
+
+namespace sw::brakes {
+namespace {
+
+constexpr std::string_view heating[] = {"descent", "repeated-stops", "panic-stop"};
+constexpr std::string_view after_snubs[] = {"repeated-stops"};
+constexpr std::string_view metal_chain[] = {"road.speed", "duty.grade", "driveline.overrun_force",
+                                            "brakes.front_force"};
+constexpr std::string_view fluid_chain[] = {"driveline.overrun_force", "brakes.front_force",
+                                            "brakes.front_temperature"};
+
+constexpr Port metals[] = {heat::front_port, heat::rear_port};
+constexpr Port fluids[] = {heat::front_fluid, heat::rear_fluid, outside::ambient};
+
+const HeatModel& axle(const Model& m, int i) { return i ? m.rear.heat : m.front.heat; }
+constexpr const char* names[] = {"front", "rear"};
+
+void metal(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  for (int i = 0; i < 2; ++i) {
+    const std::size_t row = run.trace->highest(run.slot(i));
+    Verdict v{.place = names[i],
+              .predicted = run.at(row, i),
+              .high = axle(m, i).highest_k,
+              .scale = axle(m, i).highest_k - run.at(0, i),
+              .row = row,
+              .fix_hint = "more rotor or drum, air led to it, a lower gear down the hill, linings that stand more"};
+    v.because.push_back(told("friction left there", hot_friction(axle(m, i), run.at(row, i)), kind::number, "%"));
+    out.push_back(std::move(v));
+  }
+}
+
+void fluid(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  for (int i = 0; i < 2; ++i) {
+    const std::size_t row = run.trace->highest(run.slot(i));
+    Verdict v{.place = names[i],
+              .row = row,
+              .fix_hint =
+                  "every circuit flushed with fresh fluid until a test at each bleeder shows less than 1 % of "
+                  "water, new hoses; never silicone with glycol fluid"};
+    if (all_given({&m.grade, &m.water}, v)) {
+      v.predicted = run.at(row, i);
+      v.high = fluid_boils_k(m);
+      v.scale = *v.high - run.at(row, 2);
+      v.because.push_back(told("water in the fluid", m.water.value, kind::number, "%"));
+      v.because.push_back(told("boiling point of its grade fresh",
+                               physics::least_boiling(static_cast<physics::BrakeFluid>(m.grade.value)).dry_k,
+                               kind::temperature, "degC"));
+    }
+    out.push_back(std::move(v));
+  }
+}
+
+/// Ports of the stop, and the metal's after them.
+namespace hot_stop {
+enum Need { n_front = road::need_count, n_rear, need_count };
+std::span<const Port> needs() {
+  static const std::vector<Port> both = [] {
+    std::vector<Port> list(road::foot.begin(), road::foot.end());
+    list.insert(list.end(), std::begin(metals), std::end(metals));
+    return list;
+  }();
+  return both;
+}
+constexpr double hundred_km_h_m_s = 100 / 3.6, most_m = 89, foot_n = 500;
+
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  Model hot = of(model);
+  const std::size_t row = run.trace->highest(run.slot(n_front));
+  const double front = hot_friction(hot.front.heat, run.at(row, n_front));
+  const double rear = hot_friction(hot.rear.heat, run.at(row, n_rear));
+  hot.front.torque_m3 *= front;
+  hot.rear.torque_m3 *= rear;
+  const bool laden = road::laden_known(run);
+  const Stopped s = road::car_at(run, row, laden);
+  const double rate = rate_at_pedal(hot, foot_n, run.at(row, road::n_vacuum), s);
+  Verdict v{.place = laden ? "laden" : "as driven",
+            .predicted = stop_m(hundred_km_h_m_s, rate),
+            .high = most_m,
+            .scale = most_m,
+            .row = row,
+            .fix_hint = "linings that fade less, more rotor or drum, air led to it"};
+  v.because.push_back(told("friction left in front", front, kind::number, "%"));
+  v.because.push_back(told("friction left behind", rear, kind::number, "%"));
+  v.because.push_back(told("share of gravity at 500 N, or at the first lock", rate, kind::number, ""));
+  out.push_back(std::move(v));
+}
+}  // namespace hot_stop
+
+std::vector<Requirement> made() {
+  return {
+      {.id = "brakes.metal-temperature",
+       .title = "rotors and drums stay below their limit",
+       .kind = RequirementKind::most,
+       .hazard = Hazard::harm,
+       .caution = Caution::braking_loss,
+       .quantity = &kind::temperature,
+       .unit = "degC",
+       .source = "brakes.front.heat.highest; where it is not given 450 degC for a disc, 320 degC for a drum "
+                 "(common practice)",
+       .formula = "braking force of the axle times speed, less the dragged engine's part, into the metal; shed by "
+                  "a conductance that grows with speed and by radiation",
+       .duties = heating,
+       .needs = metals,
+       .chain = metal_chain,
+       .evaluate = metal},
+      {.id = "brakes.fluid-boils",
+       .title = "fluid does not boil",
+       .kind = RequirementKind::most,
+       .hazard = Hazard::harm,
+       .caution = Caution::brake_fluid,
+       .quantity = &kind::temperature,
+       .unit = "degC",
+       .source = "49 CFR 571.116: least boiling points dry and with 3.7 % of water; between and beyond by the law of "
+                 "physics/brake_fluid",
+       .formula = "fluid follows the metal's rise over the air by its share within two minutes; against the boiling "
+                  "point at the water that was tested",
+       .duties = heating,
+       .needs = fluids,
+       .chain = fluid_chain,
+       .evaluate = fluid},
+      {.id = "brakes.hot-stop",
+       .title = "stop after repeated hard slowing",
+       .kind = RequirementKind::most,
+       .hazard = Hazard::harm,
+       .caution = Caution::braking_loss,
+       .quantity = &kind::length,
+       .unit = "m",
+       .source = "49 CFR 571.135 S7.14: 89 m from 100 km/h at 500 N after the heating snubs of S7.13",
+       .formula = "0.10 V for response (V in km/h), then the rate 500 N gives with the friction left at the hottest "
+                  "row, or the first axle's lock on a dry road",
+       .duties = after_snubs,
+       .needs = hot_stop::needs(),
+       .chain = metal_chain,
+       .evaluate = hot_stop::evaluate}};
+}
+
+}  // namespace
+
+std::span<const Requirement> heat_requirements() {
+  static const std::vector<Requirement> all = made();
+  return all;
+}
+
+}  // namespace sw::brakes

@@ -1,0 +1,110 @@
+#include <algorithm>
+#include <cmath>
+
+#include "model/outside.hpp"
+#include "physics/atmosphere.hpp"
+#include "physics/manifold.hpp"
+#include "systems/vacuum/vacuum.hpp"
+
+namespace sw::vacuum {
+namespace {
+
+constexpr double sea_pa = 101325;
+constexpr Port manifold_port{"vacuum.manifold", &kind::vacuum, "inHg", "manifold vacuum"};
+constexpr Port booster_port{"vacuum.booster", &kind::vacuum, "inHg", "vacuum at the booster"};
+constexpr Port applied_port{"vacuum.applied", &kind::number, "", "how far the booster is applied"};
+constexpr Port pump_port{"vacuum.pump_on", &kind::number, "", "vacuum pump running"};
+
+/// Absolute pressure at idle, with the compressor's drop of speed or its own figure.
+double idle_pressure(const Model& m, double idle_speed, double idle_speed_now, bool compressor) {
+  const double alone = sea_pa - m.idle_pa;
+  if (!compressor) return alone;
+  if (m.idle_ac_pa) return sea_pa - *m.idle_ac_pa;
+  // The same air at fewer turns fills the strokes more; idle raised on purpose opens the throttle and gains nothing.
+  return alone * std::max(1.0, idle_speed / idle_speed_now);
+}
+
+namespace manifold {
+enum Read { r_running, r_pressure, r_pull, r_speed, r_idle, r_idle_now, r_drive, r_full, r_ac, read_count };
+constexpr Port reads[] = {outside::running,
+                          outside::pressure,
+                          outside::pull,
+                          {"engine.speed", &kind::shaft_speed},
+                          {"engine.plain_idle_speed", &kind::shaft_speed},
+                          {"engine.idle_speed", &kind::shaft_speed},
+                          {"driveline.power", &kind::power},
+                          {"engine.full_power", &kind::power},
+                          {"air_conditioning.on", &kind::number}};
+static_assert(std::size(reads) == read_count);
+constexpr Port writes[] = {manifold_port};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  if (!(v.in(r_running) > 0)) return v.set(0, 0);
+  const double idle = idle_pressure(m, v.in(r_idle), v.in(r_idle_now), v.in(r_ac) > 0);
+  const double share = v.in(r_pull) > 0 ? 1.0 : v.in(r_full) > 0 ? v.in(r_drive) / v.in(r_full) : 0.0;
+  v.set(0, v.in(r_pressure)-physics::manifold_pressure(idle, v.in(r_idle_now), v.in(r_speed), share, v.in(r_pressure))
+               .pressure_pa);
+}
+}  // namespace manifold
+
+/// The booster's store: the check valve lets it fill and never empty; each application gives up its share.
+namespace store {
+constexpr double full_rate_m_s2 = 0.8 * physics::standard_gravity_m_s2;  ///< braking that works the booster to run-out
+constexpr double foot_s = 0.3;  ///< in which a foot goes down or comes up (common practice)
+enum Read { r_manifold, r_booster, r_applied, r_acceleration, r_pump, r_running, read_count };
+constexpr Port reads[] = {manifold_port,         booster_port, applied_port,
+                          outside::acceleration, pump_port,    outside::running};
+static_assert(std::size(reads) == read_count);
+constexpr Port writes[] = {{"vacuum.pump_current", &kind::current, "A", "current of the vacuum pump"}};
+
+double start_booster(const void* model, const Duty& d) {
+  auto& m = *static_cast<const Model*>(model);
+  const double compressor = d.air_conditioning.value_or(false) && m.idle_ac_pa ? *m.idle_ac_pa : m.idle_pa;
+  const double lower = d.altitude ? sea_pa - physics::standard_atmosphere(d.altitude->si).pressure_pa : 0.0;
+  return std::max(0.0, std::max(m.pump ? m.pump->cut_in_pa : 0.0, compressor - lower));
+}
+double start_applied(const void*, const Duty&) { return 0; }
+enum StateIndex { s_booster, s_applied, state_count };
+constexpr StateInfo states[] = {{booster_port, start_booster, 2e3, in_thermal},
+                                {applied_port, start_applied, 1.0, in_thermal}};
+static_assert(std::size(states) == state_count);
+
+double pump_start(const void*, const Duty&) { return 0; }
+/// Positive: wants to change over, as a share of the vacuum it is judged by.
+double pump_guard(const void* model, const View& v, double now) {
+  auto& m = *static_cast<const Model*>(model);
+  if (!m.pump) return -1;
+  if (!(v.in(r_running) > 0)) return now > 0 ? 1 : -1;
+  return now > 0 ? v.in(r_booster) / m.pump->cut_out_pa - 1 : 1 - v.in(r_booster) / m.pump->cut_in_pa;
+}
+double pump_next(const void* model, const View& v, double now) { return pump_guard(model, v, now) > 0 ? 1 - now : now; }
+constexpr SwitchInfo switches[] = {{pump_port, pump_start, pump_next, pump_guard}};
+
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double now = v.in(r_booster);
+  const bool pumping = m.pump && v.in(r_pump) > 0;
+  double rate = std::max(0.0, v.in(r_manifold)-now) / m.fill_s - (now > 0 ? m.leak_pa_s : 0.0);
+  if (pumping) rate += std::max(0.0, dead_end * m.pump->cut_out_pa - now) / m.pump->time_constant_s;
+  double foot = 0;
+  if (m.loss) {
+    foot = (std::clamp(-v.in(r_acceleration) / full_rate_m_s2, 0.0, 1.0) - v.in(r_applied)) / foot_s;
+    // The rear chambers' air is handed over when the foot comes up: the next stop finds less.
+    rate -= *m.loss * now * std::max(0.0, -foot);
+  }
+  v.rate(s_booster, rate);
+  v.rate(s_applied, foot);
+  v.set(0, pumping ? m.pump->current_a : 0.0);
+}
+}  // namespace store
+
+constexpr Block all[] = {
+    {"vacuum.manifold", manifold::reads, manifold::writes, {}, {}, manifold::evaluate},
+    {"vacuum.store", store::reads, store::writes, store::states, store::switches, store::evaluate},
+};
+
+}  // namespace
+
+std::span<const Block> System::blocks() { return all; }
+
+}  // namespace sw::vacuum

@@ -1,0 +1,120 @@
+#include "model/outside.hpp"
+#include "physics/manifold.hpp"
+#include "systems/vacuum/vacuum.hpp"
+
+namespace sw::vacuum {
+namespace {
+
+const Model& of(const void* model) { return *static_cast<const Model*>(model); }
+Because told(std::string what, double value, const Kind& kind, std::string_view unit) {
+  return {.what = std::move(what), .value = value, .kind = &kind, .unit = unit};
+}
+
+constexpr std::string_view idling[] = {"hot-idle"};
+constexpr std::string_view chain[] = {"engine.speed", "vacuum.manifold"};
+constexpr Port needs[] = {{"vacuum.manifold", &kind::vacuum}};
+
+/// Applications the store gives with the engine stopped. Silent where no store is described.
+namespace applications {
+constexpr double least_share = 0.5, least = 2;
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (!m.loss) return;
+  Verdict v{.predicted = physics::applications_left(*m.loss, least_share).value,
+            .low = least,
+            .scale = least,
+            .fix_hint = "a reservoir between check valve and booster"};
+  v.because.push_back(told("share of its vacuum one application takes", *m.loss, kind::number, "%"));
+  out.push_back(std::move(v));
+}
+}  // namespace applications
+
+/// The least vacuum of the run is where the valve flows most and the engine is worst off.
+std::size_t weakest(const Evidenced& run) { return run.trace->lowest(run.slot(0)); }
+
+namespace idle_air {
+constexpr double least_share = 0.30;
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (!m.valve_flow && !m.idle_air_m3_s) return;
+  Verdict v{.scale = least_share,
+            .row = weakest(run),
+            .fix_hint =
+                "a valve made for low vacuum (two stages or a fixed orifice), then the throttle stop set anew "
+                "and the idle learnt again"};
+  if (!m.valve_flow) v.missing.push_back(m.valve_path);
+  if (!m.idle_air_m3_s) v.missing.push_back(m.idle_air_path);
+  if (v.missing.empty()) {
+    const double valve = m.valve_flow->at(run.at(v.row, 0)).value;
+    v.predicted = 1 - (valve + m.throttle_leak_m3_s) / *m.idle_air_m3_s;
+    v.low = least_share;
+    v.because.push_back(told("manifold vacuum", run.at(v.row, 0), kind::vacuum, "inHg"));
+    v.because.push_back(told("through the crankcase valve", valve, kind::volume_flow, "cfm"));
+    v.because.push_back(told("past the closed throttle", m.throttle_leak_m3_s, kind::volume_flow, "cfm"));
+  }
+  out.push_back(std::move(v));
+}
+}  // namespace idle_air
+
+namespace crankcase {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (!m.blow_by_m3_s) return;
+  Verdict v{.scale = *m.blow_by_m3_s > 0 ? *m.blow_by_m3_s : 1e-4,
+            .row = weakest(run),
+            .fix_hint = "a valve of more flow at this vacuum; rings and their leak-down looked at"};
+  if (!m.valve_flow) v.missing.push_back(m.valve_path);
+  if (v.missing.empty()) {
+    v.predicted = m.valve_flow->at(run.at(v.row, 0)).value;
+    v.low = *m.blow_by_m3_s;
+  }
+  out.push_back(std::move(v));
+}
+}  // namespace crankcase
+
+constexpr Requirement all[] = {
+    {.id = "vacuum.applications",
+     .title = "assisted applications with the engine stopped",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::harm,
+     .caution = Caution::braking_loss,
+     .quantity = &kind::number,
+     .unit = "",
+     .source = "common practice: two; the idea of 49 CFR 571.105 Table III, stops in a row without the servo's supply",
+     .formula = "a full application gives up rear volume over all the store's volume; counted while half the first "
+                "vacuum is left",
+     .own_missing = true,
+     .evaluate = applications::evaluate},
+    {.id = "vacuum.idle-air",
+     .title = "idle air left to the controller",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::runaway_throttle,
+     .quantity = &kind::number,
+     .unit = "%",
+     .source = "common practice: 30 % of the idle's air through the controller's own valve",
+     .formula = "air the idle asks less what crankcase valve and closed throttle let by, over the air it asks",
+     .duties = idling,
+     .needs = needs,
+     .chain = chain,
+     .evaluate = idle_air::evaluate},
+    {.id = "vacuum.crankcase",
+     .title = "crankcase valve takes the blow-by",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::none,
+     .quantity = &kind::volume_flow,
+     .unit = "cfm",
+     .source = "common practice: no pressure in the crankcase at idle",
+     .formula = "flow of the valve at the manifold's vacuum against the gas past the rings",
+     .duties = idling,
+     .needs = needs,
+     .chain = chain,
+     .evaluate = crankcase::evaluate},
+};
+
+}  // namespace
+
+std::span<const Requirement> System::requirements() { return all; }
+
+}  // namespace sw::vacuum

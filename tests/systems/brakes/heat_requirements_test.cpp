@@ -1,0 +1,42 @@
+#include "systems/brakes/heat.hpp"
+
+#include "systems/brakes/rig.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+TEST(BrakesHeatRequirements, OldFluidBoilsOnTheHill) {
+  const Judging fresh(hand_car(), "descent"),
+      old(hand_car(
+              "[brakes.fill]\ngrade = \"DOT 3\"\nbefore = \"DOT 3\"\nwater = 0.06\n[duty.descent]\ngrade = -0.14\n"),
+          "descent");
+  EXPECT_GT(*fresh.one("brakes.fluid-boils", "descent", "front").margin(), 0);
+  EXPECT_LT(*old.one("brakes.fluid-boils", "descent", "front").margin(), 0);
+}
+
+TEST(BrakesHeatRequirements, WaterNobodyTestedIsNotGuessed) {
+  Build build = hand_car();
+  std::get<brakes::Input>(build.inputs).fill.water.reset();
+  const Judging j(build, "descent");
+  const auto& v = j.one("brakes.fluid-boils", "descent", "front").verdict;
+  ASSERT_EQ(v.missing.size(), 1u);
+  EXPECT_EQ(v.missing[0], "brakes.fill.water");
+  EXPECT_TRUE(j.one("brakes.metal-temperature", "descent", "front").verdict.predicted.has_value());
+}
+
+TEST(BrakesHeatRequirements, LightRotorsRunHotAndFade) {
+  const Judging sound(hand_car(), "repeated-stops"),
+      light(hand_car("[brakes.rear.heat]\nfade = [[\"20 degC\", 1.0], [\"100 degC\", 0.6], [\"300 degC\", 0.3]]\n"
+                     "[brakes.front.heat]\nmass = \"5 lb\"\nstanding = \"2 W/K\"\nmoving = \"4 W/K\"\nsurface = \"0.05 "
+                     "m2\"\nfade = [[\"20 degC\", 1.0], [\"200 degC\", "
+                     "0.9], [\"400 degC\", 0.2]]\n"),
+            "repeated-stops");
+  EXPECT_GT(*sound.one("brakes.metal-temperature", "repeated-stops", "front").margin(), 0);
+  EXPECT_GT(*sound.one("brakes.hot-stop", "repeated-stops").margin(), 0);
+  EXPECT_LT(*light.one("brakes.metal-temperature", "repeated-stops", "front").margin(), 0);
+  EXPECT_LT(*light.one("brakes.hot-stop", "repeated-stops").margin(), 0);
+}
+
+}  // namespace

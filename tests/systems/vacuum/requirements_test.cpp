@@ -1,0 +1,44 @@
+#include "systems/judged.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+const std::string valve =
+    "[vacuum.breathing]\nvalve_flow = [[\"0 inHg\", \"5.5 cfm\"], [\"11 inHg\", \"5.5 cfm\"], [\"18 inHg\", \"1.6 "
+    "cfm\"], "
+    "[\"24 inHg\", \"1.6 cfm\"]]\nidle_air = \"15 cfm\"\nthrottle_leak = \"6 cfm\"\n";
+
+TEST(VacuumRequirements, ApplicationsByHand) {  // 80 of 250 in3: 1 + ln 0.5 / ln 0.68 = 2.80
+  const Judging j(hand_car(), "hot-idle");
+  EXPECT_NEAR(*j.one("vacuum.applications").verdict.predicted, 2.797, 0.002);
+  const Judging little(hand_car("[vacuum.store]\nbooster_volume = \"150 in3\"\n"), "hot-idle");
+  EXPECT_LT(*little.one("vacuum.applications").margin(), 0);
+  const Judging tank(hand_car("[vacuum.store]\nbooster_volume = \"150 in3\"\nreservoir = \"150 in3\"\n"), "hot-idle");
+  EXPECT_GT(*tank.one("vacuum.applications").margin(), 0);
+}
+
+TEST(VacuumRequirements, IdleAirByHand) {  // 1 - (1.6 + 6) / 15 at 18 inHg, 1 - (5.5 + 6) / 15 at 9
+  const Judging sound(hand_car(valve), "hot-idle"), cam(hand_car(valve + "[vacuum]\nidle = \"9 inHg\"\n"), "hot-idle");
+  EXPECT_NEAR(*sound.one("vacuum.idle-air", "hot-idle").verdict.predicted, 1 - 7.6 / 15, 0.01);
+  EXPECT_NEAR(*cam.one("vacuum.idle-air", "hot-idle").verdict.predicted, 1 - 11.5 / 15, 1e-6);
+  EXPECT_LT(*cam.one("vacuum.idle-air", "hot-idle").margin(), 0);
+}
+
+TEST(VacuumRequirements, BlowByAgainstTheValve) {
+  const Judging little(hand_car(valve + "blow_by = \"1 cfm\"\n"), "hot-idle"),
+      much(hand_car(valve + "blow_by = \"3 cfm\"\n"), "hot-idle");
+  EXPECT_GT(*little.one("vacuum.crankcase", "hot-idle").margin(), 0);
+  EXPECT_LT(*much.one("vacuum.crankcase", "hot-idle").margin(), 0);
+}
+
+TEST(VacuumRequirements, SilentOnWhatIsNotDescribed) {
+  const Judging j(hand_car(), "hot-idle");
+  EXPECT_TRUE(j.of("vacuum.idle-air").empty());
+  EXPECT_TRUE(j.of("vacuum.crankcase").empty());
+  const Judging half(hand_car("[vacuum.breathing]\nidle_air = \"15 cfm\"\n"), "hot-idle");
+  EXPECT_EQ(half.one("vacuum.idle-air", "hot-idle").verdict.missing.size(), 1u);
+}
+
+}  // namespace
