@@ -57,6 +57,7 @@ class Twin {
     set_ = duties_of(opened_.build, from_disk());
     for (auto& d : set_->faults.all()) faults += say(d, opened_.files) + "\n";
   }
+  /// Of one duty; all of them where it is empty.
   const Proof& proof(const std::string& duty) {
     auto it = proofs_.find(duty);
     if (it == proofs_.end()) it = proofs_.emplace(duty, prove(opened_.build, *set_, {.duty = duty})).first;
@@ -70,6 +71,9 @@ class Twin {
   std::map<std::string, Proof> proofs_;
 };
 
+/// Static rules are looked at whatever duty is run: for a finding of theirs the one that takes least time will do.
+inline const std::string shortest_duty = "cornering";
+
 class Comparison {
  public:
   Comparison(const Case& c, Outcome& out) : case_(c), out_(out) {}
@@ -77,7 +81,7 @@ class Comparison {
   void expected(const std::string& build, Twin& twin) {
     for (auto& e : case_.findings) {
       if (e.build != build) continue;
-      const Proof& p = twin.proof(e.duty());
+      const Proof& p = twin.proof(e.duty().empty() ? shortest_duty : e.duty());
       auto f = std::find_if(p.findings.begin(), p.findings.end(), [&](auto& one) { return one.id == e.id; });
       if (f == p.findings.end()) {
         out_.found.push_back({.id = e.id,
