@@ -154,6 +154,14 @@ Trace run_duty(const Car& car, const Course& course, const Trace* before, const 
   return integrate(rhs, course, options.control(*course.duty));
 }
 
+BaseRuns::BaseRuns(const Car& car, const DutySet& set, const std::vector<Trace>& traces) : traces_(&traces) {
+  for (std::size_t i = 0; i < traces.size(); ++i) runs_.emplace_back(car.graph(), set.courses[i], traces[i]);
+}
+
+const Trace* BaseRuns::same(const Car& other, std::size_t duty) const {
+  return runs_[duty].holds_for(other.graph()) ? &(*traces_)[duty] : nullptr;
+}
+
 std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vector<bool>& wanted,
                               const RunOptions& options) {
   std::vector<Trace> traces(set.courses.size());
@@ -165,9 +173,17 @@ std::vector<Trace> run_duties(const Car& car, const DutySet& set, const std::vec
   };
   for (std::size_t i = needed.size(); i-- > 0;)
     if (auto& after = set.courses[i].duty->after; needed[i] && !after.empty()) needed[index(after)] = true;
+  std::vector<bool> taken_over(traces.size(), false);
   for (std::size_t i = 0; i < traces.size(); ++i) {
     if (!needed[i]) continue;
     auto& after = set.courses[i].duty->after;
+    // What starts where another run ends can be the same only where that one is.
+    const bool asked = options.base && (after.empty() || taken_over[index(after)]);
+    if (const Trace* same = asked ? options.base->same(car, i) : nullptr) {
+      traces[i] = *same;
+      taken_over[i] = true;
+      continue;
+    }
     traces[i] = run_duty(car, set.courses[i], after.empty() ? nullptr : &traces[index(after)], options);
   }
   return traces;

@@ -7,6 +7,7 @@
 #include "car/car.hpp"
 #include "duty/course.hpp"
 #include "duty/integrate.hpp"
+#include "duty/same_run.hpp"
 
 namespace sw {
 
@@ -24,9 +25,24 @@ struct Cut {
   std::string_view port, as;
 };
 
+/// The runs of a first car, for cars that differ from it by little: where a run would come out the same to the last
+/// bit, it is taken over (duty/same_run).
+class BaseRuns {
+ public:
+  /// All of them outlive this.
+  BaseRuns(const Car& car, const DutySet& set, const std::vector<Trace>& traces);
+  /// The first car's run of a duty where the other does the same, or null.
+  const Trace* same(const Car& other, std::size_t duty) const;
+
+ private:
+  const std::vector<Trace>* traces_;
+  std::vector<SameRun> runs_;
+};
+
 struct RunOptions {
   StepControl (*control)(const Duty&) = step_control;
-  std::optional<Cut> cut;
+  std::optional<Cut> cut = std::nullopt;
+  const BaseRuns* base = nullptr;
 };
 /// Runs one duty; `before` is the trace it starts from, or null. Where that did not come through, neither does this.
 Trace run_duty(const Car& car, const Course& course, const Trace* before, const RunOptions& options = {});

@@ -156,12 +156,21 @@ std::string Rhs::no_number() const {
   return first;
 }
 
+double Rhs::guard_of(std::size_t i) {
+  auto& s = graph_->switches[i];
+  auto& step = graph_->steps[s.step];
+  return s.info->guard(step.model, view(step, s.step), values_[s.value]);
+}
+
+void Rhs::guards(std::vector<double>& all) {
+  all.resize(graph_->switches.size());
+  for (std::size_t i = 0; i < all.size(); ++i) all[i] = guard_of(i);
+}
+
 double Rhs::guard(std::size_t* which) {
   double worst = -1e300;
   for (std::size_t i = 0; i < graph_->switches.size(); ++i) {
-    auto& s = graph_->switches[i];
-    auto& step = graph_->steps[s.step];
-    const double g = s.info->guard(step.model, view(step, s.step), values_[s.value]);
+    const double g = guard_of(i);
     if (g > worst) {
       worst = g;
       if (which) *which = i;

@@ -33,6 +33,8 @@ class Rhs {
 
   /// Greatest guard of all switches at the present values, and which switch; at most 0 where none wants to move.
   double guard(std::size_t* which = nullptr);
+  /// The guard of each switch at the present values.
+  void guards(std::vector<double>& all);
   /// The bounded status pass: switches in fixed order, each pass re-evaluating the car, until none moves or the pass
   /// count is used up; returns how many moved, -1 if they would not settle.
   int settle(double t, const double* y, double* rates);
@@ -48,6 +50,7 @@ class Rhs {
  private:
   View view(const Graph::Step& step, std::size_t index);
   void run(std::size_t first, std::size_t last);
+  double guard_of(std::size_t i);
   void close(const Graph::Tear& tear);
 
   const Graph* graph_;

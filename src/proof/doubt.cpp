@@ -135,7 +135,7 @@ Study study(const Build& build, const DutySet& set, const std::vector<Judged>& b
     if (by == 0 || !shift(moved, m.path, by)) return;
     const Car car(moved);
     const auto& wanted = options.touched ? options.touched->by(m.path) : options.wanted;
-    compare(base, judge(car, set, run_duties(car, set, wanted), wanted), wanted, change);
+    compare(base, judge(car, set, run_duties(car, set, wanted, {.base = options.runs}), wanted), wanted, change);
   };
   auto work = [&] {
     try {

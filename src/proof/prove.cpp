@@ -77,9 +77,11 @@ class Prover {
     if (options_.doubt) {
       const unsigned machine = std::max(1u, std::thread::hardware_concurrency());
       const Touched touched(car_, set_, wanted_, static_rules_read(traces_));
+      const BaseRuns runs(car_, set_, traces_);
       study_ = study(build_, set_, base_,
                      {.wanted = wanted_,
                       .touched = &touched,
+                      .runs = &runs,
                       .threads = options_.threads ? options_.threads : machine,
                       .progress = [&](double share) { tell(share, "doubt"); }});
     }
