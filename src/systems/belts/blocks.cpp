@@ -86,67 +86,29 @@ constexpr Block all[] = {
      .tear_high = grip::slip_most},
 };
 
-double grip_torque(const Belt& b, const Pulley& p, Resolver& r) {
+/// By the wrap of the pulley's place, where that is known.
+double grip_torque(const Belt& b, const Pulley& p, const OneBelt& lies, const std::string& name, Resolver& r) {
+  const auto at =
+      std::find_if(lies.pulley.begin(), lies.pulley.end(), [&](auto& o) { return lies.placed && o.name == name; });
+  const double wrap = at == lies.pulley.end() ? r.need(p.wrap) : at->wrap;
   // The back of a belt is flat; so is a groove of 180 degrees.
   const double groove = p.side == Side::back ? M_PI : r.need(b.groove);
-  const double k = physics::belt_grip_ratio(r.need(b.friction), r.need(p.wrap), groove).ratio;
+  const double k = physics::belt_grip_ratio(r.need(b.friction), wrap, groove).ratio;
   const double tension = r.need(b.tension) * r.get(b.count, 1);
   const auto kind =
       b.tensioner == Tensioner::sprung ? physics::BeltTension::sprung_slack : physics::BeltTension::fixed_centres;
   return physics::belt_pull(kind, tension, k).value * 0.5 * r.need(p.diameter);
 }
 
-constexpr std::string_view every_running[] = {"*running"};
-
-namespace holds {
-enum Need { n_torque, n_grip, n_slip, need_count };
-constexpr Port needs[] = {{"alternator.torque", &kind::torque}, {"belts.alternator_grip", &kind::torque}, slip_port};
-static_assert(std::size(needs) == need_count);
-constexpr std::string_view chain[] = {"engine.speed",      "belts.alternator_speed", "alternator.current",
-                                      "alternator.torque", "belts.alternator_grip",  "belts.slip"};
-double use(const Evidenced& run, std::size_t row) {
-  return run.at(row, n_torque) / run.at(row, n_grip) + run.at(row, n_slip);
-}
-void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  std::size_t row = 0;
-  for (std::size_t i = 1; i < run.trace->rows(); ++i)
-    if (use(run, i) > use(run, row)) row = i;
-  out.push_back({.place = "alternator",
-                 .predicted = use(run, row),
-                 .high = 1.0,
-                 .scale = 1.0,
-                 .row = row,
-                 .fix_hint = "more wrap or tension within the maker's limit, a second belt, or a ribbed belt on belt " +
-                             static_cast<const Model*>(model)->of(Drives::alternator).belt});
-}
-}  // namespace holds
-
-constexpr Requirement requirements_all[] = {
-    {.id = "belts.grip",
-     .title = "belt carries the torque without slip",
-     .kind = RequirementKind::most,
-     .hazard = Hazard::nuisance,
-     .caution = Caution::belts_pulleys,
-     .quantity = &kind::number,
-     .unit = "%",
-     .source = "Euler's belt equation with the groove's wedge (any machine design text)",
-     .formula = "torque asked over what the belt can pull: 2 T (k - 1)/(k + 1) times radius between fixed centres, T "
-                "(k - 1) times radius with a sprung tensioner holding T, k = exp(friction wrap / sin(half groove)); "
-                "what the belt's own mass takes away at speed is left out; slip added where it slips",
-     .duties = every_running,
-     .needs = holds::needs,
-     .chain = holds::chain,
-     .evaluate = holds::evaluate},
-};
-
 }  // namespace
 
 std::span<const Block> System::blocks() { return all; }
-std::span<const Requirement> System::requirements() { return requirements_all; }
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
-  for (auto& [name, belt] : in.belt)
+  m.belt = belts_of(in, r);
+  for (std::size_t b = 0; b < in.belt.size(); ++b) {
+    auto& [name, belt] = in.belt.entries[b];
     for (auto& [pulley_name, p] : belt.pulley) {
       const double what = r.need(p.drives);
       if (std::isnan(what)) continue;
@@ -160,8 +122,9 @@ Model System::resolve(const Input& in, Resolver& r) {
       d.belt = name;
       d.ratio = r.need(belt.crank_diameter) / r.need(p.diameter);
       d.direction = p.side == Side::back ? -1 : 1;
-      d.grip_n_m = grip_torque(belt, p, r);
+      d.grip_n_m = grip_torque(belt, p, m.belt[b], pulley_name, r);
     }
+  }
   if (!m.of(Drives::alternator).there) r.lacks("belts.belt: a pulley that drives the alternator");
   if (!m.of(Drives::coolant_pump).there) r.lacks("belts.belt: a pulley that drives the coolant pump");
   return m;

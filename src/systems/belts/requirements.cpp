@@ -1,0 +1,111 @@
+#include "systems/belts/checks.hpp"
+
+namespace sw::belts {
+namespace {
+
+constexpr std::string_view every_running[] = {"*running"};
+
+constexpr Requirement all[] = {
+    {.id = "belts.line",
+     .title = "belt spans run in line",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::angle,
+     .unit = "deg",
+     .source =
+         "common practice: 0.33 deg (0.006 in per in) for ribbed belts, 0.5 deg (a tenth of an inch per foot) for "
+         "V-belts",
+     .formula = "angle whose tangent is the difference of the two pulleys' planes over the free span",
+     .own_missing = true,
+     .evaluate = line::evaluate},
+    {.id = "belts.length",
+     .title = "adjuster takes the belt up and lets it on",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "plane geometry; stretch 0.4 % and 1 % to get a belt over its rims: common practice",
+     .formula = "belt's length less the path by tangents, with its stretch, against what the adjuster's travel changes "
+                "the path by",
+     .own_missing = true,
+     .evaluate = length::evaluate},
+    {.id = "belts.rotation",
+     .title = "accessory turns the way it is made to",
+     .kind = RequirementKind::rule,
+     .hazard = Hazard::damage,
+     .caution = Caution::belts_pulleys,
+     .source = "the accessory's maker",
+     .formula = "with the crank on the belt's face, against it on its back",
+     .own_missing = true,
+     .evaluate = turning::evaluate},
+    {.id = "belts.smallest-pulley",
+     .title = "pulleys are large enough for the belt",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "ISO 9981:2020, 5.2: 45 mm effective for ribbed belts; else the belt's maker",
+     .formula = "diameter on the cords",
+     .own_missing = true,
+     .evaluate = smallest::evaluate},
+    {.id = "belts.thread-engaged",
+     .title = "bracket bolts keep their thread",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::damage,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "common practice: one diameter in iron or steel, one and a half in aluminium",
+     .formula = "thread engaged without shims less the shims",
+     .own_missing = true,
+     .evaluate = engagement::evaluate},
+    {.id = "belts.accessory-speed",
+     .title = "accessory at the red line",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::damage,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::shaft_speed,
+     .unit = "rpm",
+     .source = "the accessory's maker",
+     .formula = "red line times crank pulley over its own",
+     .needs = red_line::needs,
+     .evaluate = red_line::evaluate},
+    {.id = "belts.grip",
+     .title = "belt carries the torque without slip",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::number,
+     .unit = "%",
+     .source = "Euler's belt equation with the groove's wedge (any machine design text)",
+     .formula = "torque asked over what the belt can pull: 2 T (k - 1)/(k + 1) times radius between fixed centres, T "
+                "(k - 1) times radius with a sprung tensioner holding T, k = exp(friction wrap / sin(half groove)); "
+                "what the belt's own mass takes away at speed is left out; slip added where it slips",
+     .duties = every_running,
+     .needs = slips::needs,
+     .chain = slips::chain,
+     .evaluate = slips::evaluate},
+    {.id = "belts.pulley-grip",
+     .title = "every pulley holds the belt that turns it",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::belts_pulleys,
+     .quantity = &kind::number,
+     .unit = "%",
+     .source = "Euler's belt equation with the groove's wedge and the belt's own mass (any machine design text)",
+     .formula = "tight less slack strand over tight (1 - 1/k); tension rises over each pulley by what it takes, from "
+                "what the arm holds, or about the tension at rest between fixed centres less mass times speed squared",
+     .duties = every_running,
+     .needs = round_grip::needs,
+     .chain = round_grip::chain,
+     .evaluate = round_grip::evaluate},
+};
+
+}  // namespace
+
+std::span<const Requirement> System::requirements() { return all; }
+
+}  // namespace sw::belts
