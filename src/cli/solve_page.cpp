@@ -109,7 +109,7 @@ void compare(const Proof& before, const Proof& after, std::string_view judged_by
     const BeforeAfter pair{in(before, f.id), &f};
     if (is_of(f, judged_by))
       told.concerned.push_back(pair);
-    else if (!pair.before || pair.before->state != f.state)
+    else if (!pair.before || pair.before->state != f.state || pair.slips())
       told.elsewhere.push_back(pair);
   }
   for (auto& f : before.findings)

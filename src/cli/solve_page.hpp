@@ -13,8 +13,16 @@ struct BeforeAfter {
   const Finding* before = nullptr;
   const Finding* after = nullptr;
   const Finding& any() const { return after ? *after : *before; }
-  /// Worse than it was: it held, or was at least told, and no longer.
-  bool worse() const { return before && after && after->state > before->state && after->state != State::tight; }
+  /// Past its limit, and further than it was, whatever the doubt calls it.
+  bool slips() const {
+    return before && after && before->margin && after->margin && *after->margin < 0 &&
+           after->share() < before->share() - slip_counts;
+  }
+  /// Worse than it was: it held, or was at least told, and no longer; or it slips.
+  bool worse() const {
+    return slips() || (before && after && after->state > before->state && after->state != State::tight);
+  }
+  static constexpr double slip_counts = 0.01;  ///< of the finding's scale: less is no change to a shop
 };
 
 struct SolveTold {
@@ -23,7 +31,7 @@ struct SolveTold {
   Solution solution;
   std::vector<SettingText> settings;
   std::vector<BeforeAfter> concerned;  ///< of the requirement it is judged by
-  std::vector<BeforeAfter> elsewhere;  ///< of all others, those whose state the settings change
+  std::vector<BeforeAfter> elsewhere;  ///< of all others, those the settings change the state of, or push further past their limit
   bool tried = false;                  ///< there were settings, and the car was proved with them
   std::string written;                 ///< file they were written to; empty: none
   int exit_code() const;

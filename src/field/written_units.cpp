@@ -9,6 +9,7 @@ namespace sw {
 namespace {
 
 constexpr double most_apart = 50;  ///< between two units of one size: psi and kPa are, mA and A are not
+constexpr double road_m = 0.3;    ///< from here on a unit of length measures roads and stops, below it parts
 constexpr double flows_apart = 5;  ///< the same of flows, for a car has three sizes of them: fuel, coolant and air
 
 const Unit* unit_for(const std::variant<Unit, TextFault>& read) { return std::get_if<Unit>(&read); }
@@ -56,6 +57,7 @@ std::string_view WrittenUnits::of(const Kind& kind, std::string_view usual) cons
     const auto a = parse_unit_for(unit, kind), b = parse_unit_for(usual, kind);
     const Unit *mine = unit_for(a), *other = unit_for(b);
     if (!mine || !other || mine->gauge || other->gauge) return false;
+    if (kind.name == kind::length.name && (mine->factor < road_m) != (other->factor < road_m)) return false;
     const double apart = mine->factor / other->factor,
                  most = kind.name == kind::volume_flow.name ? flows_apart : most_apart;
     return apart < most && apart > 1 / most;

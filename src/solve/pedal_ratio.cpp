@@ -10,7 +10,7 @@
 namespace sw {
 namespace {
 
-constexpr double lowest = 2.0, highest = 8.0, step = 0.1;  ///< pedals that are made (common practice)
+constexpr double lowest = 3.0, highest = 7.0, step = 0.1;  ///< pedals that are made (common practice)
 /// What a ratio moves: force first, then travel.
 constexpr std::string_view by_force[] = {"brakes.pedal-force", "brakes.booster-failed", "brakes.circuit-lost",
                                          "brakes.stopping-distance"};
@@ -101,6 +101,11 @@ Solution solve(const Build& build, const DutySet& set) {
   for (int i = 0; lowest + i * step <= highest + 1e-9; ++i) all.push_back(pedals.at(lowest + i * step));
   if (!pedals.missing.empty()) {
     out.missing = pedals.missing;
+    return out;
+  }
+  if (!std::isfinite(all[0].force()) || !std::isfinite(all[0].travel()) || std::abs(all[0].force()) >= HUGE_VAL ||
+      std::abs(all[0].travel()) >= HUGE_VAL) {
+    out.trouble = "force or travel of the pedal could not be judged: see what `check` says of the brakes";
     return out;
   }
   const Tried best = *std::max_element(all.begin(), all.end(), [](auto& a, auto& b) { return a.worst() < b.worst(); });

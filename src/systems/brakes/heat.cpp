@@ -6,7 +6,7 @@
 namespace sw::brakes {
 namespace {
 
-constexpr double zero_c_k = 273.15;
+constexpr double zero_c_k = 273.15, water_boils_k = 100 + zero_c_k;
 constexpr double disc_highest_k = 450 + zero_c_k,
                  drum_highest_k = 320 + zero_c_k;  ///< organic linings (common practice)
 /// Usual organic lining (common practice): friction steady up to the first, then straight down to the second.
@@ -42,6 +42,8 @@ double hot_friction(const HeatModel& m, double metal_k) {
 double fluid_boils_k(const Model& m) {
   if (!m.grade.given() || !m.water.given()) return std::nan("");
   const auto points = physics::least_boiling(static_cast<physics::BrakeFluid>(m.grade.value));
+  // Silicone takes up no water: what is in it lies loose at the lowest point and boils by itself.
+  if (m.grade.value == static_cast<double>(Fluid::dot_5)) return m.water.value > 0 ? water_boils_k : points.dry_k;
   return physics::boiling_at_water_k(points, m.water.value).value;
 }
 

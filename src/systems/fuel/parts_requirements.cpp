@@ -8,7 +8,7 @@ namespace sw::fuel {
 namespace {
 
 constexpr double charging_share = 1.07;  ///< volts of a charging bus over the rated ones of a pump (common practice)
-constexpr double year_s = 365.25 * 86400, oldest_s = 5 * year_s;
+constexpr double year_s = 365.0 * 86400, oldest_s = 5 * year_s;
 constexpr double bare_m = 3 * 0.0254, shielded_m = 1 * 0.0254;
 constexpr double coarse_m = 60e-6;  ///< before a pump no finer than this (common practice: 70 to 100 um)
 constexpr double fine_m = 40e-6;  ///< injectors want at most this somewhere in the feed (common practice: 10 to 40 um)
@@ -48,7 +48,10 @@ void judge_rating(const void* model, const Evidenced&, std::vector<Verdict>& out
     // Without a regulator the feed stands at what the pump makes against a shut needle.
     std::optional<double> works = m.set_pa;
     if (m.regulator == RegulatorPlace::none || m.regulator == RegulatorPlace::in_line) works = stuck_pa(m);
-    if (!works) v.missing.push_back(m.regulator == RegulatorPlace::none ? m.relief_path : m.set_path);
+    if (!works) {
+      const bool by_relief = m.regulator == RegulatorPlace::none || m.regulator == RegulatorPlace::in_line;
+      v.missing.push_back(by_relief ? m.relief_path : m.set_path);
+    }
     if (v.missing.empty()) {
       v.predicted = *works;
       v.high = *r.rating_pa;

@@ -90,7 +90,7 @@ void evaluate(const void* model, View& v) {
   if (m.loss) {
     foot = (std::clamp(-v.in(r_acceleration) / full_rate_m_s2, 0.0, 1.0) - v.in(r_applied)) / foot_s;
     // The rear chambers' air is handed over when the foot comes up: the next stop finds less.
-    rate -= *m.loss * now * std::max(0.0, -foot);
+    rate += std::log1p(-*m.loss) * now * std::max(0.0, -foot);
   }
   v.rate(s_booster, rate);
   v.rate(s_applied, foot);

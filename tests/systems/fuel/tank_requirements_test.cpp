@@ -32,6 +32,16 @@ TEST(FuelTankRequirements, ABendOnAQuarterTank) {
   EXPECT_EQ(*cell.one("fuel.pick-up", "cornering").verdict.predicted, 0);
 }
 
+TEST(FuelTankRequirements, ATankToldByItsStrappingAloneAsksForItsWalls) {
+  Build b =
+      fuel_car("[fuel.tank]\nstrapping = [[\"0 in\", \"0 gal\"], [\"4 in\", \"9 gal\"], [\"8 in\", \"18 gal\"]]\n");
+  std::get<fuel::Input>(b.inputs).tank.width.reset();
+  const Judging j(b, "cornering");
+  const auto& v = j.one("fuel.pick-up", "cornering").verdict;
+  EXPECT_FALSE(v.predicted);
+  EXPECT_EQ(v.missing, std::vector<std::string>{"fuel.tank.width"});
+}
+
 TEST(FuelTankRequirements, BrakingThrowsTheFuelForward) {
   const std::string rear =
       "[duty.panic-stop]\ntitle = \"hard stop on little fuel\"\nduration = \"8 s\"\nambient = \"20 degC\"\n"
