@@ -2,21 +2,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "car/car.hpp"
 #include "physics/belt.hpp"
 #include "physics/shim_stack.hpp"
 #include "quantity/print.hpp"
+#include "solve/drive.hpp"
 #include "solve/list.hpp"
-#include "systems/belts/checks.hpp"
 
 namespace sw {
 namespace {
-
-const belts::Model& drive_of(const Car& car) {
-  for (auto& s : car.systems())
-    if (s.key == belts::System::key) return *static_cast<const belts::Model*>(s.model);
-  return *static_cast<const belts::Model*>(nullptr);  // it is in the list of systems
-}
 
 std::vector<physics::ShimKind> on_hand(const Build& build) {
   std::vector<physics::ShimKind> all;

@@ -131,6 +131,8 @@ void set_path(OneBelt& b, const Belt& in, Resolver& r) {
     if (!p.diameter) b.missing.push_back(r.path_of(&p.diameter));
   }
   if (!in.crank_diameter) b.missing.push_back(r.path_of(&in.crank_diameter));
+  // With a figure that could not be read the belt would lie some other way.
+  if (b.missing.empty() && r.spoilt(b.path_of_table)) b.missing.push_back(b.path_of_table);
   if (!b.missing.empty()) return;
   b.path = path_with(b);
   if (!b.path.good()) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 #include "physics/belt.hpp"
 #include "physics/belt_tension.hpp"
