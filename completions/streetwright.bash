@@ -35,7 +35,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--json --write --color --ascii --help' -- "$word"))
       elif [[ $COMP_CWORD -gt 2 && ${COMP_WORDS[2]} != -* ]]; then
-        COMPREPLY=($(compgen -W 'proportioning pedal-ratio' -- "$word"))
+        COMPREPLY=($(compgen -W 'proportioning pedal-ratio shims belt-length fan-set-points' -- "$word"))
       else
         COMPREPLY=($(compgen -f -- "$word"))
       fi ;;

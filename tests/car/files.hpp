@@ -50,11 +50,17 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "earth") return by_car("negative", "negative", "positive");
   if (key == "pressure") return by_car("13 psi", "13 psi", "7 psi");
   if (key == "weakest_part") return by_car("18 psi", "16 psi", "12 psi");
-  static const std::map<std::string, std::string> brakes = {
-      {"split", "front and rear"},  {"difference_warning", "true"}, {"hose_rating", "1750 psi"},
-      {"tube_rating", "3000 psi"},  {"rod_offset", "0.3 in"},       {"rod_gap", "0.020 in"},
-      {"reservoir_above", "9 in"},  {"hose_slack", "1 in"},         {"grade", "DOT 4"},
-      {"before", "DOT 3"},          {"factor", "2.0"}};
+  static const std::map<std::string, std::string> brakes = {{"split", "front and rear"},
+                                                            {"difference_warning", "true"},
+                                                            {"hose_rating", "1750 psi"},
+                                                            {"tube_rating", "3000 psi"},
+                                                            {"rod_offset", "0.3 in"},
+                                                            {"rod_gap", "0.020 in"},
+                                                            {"reservoir_above", "9 in"},
+                                                            {"hose_slack", "1 in"},
+                                                            {"grade", "DOT 4"},
+                                                            {"before", "DOT 3"},
+                                                            {"factor", "2.0"}};
   if (table == "brakes.lamp") return key == "by" ? "pedal travel" : "0.15 in";
   if (table == "brakes.parking" && key == "by") return "hand";
   if (table == "brakes.pedal" && key == "travel") return "6.5 in";
@@ -62,10 +68,22 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "residual") return table == "brakes.rear" || car == "pickup" ? "10 psi" : "0 psi";
   if (const auto b = brakes.find(key); b != brakes.end() && table.starts_with("brakes")) return b->second;
   static const std::map<std::string, std::string> fuel = {
-      {"bonded", "true"}, {"rollover_valve", "true"},   {"relief", "85 psi"},       {"outlet", "37 deg"},
-      {"inlet", "37 deg"}, {"start", "37 deg"},         {"end", "37 deg"},          {"rating", "180 psi"},
+      {"bonded", "true"},  {"rollover_valve", "true"},   {"relief", "85 psi"},       {"outlet", "37 deg"},
+      {"inlet", "37 deg"}, {"start", "37 deg"},          {"end", "37 deg"},          {"rating", "180 psi"},
       {"age", "1 year"},   {"exhaust_distance", "6 in"}, {"engine_stopped", "true"}, {"impact", "true"}};
   if (const auto f = fuel.find(key); f != fuel.end() && table.starts_with("fuel")) return f->second;
+  static const std::map<std::string, std::string> rolling = {{"barrel_radius", "7.16 in"},
+                                                             {"caliper_radius", "6.85 in"},
+                                                             {"lip_gap", "1.1 in"},
+                                                             {"load", "1874 lb"},
+                                                             {"speed", "V"},
+                                                             {"age", "2 year"},
+                                                             {"spoke_gap", "0.3 in"}};
+  if (const auto w = rolling.find(key); w != rolling.end() && table.starts_with("wheels")) return w->second;
+  if (key == "mass" && table.starts_with("brakes")) return "15 lb";
+  if (key == "water") return "0.005";
+  if (key == "booster_volume") return "250 in3";
+  if (key == "rear_volume") return "80 in3";
   if (key != "fuse") return {};
   if (table == "wiring.run.charge") return by_car("150 A", "80 A", "50 A");
   if (table == "wiring.run.feed") return by_car("100 A", "50 A", "40 A");

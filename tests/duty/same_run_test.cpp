@@ -46,8 +46,8 @@ TEST(SameRun, ASetPointThatIsNotReachedYetIsSeenByItsGuard) {
 
 TEST(SameRun, WhatARunDoesNotAskForIsTakenOver) {
   const Runs r;
-  EXPECT_TRUE(r.same_with("vehicle.weight", 10, "parked"));
-  EXPECT_TRUE(r.same_with("cooling.thermostat.opens", 1, "cold-crank"));
+  EXPECT_TRUE(r.same_with("engine.highest_oil", 5, "grade"));
+  EXPECT_TRUE(r.same_with("engine.highest_oil", 5, "cold-crank"));
 }
 
 TEST(SameRun, TakenOverOrRunAnewTheTracesAreTheSame) {

