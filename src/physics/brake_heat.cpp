@@ -2,10 +2,11 @@
 
 #include <cmath>
 
+#include "physics/radiation.hpp"
+
 namespace sw::physics {
 namespace {
 
-constexpr double stefan_boltzmann_w_m2_k4 = 5.670374419e-8;  // CODATA 2018
 constexpr double air_power = 0.8;
 
 }  // namespace
@@ -27,7 +28,7 @@ Slope rotor_conductance_w_k(const RotorCooling& cooling, double speed_m_s) {
 
 Slope rotor_shed_w(const RotorCooling& cooling, double speed_m_s, double temperature_k, double ambient_k) {
   const double g = rotor_conductance_w_k(cooling, speed_m_s).value;
-  const double radiating = cooling.emissivity * stefan_boltzmann_w_m2_k4 * cooling.radiating_m2;
+  const double radiating = cooling.emissivity * stefan_boltzmann_w_m2k4 * cooling.radiating_m2;
   return {g * (temperature_k - ambient_k) + radiating * (std::pow(temperature_k, 4) - std::pow(ambient_k, 4)),
           g + 4 * radiating * std::pow(temperature_k, 3)};
 }

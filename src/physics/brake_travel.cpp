@@ -1,9 +1,11 @@
 #include "physics/brake_travel.hpp"
 
+#include "physics/atmosphere.hpp"
+
 namespace sw::physics {
 namespace {
 
-constexpr double most_pressure_pa = 14e6, most_rise_k = 150, gravity_m_s2 = 9.80665;
+constexpr double most_pressure_pa = 14e6, most_rise_k = 150;
 
 }  // namespace
 
@@ -26,7 +28,7 @@ Slope trapped_pressure(double fluid_m3, double rise_k, double compliance_m3_pa) 
 }
 
 Slope fluid_head(double height_m) {
-  constexpr double slope = brake_fluid_density_kg_m3 * gravity_m_s2;
+  constexpr double slope = brake_fluid_density_kg_m3 * standard_gravity_m_s2;
   return {slope * height_m, slope};
 }
 

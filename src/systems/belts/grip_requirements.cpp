@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "model/told.hpp"
 #include "physics/belt.hpp"
 #include "physics/belt_tension.hpp"
 #include "systems/belts/checks.hpp"
@@ -14,10 +15,6 @@ namespace {
 
 constexpr std::size_t most_pulleys = 24;
 constexpr double slowest_rad_s = 1;  ///< below it nothing turns
-
-Because told(std::string what, double si, const Kind& kind, std::string_view unit) {
-  return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit};
-}
 
 double alternator_use(const Evidenced& run, std::size_t row) {
   return run.at(row, slips::n_torque) / run.at(row, slips::n_grip) + run.at(row, slips::n_slip);

@@ -2,15 +2,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/told.hpp"
 #include "physics/belt.hpp"
 #include "systems/belts/checks.hpp"
 
 namespace sw::belts {
 namespace {
-
-Because told(std::string what, double si, const Kind& kind, std::string_view unit) {
-  return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit};
-}
 
 /// The belt's own length against the path, once let on and once taken up.
 void slide_length(const OneBelt& b, double over, std::vector<Verdict>& out) {

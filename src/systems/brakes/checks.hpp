@@ -3,6 +3,7 @@
 // shows) and parts_table.cpp (what fits what); the evaluations stand in stop_requirements.cpp, failed_requirements.cpp
 // (something lost), stroke_requirements.cpp and parts_requirements.cpp.
 #include "model/outside.hpp"
+#include "model/told.hpp"
 #include "systems/brakes/effort.hpp"
 
 namespace sw::brakes {
@@ -62,8 +63,15 @@ inline const Model& of(const void* model) { return *static_cast<const Model*>(mo
 std::string words(const char* format, double a, double b = 0);
 /// Notes the paths of what is missing; true where nothing is.
 bool all_given(std::initializer_list<const Known*> needed, Verdict& v);
-/// A line of a because-list.
-Because told(std::string what, double value, const Kind& kind, std::string_view unit);
+/// Both axles by name.
+template <class F>
+void each_axle(const Model& m, F&& look) {
+  look("front", m.front);
+  look("rear", m.rear);
+}
+
+/// What a service stop of 49 CFR 571.135 is judged at: S7.5 to S7.14, greatest force of the foot and speed.
+inline constexpr double panic_n = 500, hundred_km_h_m_s = 100 / 3.6;
 
 using Evaluate = void(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 

@@ -5,25 +5,13 @@
 
 #include "physics/brake_hydraulic.hpp"
 #include "physics/brake_stop.hpp"
+#include "systems/brakes/reach.hpp"
 
 namespace sw::brakes {
 namespace {
 
 constexpr double most_line_pa = 60e6;  ///< ten times what a foot can do: where the search for a pressure begins
-constexpr int halvings = 60;
-constexpr double response_s = 0.36;  ///< 0.10 V in km/h and m (UN R13-H annex 3, from memory)
-
-/// The argument at which a rising function reaches `wanted`, or `high` where it does not before.
-template <class F>
-double reach(double high, double wanted, F&& f) {
-  double low = 0;
-  if (!(f(high) > wanted)) return high;
-  for (int i = 0; i < halvings; ++i) {
-    const double mid = 0.5 * (low + high);
-    (f(mid) < wanted ? low : high) = mid;
-  }
-  return 0.5 * (low + high);
-}
+constexpr double response_s = 0.36;    ///< 0.10 V in km/h and m (UN R13-H annex 3, from memory)
 
 }  // namespace
 

@@ -9,8 +9,6 @@
 namespace sw::brakes {
 namespace {
 
-constexpr double panic_n = 500;  ///< pedal force allowed there
-constexpr double hundred_km_h_m_s = 100 / 3.6;
 /// Mean rate that the stop from 100 km/h with something failed asks (49 CFR 571.135 S7.10 and S7.11: 168 m), as a share
 /// of gravity.
 const double failed_rate =

@@ -1,4 +1,5 @@
 // Hot brakes: metal against what linings stand, fluid against its boiling point, and the stop that is left.
+#include "physics/brake_stop.hpp"
 #include "systems/brakes/checks.hpp"
 #include "systems/brakes/heat.hpp"
 
@@ -66,7 +67,6 @@ std::span<const Port> needs() {
   }();
   return both;
 }
-constexpr double hundred_km_h_m_s = 100 / 3.6, most_m = 89, foot_n = 500;
 
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   Model hot = of(model);
@@ -77,7 +77,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   hot.rear.torque_m3 *= rear;
   const bool laden = road::laden_known(run);
   const Stopped s = road::car_at(run, row, laden);
-  const double rate = rate_at_pedal(hot, foot_n, run.at(row, road::n_vacuum), s);
+  const double rate = rate_at_pedal(hot, panic_n, run.at(row, road::n_vacuum), s);
+  const double most_m = physics::stop_limit(physics::StopTest::hot, hundred_km_h_m_s).distance_m;
   Verdict v{.place = laden ? "laden" : "as driven",
             .predicted = stop_m(hundred_km_h_m_s, rate),
             .high = most_m,

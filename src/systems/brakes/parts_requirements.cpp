@@ -16,12 +16,6 @@ constexpr double least_drum_pa = 8 * psi_pa, most_drum_pa = 12 * psi_pa;     ///
 constexpr double most_expanded_pa = most_drum_pa;
 constexpr double least_slack_m = 0.5 * inch_m;  ///< common practice
 
-template <class F>
-void each_axle(const Model& m, F&& look) {
-  look("front", m.front);
-  look("rear", m.rear);
-}
-
 bool silicone(double grade) { return grade == static_cast<double>(Fluid::dot_5); }
 
 std::string grade_words(double grade) {

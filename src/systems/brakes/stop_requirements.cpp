@@ -43,16 +43,10 @@ bool all_given(std::initializer_list<const Known*> needed, Verdict& v) {
   return v.missing.empty();
 }
 
-Because told(std::string what, double value, const Kind& kind, std::string_view unit) {
-  return {.what = std::move(what), .value = value, .kind = &kind, .unit = unit};
-}
-
 namespace {
 
 constexpr double asked_rate = 0.8;  ///< of gravity: a hard stop on a good road
 constexpr double least_assisted_n = 30 * lbf_n, most_assisted_n = 65 * lbf_n, most_unassisted_n = 100 * lbf_n;
-constexpr double panic_n = 500;  ///< 49 CFR 571.135 S7.5: greatest pedal force of a service stop
-constexpr double hundred_km_h_m_s = 100 / 3.6;
 constexpr double lamp_rate = 0.05;
 constexpr double most_working_vacuum_pa = 81.3e3;  ///< a fully evacuated booster: 24 inHg (common practice)
 

@@ -30,13 +30,6 @@ constexpr const char* shorter =
     "a larger master bore (then the pedal force again), less knock-back and run-out, shoes "
     "adjusted, hoses that swell less";
 
-/// Each axle with its place.
-template <class F>
-void each_axle(const Model& m, F&& look) {
-  look("front", m.front);
-  look("rear", m.rear);
-}
-
 }  // namespace
 
 void master_stroke(const void* model, const Evidenced&, std::vector<Verdict>& out) {

@@ -3,24 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "systems/brakes/reach.hpp"
+
 namespace sw::brakes {
 namespace {
 
 constexpr double most_line_pa = 14e6;  ///< where the law of what brakes take up ends, and hoses with it
 
 bool diagonal(const Model& m) { return m.split.value == static_cast<double>(Split::diagonal); }
-
-/// The argument in 0..high at which a rising function reaches `wanted`; high where it does not before.
-template <class F>
-double reach(double high, double wanted, F&& f) {
-  double low = 0;
-  if (!(f(high) > wanted)) return high;
-  for (int i = 0; i < 60; ++i) {
-    const double mid = 0.5 * (low + high);
-    (f(mid) < wanted ? low : high) = mid;
-  }
-  return 0.5 * (low + high);
-}
 
 }  // namespace
 

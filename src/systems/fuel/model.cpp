@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "physics/atmosphere.hpp"
 #include "physics/fuel_blend.hpp"
 #include "physics/gasoline.hpp"
 #include "systems/fuel/fuel.hpp"
@@ -11,7 +12,6 @@ namespace {
 /// Roughness of drawn tube and of hose lining (White, Fluid Mechanics, table 6.1: drawn tubing; hose: common practice).
 constexpr double tube_rough_m = 1.5e-6, hose_rough_m = 5e-6;
 constexpr double most_fed_share = 0.97;  ///< of its free flow: more a pump is not asked for, it is starved then
-constexpr double gravity_m_s2 = 9.80665;
 constexpr std::string_view lines_block = "fuel.lines";
 
 std::optional<double> si(const auto& member) {
@@ -254,7 +254,7 @@ physics::Slope vapour_pa(const Model& m, double temperature_k) {
 double set_network(const Model& m, const LinesAsk& ask, pipes::Network& n) {
   const double density = density_kg_m3(m, ask.tank_k);
   n.fluid = {density, physics::gasoline(ask.tank_k).viscosity_pa_s};
-  const double head = density * gravity_m_s2 * (depth_m(m, ask.fuel_m3) - m.pump_height_m);
+  const double head = density * physics::standard_gravity_m_s2 * (depth_m(m, ask.fuel_m3) - m.pump_height_m);
   n.nodes[m.n_tank].given_pa = head - ask.vacuum_pa;
   n.nodes[m.n_air].given_pa = -ask.vacuum_pa;
   const double share = !ask.running ? 0.0 : m.engine_driven ? 1.0 : ask.volts / m.rated_v;

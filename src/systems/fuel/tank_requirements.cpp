@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "physics/atmosphere.hpp"
 #include "physics/fuel_blend.hpp"
 #include "physics/slosh.hpp"
 #include "systems/fuel/checks.hpp"
@@ -9,7 +10,7 @@
 namespace sw::fuel {
 namespace {
 
-constexpr double psi_pa = 6894.757293168361, gravity_m_s2 = 9.80665;
+constexpr double psi_pa = 6894.757293168361;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 
 constexpr const char* outside_vapour =
@@ -139,7 +140,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   std::size_t row = 0;
   for (std::size_t r = 0; r < run.trace->rows(); ++r) {
     const double mean = depth_m(m, run.at(r, n_mass) / density_kg_m3(m, run.at(r, n_tank)));
-    const double side = run.at(r, n_lateral) / gravity_m_s2, ahead = run.at(r, n_acceleration) / gravity_m_s2;
+    const double side = run.at(r, n_lateral) / physics::standard_gravity_m_s2,
+                 ahead = run.at(r, n_acceleration) / physics::standard_gravity_m_s2;
     double depth = least_depth(m, across, mean, side);
     // Braking throws the fuel forward: the deep end is the front.
     if (looks_along && ahead != 0)

@@ -1,4 +1,5 @@
 #include "model/outside.hpp"
+#include "model/told.hpp"
 #include "physics/manifold.hpp"
 #include "systems/vacuum/vacuum.hpp"
 
@@ -6,10 +7,6 @@ namespace sw::vacuum {
 namespace {
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
-Because told(std::string what, double value, const Kind& kind, std::string_view unit) {
-  return {.what = std::move(what), .value = value, .kind = &kind, .unit = unit};
-}
-
 constexpr std::string_view idling[] = {"hot-idle"};
 constexpr std::string_view chain[] = {"engine.speed", "vacuum.manifold"};
 constexpr Port needs[] = {{"vacuum.manifold", &kind::vacuum}};

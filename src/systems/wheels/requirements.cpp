@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/told.hpp"
 #include "systems/wheels/wheels.hpp"
 
 namespace sw::wheels {
@@ -8,9 +9,6 @@ namespace {
 
 constexpr double inch_m = 0.0254, year_s = 365 * 86400.0;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
-Because told(std::string what, double value, const Kind& kind, std::string_view unit) {
-  return {.what = std::move(what), .value = value, .kind = &kind, .unit = unit};
-}
 template <class F>
 void both_axles(const Model& m, F&& look) {
   look("front", m.front);

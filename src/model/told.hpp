@@ -1,0 +1,13 @@
+#pragma once
+// A computed figure as a line of a because-list.
+#include <string>
+
+#include "model/finding.hpp"
+
+namespace sw {
+
+inline Because told(std::string what, double si, const Kind& kind, std::string_view unit) {
+  return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit};
+}
+
+}  // namespace sw
