@@ -30,8 +30,8 @@ TEST(Touched, TheDutyStaticRulesReadIsAlwaysRun) {
   const std::vector<bool> all(j.set().courses.size(), true);
   const std::size_t first = at(j.set(), "commute");
   const Touched touched(j.car(), j.set(), all, first);
-  EXPECT_TRUE(touched.by("wheels.rim_width")[first]);
-  EXPECT_FALSE(touched.by("wheels.rim_width")[at(j.set(), "cruise")]);
+  EXPECT_TRUE(touched.by("brakes.pedal.ratio")[first]);
+  EXPECT_FALSE(touched.by("brakes.pedal.ratio")[at(j.set(), "cruise")]);
   EXPECT_EQ(touched.by("nobody.knows.it"), all);
 }
 
