@@ -6,6 +6,10 @@ namespace {
 constexpr double km_h_per_m_s = 3.6;
 constexpr double linear_m_per_km_h = 0.10;
 
+constexpr double foot_m = 0.3048;
+constexpr double depletion[] = {16 * foot_m, 12 * foot_m,  10 * foot_m, 9 * foot_m,
+                                8 * foot_m,  7.5 * foot_m, 7 * foot_m};
+
 constexpr double squared(StopTest test) {
   switch (test) {
     case StopTest::cold:
@@ -33,6 +37,8 @@ std::optional<Slope> stop_deceleration_m_s2(double speed_m_s, double distance_m,
   const double a = speed_m_s * speed_m_s / (2 * left);
   return Slope{a, -a / left};
 }
+
+std::span<const double> depletion_m_s2() { return depletion; }
 
 StopLimit stop_limit(StopTest test, double speed_m_s) {
   const double v = speed_m_s * km_h_per_m_s, b = squared(test);

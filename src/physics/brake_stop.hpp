@@ -5,6 +5,7 @@
 // S7.14 hot), read in a stored copy of the Code; the same coefficients in UN R13-H Annex 3 (from memory). Passenger
 // cars. What the squared term alone gives is the mean fully developed deceleration, 1 / (25.92 b).
 #include <optional>
+#include <span>
 
 #include "physics/law.hpp"
 
@@ -24,5 +25,10 @@ struct StopLimit {
   double deceleration_m_s2;    ///< mean fully developed
 };
 StopLimit stop_limit(StopTest test, double speed_m_s);
+
+/// Deceleration, m/s2, asked of one stop from 60 mph after the other while the reserve of a vacuum booster runs out,
+/// each at no more than `depletion_pedal_n`: 49 CFR 571.105 Table III, passenger cars with power assist.
+std::span<const double> depletion_m_s2();
+inline constexpr double depletion_pedal_n = 150 * 4.4482216152605;
 
 }  // namespace sw::physics

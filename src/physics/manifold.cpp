@@ -13,13 +13,6 @@ ManifoldAt manifold_pressure(double idle_pa, double idle_speed, double speed, do
           closed == free ? -free / speed * (1 - s) : 0};
 }
 
-double store_loss(double rear_m3, double store_m3) { return rear_m3 / store_m3; }
-
-Slope applications_left(double loss, double least_share) {
-  const double each = std::log(1 - loss), n = std::log(least_share) / each;
-  return {1 + n, n / (each * (1 - loss)), loss > 0 && loss < 1};
-}
-
 double cam_vacuum_lost_pa(double duration_rad) {
   constexpr double stock_deg = 195, in_hg_pa = 3386.389, each_pa = 0.18 * in_hg_pa;
   return std::max(0.0, duration_rad * 180 / std::numbers::pi - stock_deg) * each_pa;

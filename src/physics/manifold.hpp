@@ -1,5 +1,5 @@
 #pragma once
-// Pressure in the manifold of a throttled engine, and what a vacuum store gives up.
+// Pressure in the manifold of a throttled engine.
 //
 // Manifold: the air an idling engine needs is the same at any altitude, so the absolute pressure p_0 at idle speed n_0
 // stays; with the throttle closed at another speed the same air fills more strokes, p_c = p_0 n_0 / n (choked throttle:
@@ -7,10 +7,6 @@
 // on the overrun, common practice) nor above the air. Between closed and open, p = p_c + (p_a - p_c) s, s power to the
 // road over full power: indicated work is near straight in manifold pressure (Heywood, ch. 5, from memory). Naturally
 // aspirated engines. Vacuum is p_a - p.
-//
-// Store: a booster worked to run-out and released hands the air of its rear chamber, of volume V_r, to all its store
-// V_s: v' = v (1 - V_r / V_s), isothermal. 49 CFR 571.105 Table III asks for stops in a row of a failed servo by the
-// same idea, from 16 through 12 to 7 ft/s2.
 #include "physics/law.hpp"
 
 namespace sw::physics {
@@ -24,12 +20,6 @@ struct ManifoldAt {
 };
 /// At engine speed and share of full power; speeds in one unit, above 0.
 ManifoldAt manifold_pressure(double idle_pa, double idle_speed, double speed, double share, double ambient_pa);
-
-/// Share of its vacuum a store loses by one full application.
-double store_loss(double rear_m3, double store_m3);
-/// Applications, counted as a real number, before which the vacuum still stands at `least_share` of the first: 1 +
-/// ln(least) / ln(1 - loss). slope: d applications / d loss. Loss above 0 and below 1.
-Slope applications_left(double loss, double least_share);
 
 /// How much a long camshaft costs an idling engine, Pa: 0.18 inHg for each degree of duration (at 0.050 in of lift,
 /// mean of inlet and exhaust) above 195 deg (common practice; 236/242 deg idles at about 9 inHg).

@@ -32,18 +32,6 @@ TEST(Manifold, SlopesAreTheDerivatives) {
       at.slope_speed, [](double n) { return manifold_pressure(60e3, 75, n, 0.3, sea).pressure_pa; }, 90);
 }
 
-TEST(Store, ApplicationsStepByStep) {
-  for (const double loss : {0.15, 0.3, 0.45}) {
-    double v = 1;
-    int n = 0;
-    for (; v >= 0.5; v *= 1 - loss) ++n;
-    EXPECT_EQ(static_cast<int>(std::floor(applications_left(loss, 0.5).value)), n) << loss;
-    expect_slope(
-        applications_left(loss, 0.5).slope, [](double l) { return applications_left(l, 0.5).value; }, loss);
-  }
-  EXPECT_NEAR(store_loss(1.0, 4.0), 0.25, 1e-12);
-}
-
 TEST(Manifold, LongCamshaft) {  // the trade's figure (common practice): 236/242 deg takes 18 inHg to about 9
   const double deg = std::numbers::pi / 180;
   EXPECT_NEAR(18 - cam_vacuum_lost_pa(239 * deg) / in_hg, 9.5, 1.5);

@@ -170,14 +170,9 @@ const std::map<std::string, std::string> may_be_absent = {
     {"front_chamber", "half of the stroke"},
     {"shoes", "only asked for without a brake factor"},
     {"voltage", "ten volts of a starter in a 12 V car"},
-    {"booster_volume", "applications left are not counted without it"},
-    {"rear_volume", "applications left are not counted without it"},
     {"spoke_gap", "looked at where it was measured"},
     {"lip_gap", "looked at where it was measured"},
     {"size", "only compared with the rolling diameter"},
-    {"load", "looked at where the tyre is told"},
-    {"speed", "looked at where the tyre is told"},
-    {"age", "looked at where the tyre is told"},
 };
 
 // Each figure of the hand car taken away in turn. Nothing crashes, nothing that is no number is shown, nothing that did

@@ -163,9 +163,17 @@ struct HeatModel {
   std::optional<physics::Interpolant> fade;  ///< friction over cold, against K
 };
 
+/// How a drum's factor hangs on friction: its own shoes, or usual ones at the friction that gives the factor stated.
+struct ShoesModel {
+  physics::DrumKind kind = physics::DrumKind::duo_servo;
+  physics::Shoe shoe{};
+  double friction = 0;
+};
+
 /// One axle's two brakes.
 struct AxleModel {
   HeatModel heat;
+  ShoesModel shoes;  ///< of a drum
   bool drum = false, opposed = false;
   double torque_m3 = 0;  ///< N m of both wheels for each Pa at the cylinders above `touch_pa`
   double touch_pa = 0;

@@ -1,7 +1,8 @@
 #pragma once
 // What each requirement of the brakes reads and how it is judged. The tables of them are requirements.cpp (what a stop
 // shows) and parts_table.cpp (what fits what); the evaluations stand in stop_requirements.cpp, failed_requirements.cpp
-// (something lost), stroke_requirements.cpp and parts_requirements.cpp.
+// (something lost), stroke_requirements.cpp and parts_requirements.cpp. Tables of their own beside their evaluations:
+// engine_off_requirements.cpp and heat_requirements.cpp.
 #include "model/outside.hpp"
 #include "model/told.hpp"
 #include "systems/brakes/effort.hpp"
@@ -86,6 +87,7 @@ Evaluate rod_gap, rod_angle, reservoir, residual_disc, residual_drum, reducing_v
     hose_slack, circuits;
 
 std::span<const Requirement> stop_requirements();
+std::span<const Requirement> engine_off_requirements();
 std::span<const Requirement> parts_requirements();
 
 }  // namespace sw::brakes

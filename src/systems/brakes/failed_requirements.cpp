@@ -85,7 +85,7 @@ void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& 
                  unknown))
     return out.push_back(std::move(unknown));
   const std::size_t row = road::hardest_row(run);
-  const Stopped s = road::car_at(run, row, false);
+  const Stopped s = road::car_at(run, row, road::laden_known(run));
   for (const Lost lost : {Lost::first, Lost::second}) {
     Verdict v{
         .place = lost_words(static_cast<Split>(m.split.value), lost),
@@ -94,8 +94,12 @@ void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& 
         .row = row,
         .fix_hint = "a larger master bore, a shorter pedal ratio, or a shorter chamber for the circuit that fails"};
     const auto line = pressure_left_for(m, lost, failed_rate * s.weight_n, s);
-    if (!line) continue;  // brakes.circuit-lost tells that what is left never brakes as hard
-    const double stroke = stroke_left_at(m, lost, *line);
+    if (!line) {
+      v.reason = "what is left does not brake that hard at 14 MPa (2030 psi), where the law of what brakes take up ends";
+      out.push_back(std::move(v));
+      continue;
+    }
+    const double stroke = stroke_left_at(m, lost, *line, s.laden);
     v.predicted = m.pedal_m.value - stroke * m.ratio.value;
     v.because.push_back(told("line pressure asked of what is left", *line, kind::gauge_pressure, "psi"));
     v.because.push_back(told("stroke of the push rod then", stroke, kind::length, "in"));

@@ -39,6 +39,15 @@ double hot_friction(const HeatModel& m, double metal_k) {
   return 1 - (1 - faded) * std::clamp((metal_k - fades_from_k) / (fades_to_k - fades_from_k), 0.0, 1.0);
 }
 
+double hot_torque(const AxleModel& axle, double metal_k) {
+  const double left = hot_friction(axle.heat, metal_k);
+  if (!axle.drum) return left;
+  auto factor = [&](double friction) {
+    return physics::drum_factor(axle.shoes.kind, axle.shoes.shoe, friction).value;
+  };
+  return factor(left * axle.shoes.friction) / factor(axle.shoes.friction);
+}
+
 double fluid_boils_k(const Model& m) {
   if (!m.grade.given() || !m.water.given()) return std::nan("");
   const auto points = physics::least_boiling(static_cast<physics::BrakeFluid>(m.grade.value));

@@ -68,26 +68,63 @@ std::span<const Port> needs() {
   return both;
 }
 
-void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  Model hot = of(model);
-  const std::size_t row = run.trace->highest(run.slot(n_front));
-  const double front = hot_friction(hot.front.heat, run.at(row, n_front));
-  const double rear = hot_friction(hot.rear.heat, run.at(row, n_rear));
-  hot.front.torque_m3 *= front;
-  hot.rear.torque_m3 *= rear;
-  const bool laden = road::laden_known(run);
-  const Stopped s = road::car_at(run, row, laden);
-  const double rate = rate_at_pedal(hot, panic_n, run.at(row, road::n_vacuum), s);
+/// The car's brakes at a row, and what they do there.
+struct Hot {
+  Model brakes;
+  Stopped car;
+  std::size_t row;
+  double vacuum_pa, front, rear, rate;  ///< shares of torque left; rate at 500 N or the first lock
+};
+Hot hot_at(const Model& cold, const Evidenced& run, std::size_t row) {
+  Hot h{cold, road::car_at(run, row, road::laden_known(run)), row, run.at(row, road::n_vacuum), 0, 0, 0};
+  h.front = hot_torque(cold.front, run.at(row, n_front));
+  h.rear = hot_torque(cold.rear, run.at(row, n_rear));
+  h.brakes.front.torque_m3 *= h.front;
+  h.brakes.rear.torque_m3 *= h.rear;
+  h.rate = rate_at_pedal(h.brakes, panic_n, h.vacuum_pa, h.car);
+  return h;
+}
+
+/// The worst of the rows that can be: front or rear at their hottest, or the vacuum at its least.
+Hot worst(const Model& cold, const Evidenced& run) {
+  Hot worst = hot_at(cold, run, road::weakest_row(run));
+  for (const int metal : {n_front, n_rear})
+    if (Hot h = hot_at(cold, run, run.trace->highest(run.slot(metal))); h.rate < worst.rate) worst = std::move(h);
+  return worst;
+}
+
+void tell(Verdict& v, const Hot& h) {
+  v.place = h.car.laden ? "laden" : "as driven";
+  v.row = h.row;
+  v.because.push_back(told("torque left in front at one pressure", h.front, kind::number, "%"));
+  v.because.push_back(told("torque left behind at one pressure", h.rear, kind::number, "%"));
+}
+
+constexpr const char* fix = "linings that fade less, more rotor or drum, air led to it";
+
+void distance(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  const Hot h = worst(of(model), run);
   const double most_m = physics::stop_limit(physics::StopTest::hot, hundred_km_h_m_s).distance_m;
-  Verdict v{.place = laden ? "laden" : "as driven",
-            .predicted = stop_m(hundred_km_h_m_s, rate),
-            .high = most_m,
-            .scale = most_m,
-            .row = row,
-            .fix_hint = "linings that fade less, more rotor or drum, air led to it"};
-  v.because.push_back(told("friction left in front", front, kind::number, "%"));
-  v.because.push_back(told("friction left behind", rear, kind::number, "%"));
-  v.because.push_back(told("share of gravity at 500 N, or at the first lock", rate, kind::number, ""));
+  Verdict v{.predicted = stop_m(hundred_km_h_m_s, h.rate), .high = most_m, .scale = most_m, .fix_hint = fix};
+  tell(v, h);
+  v.because.push_back(told("share of gravity at 500 N, or at the first lock", h.rate, kind::number, ""));
+  out.push_back(std::move(v));
+}
+
+/// The hot stop over the cold one at the cold one's pedal force.
+void share(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  constexpr double least = 0.60;
+  auto& m = of(model);
+  const Hot h = worst(m, run);
+  const Lock lock = first_lock(m, m.dry, h.car);
+  const double pedal = std::min(panic_n, pedal_at_pressure(m, lock.line_pa, h.vacuum_pa));
+  const double cold = rate_at_pedal(m, pedal, h.vacuum_pa, h.car);
+  const double hot = rate_at_pedal(h.brakes, pedal, h.vacuum_pa, h.car);
+  Verdict v{.predicted = hot / cold, .low = least, .scale = least, .fix_hint = fix};
+  tell(v, h);
+  v.because.push_back(told("force on the pedal in both", pedal, kind::force, "lbf"));
+  v.because.push_back(told("share of gravity cold", cold, kind::number, ""));
+  v.because.push_back(told("share of gravity hot", hot, kind::number, ""));
   out.push_back(std::move(v));
 }
 }  // namespace hot_stop
@@ -132,12 +169,28 @@ std::vector<Requirement> made() {
        .quantity = &kind::length,
        .unit = "m",
        .source = "49 CFR 571.135 S7.14: 89 m from 100 km/h at 500 N after the heating snubs of S7.13",
-       .formula = "0.10 V for response (V in km/h), then the rate 500 N gives with the friction left at the hottest "
-                  "row, or the first axle's lock on a dry road",
+       .formula = "0.10 V for response (V in km/h), then the rate 500 N gives, or the first axle's lock on a dry road, "
+                  "at the worst of front hottest, rear hottest and least vacuum; a disc loses torque as its friction "
+                  "falls, a drum by its factor",
        .duties = after_snubs,
        .needs = hot_stop::needs(),
        .chain = metal_chain,
-       .evaluate = hot_stop::evaluate}};
+       .evaluate = hot_stop::distance},
+      {.id = "brakes.hot-share",
+       .title = "hot brakes keep their share of the cold stop",
+       .kind = RequirementKind::least,
+       .hazard = Hazard::harm,
+       .caution = Caution::braking_loss,
+       .quantity = &kind::number,
+       .unit = "%",
+       .source = "49 CFR 571.135 S7.14: the first hot stop at least 60 % of the cold one's deceleration at no more than "
+                 "its pedal force",
+       .formula = "rate with hot brakes over rate with cold ones at the pedal force that locks the first axle cold, at "
+                  "most 500 N",
+       .duties = after_snubs,
+       .needs = hot_stop::needs(),
+       .chain = metal_chain,
+       .evaluate = hot_stop::share}};
 }
 
 }  // namespace

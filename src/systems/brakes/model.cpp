@@ -2,6 +2,7 @@
 #include <numbers>
 
 #include "systems/brakes/heat.hpp"
+#include "systems/brakes/reach.hpp"
 
 namespace sw::brakes {
 namespace {
@@ -23,18 +24,37 @@ Known known_for(std::string_view block, const std::optional<T>& member, Resolver
 
 double disc_area(double diameter_m) { return std::numbers::pi / 4 * diameter_m * diameter_m; }
 
+constexpr double degree = std::numbers::pi / 180;
+/// Shoes of a drum whose factor is stated and whose shape nobody measured (common practice).
+constexpr physics::Shoe usual_shoe{.pivot = 0.8, .lever = 1.6, .start = 25 * degree, .end = 130 * degree};
+
+/// Usual shoes at the friction that gives the factor stated. Shoes nobody named are taken for duo-servo, which loses
+/// most when friction falls.
+ShoesModel stated_shoes(const Axle& in, double factor) {
+  constexpr double most_friction = 0.9;
+  ShoesModel s{.kind = static_cast<physics::DrumKind>(in.shoes.value_or(Shoes::duo_servo)), .shoe = usual_shoe};
+  s.friction = reach(most_friction, factor, [&](double f) {
+    const auto c = physics::drum_factor(s.kind, s.shoe, f);
+    return c.valid ? c.value : HUGE_VAL;
+  });
+  return s;
+}
+
 /// Brake factor of a drum: stated, or of its shoes' shape.
-double drum_factor_of(const Axle& in, Resolver& r) {
-  if (in.factor) return *in.factor;
-  if (!in.shape) return r.need(in.factor, effort_block);
+double drum_factor_of(const Axle& in, ShoesModel& shoes, Resolver& r) {
+  if (in.factor || !in.shape) {
+    const double factor = r.need(in.factor, effort_block);
+    if (in.factor) shoes = stated_shoes(in, factor);
+    return factor;
+  }
   const double kind = r.need(in.shoes, effort_block), radius = r.need(in.radius, effort_block);
   const physics::Shoe shoe{.pivot = r.need(in.shape->pivot, effort_block) / radius,
                            .lever = r.need(in.shape->lever, effort_block) / radius,
                            .start = r.need(in.shape->start, effort_block),
                            .end = r.need(in.shape->end, effort_block)};
-  const auto c = physics::drum_factor(
-      std::isnan(kind) ? physics::DrumKind::leading_trailing : static_cast<physics::DrumKind>(kind), shoe,
-      r.need(in.friction, effort_block));
+  shoes = {std::isnan(kind) ? physics::DrumKind::leading_trailing : static_cast<physics::DrumKind>(kind), shoe,
+           r.need(in.friction, effort_block)};
+  const auto c = physics::drum_factor(shoes.kind, shoes.shoe, shoes.friction);
   if (!c.valid && !std::isnan(c.value))
     r.fault(&in.shape->pivot, "shoes of this shape lock by themselves at that friction",
             "measure pivot, lever and the ends of the lining again, or state `factor`");
@@ -50,7 +70,7 @@ AxleModel axle_of(const Axle& in, Resolver& r) {
   a.area_m2 = known_for(effort_block, in.piston, r);
   a.area_m2.value = count * disc_area(a.area_m2.value);
   a.radius_m = known_for(effort_block, in.radius, r);
-  const double drag = a.drum ? drum_factor_of(in, r) : in.make ? 2 * r.need(in.friction, effort_block) : 1.0;
+  const double drag = a.drum ? drum_factor_of(in, a.shoes, r) : in.make ? 2 * r.need(in.friction, effort_block) : 1.0;
   a.torque_m3 = 2 * drag * a.area_m2.value * a.radius_m.value;
   a.touch_pa = r.get(in.touch_pressure, 0);
   // Two pistons move in a drum, one a shoe; both sides of a fixed caliper.

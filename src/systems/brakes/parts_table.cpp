@@ -81,6 +81,7 @@ constexpr Requirement parts[] = {
 
 std::vector<Requirement> joined() {
   std::vector<Requirement> both(stop_requirements().begin(), stop_requirements().end());
+  both.insert(both.end(), engine_off_requirements().begin(), engine_off_requirements().end());
   both.insert(both.end(), heat_requirements().begin(), heat_requirements().end());
   both.insert(both.end(), std::begin(parts), std::end(parts));
   return both;

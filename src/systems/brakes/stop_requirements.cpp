@@ -31,7 +31,7 @@ std::size_t weakest_row(const Evidenced& run) {
 }  // namespace road
 
 std::string words(const char* format, double a, double b) {
-  char text[160];
+  char text[200];
   std::snprintf(text, sizeof text, format, a, b);
   return text;
 }
@@ -59,6 +59,15 @@ Because lock_told(const Model& m, const char* road, double adhesion, const Stopp
               lock.rate, kind::number, "");
 }
 
+/// What helps a foot that must press too hard, by the vacuum that would do.
+std::string more_assist(double vacuum_pa) {
+  constexpr double in_hg_pa = 3386.389;
+  if (vacuum_pa > most_working_vacuum_pa) return "more diaphragm area or a smaller master bore: no vacuum is enough";
+  return words("vacuum held at %.0f inHg or more at the booster (a pump with its switch set there; a long camshaft gives "
+               "less), more diaphragm area, or a smaller master bore",
+               std::ceil(vacuum_pa / in_hg_pa));
+}
+
 /// Both states of load a build gives, each with its place.
 template <class F>
 void as_driven_and_laden(const Evidenced& run, F&& look) {
@@ -84,6 +93,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
             .high = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
             .scale = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
             .row = row};
+  double would_do_pa = 0;
   v.because.push_back(told("judged at a share of gravity of", rate, kind::number, ""));
   v.because.push_back(
       told("line pressure there", line_pressure_for(m, rate * s.weight_n, s), kind::gauge_pressure, "psi"));
@@ -93,9 +103,8 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
     v.because.push_back(told("assist at run-out", assist_at(m, vacuum), kind::force, "lbf"));
     // The push rod may have the foot's greatest share; the diaphragms give the rest.
     const double short_n = needed - *v.high * m.ratio.value + m.booster.spring_n;
-    v.because.push_back(told("vacuum that would do",
-                             std::max(0.0, short_n) / (m.booster.efficiency * m.booster.area_m2), kind::vacuum,
-                             "inHg"));
+    would_do_pa = std::max(0.0, short_n) / (m.booster.efficiency * m.booster.area_m2);
+    v.because.push_back(told("vacuum that would do", would_do_pa, kind::vacuum, "inHg"));
   }
   for (const double z : {0.3, 0.6})
     v.because.push_back(told(words("pedal force at %.1f of gravity", z), pedal(z, s), kind::force, "lbf"));
@@ -105,7 +114,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
   }
   const bool heavy_foot = *v.predicted > *v.high;
   v.fix_hint = !m.assisted  ? "a smaller master bore or a longer pedal ratio as far as travel allows, or a booster"
-               : heavy_foot ? "more diaphragm area or more vacuum (pump, reservoir), or a smaller master bore"
+               : heavy_foot ? more_assist(would_do_pa)
                             : "a shorter pedal ratio (the lower hole) or a larger master bore";
   out.push_back(std::move(v));
 }

@@ -38,9 +38,9 @@ Chambers chambers(const Model& m) {
   return {first, m.stroke_m.value - first};
 }
 
-Chambers chambers_at(const Model& m, double line_pa) {
-  const double front = taken_m3(m.front, line_pa, false) / m.bore_area_m2.value,
-               rear = taken_m3(m.rear, line_pa, false) / m.bore_area_m2.value;
+Chambers chambers_at(const Model& m, double line_pa, bool laden) {
+  const double front = taken_m3(m.front, line_pa, laden) / m.bore_area_m2.value,
+               rear = taken_m3(m.rear, line_pa, laden) / m.bore_area_m2.value;
   if (diagonal(m)) return {0.5 * (front + rear), 0.5 * (front + rear)};
   return {front, rear};
 }
@@ -56,8 +56,8 @@ std::optional<double> pressure_left_for(const Model& m, Lost lost, double force_
   return reach(most_line_pa, force_n, left);
 }
 
-double stroke_left_at(const Model& m, Lost lost, double line_pa) {
-  const Chambers whole = chambers(m), used = chambers_at(m, line_pa);
+double stroke_left_at(const Model& m, Lost lost, double line_pa, bool laden) {
+  const Chambers whole = chambers(m), used = chambers_at(m, line_pa, laden);
   return m.take_up_m.value + (lost == Lost::first ? whole.first_m + used.second_m : whole.second_m + used.first_m);
 }
 

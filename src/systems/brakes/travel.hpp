@@ -21,7 +21,7 @@ struct Chambers {
 };
 Chambers chambers(const Model& m);
 /// What the chambers need at a line pressure.
-Chambers chambers_at(const Model& m, double line_pa);
+Chambers chambers_at(const Model& m, double line_pa, bool laden = false);
 
 enum class Lost { first, second };
 /// Braking force left at a line pressure.
@@ -29,7 +29,7 @@ double force_left(const Model& m, Lost lost, double line_pa, const Stopped& s);
 /// Line pressure at which what is left brakes with that force; empty where it never does.
 std::optional<double> pressure_left_for(const Model& m, Lost lost, double force_n, const Stopped& s);
 /// Push-rod stroke then: the lost chamber runs through, the other builds pressure.
-double stroke_left_at(const Model& m, Lost lost, double line_pa);
+double stroke_left_at(const Model& m, Lost lost, double line_pa, bool laden = false);
 /// The rate at which what is left locks its axle on a dry road.
 double lock_left(const Model& m, Lost lost, const Stopped& s);
 

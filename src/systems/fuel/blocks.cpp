@@ -28,9 +28,10 @@ void evaluate(const void* model, View& v) {
 
 /// The lines: pressures and flows from tank to rail and back, solved together.
 namespace lines {
-enum Read { r_demand, r_volts, r_tank, r_mass, r_running, r_pressure, r_level, read_count };
+enum Read { r_demand, r_volts, r_tank, r_mass, r_running, r_pressure, r_level, r_manifold, r_idle, read_count };
 constexpr Port reads[] = {demand_port,      volts_port,        tank_k_port,        mass_port,
-                          outside::running, outside::pressure, outside::fuel_level};
+                          outside::running, outside::pressure, outside::fuel_level, manifold_port,
+                          {"vacuum.idle", &kind::vacuum}};
 static_assert(std::size(reads) == read_count);
 enum Write { w_rail, w_pump, w_flow, w_return, w_back, w_drop, w_inlet, w_vacuum, write_count };
 constexpr Port writes[] = {rail_port, pump_port,      pump_flow_port, return_flow_port,
@@ -61,9 +62,9 @@ void evaluate(const void* model, View& v) {
   const bool running = v.in(r_running) > 0;
   const double sucked = vacuum(m, air, v.in(r_level)*m.tank_m3, fuel);
   v.set(w_vacuum, sucked);
-  set_network(m, {v.in(r_tank), fuel, v.in(r_demand), v.in(r_volts), sucked, running}, work.network);
-  if (!running) {  // at rest the check valve keeps what the regulator last held
-    const double kept = m.check_valve && !m.carburettor ? m.set_pa.value_or(0) : 0.0;
+  set_network(m, {v.in(r_tank), fuel, v.in(r_demand), v.in(r_volts), sucked, v.in(r_manifold), running}, work.network);
+  if (!running) {  // at rest the check valve keeps what the regulator held at the idle before
+    const double kept = m.check_valve && !m.carburettor ? held_pa(m, v.in(r_idle)) : 0.0;
     for (int w : {w_flow, w_return, w_back, w_drop}) v.set(w, 0);
     v.set(w_rail, kept), v.set(w_pump, kept);
     v.set(w_inlet, air + *work.network.nodes[m.n_tank].given_pa);

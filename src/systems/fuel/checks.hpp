@@ -6,7 +6,9 @@
 namespace sw::fuel {
 
 namespace rail {
-inline constexpr Port needs[] = {rail_port};
+enum Need { n_rail, n_manifold, need_count };
+inline constexpr Port needs[] = {rail_port, manifold_port};
+static_assert(std::size(needs) == need_count);
 inline constexpr std::string_view chain[] = {"bus.voltage",    "fuel_pump.voltage",    "fuel.demand",
                                              "fuel.pump_flow", "fuel.return_pressure", "fuel.rail_pressure"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
@@ -14,8 +16,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// Pump against engine, the rail held at its set pressure.
 namespace flow {
-enum Need { n_demand, n_volts, n_tank, n_mass, n_vacuum, need_count };
-inline constexpr Port needs[] = {demand_port, volts_port, tank_k_port, mass_port, vacuum_port};
+enum Need { n_demand, n_volts, n_tank, n_mass, n_vacuum, n_manifold, need_count };
+inline constexpr Port needs[] = {demand_port, volts_port, tank_k_port, mass_port, vacuum_port, manifold_port};
 static_assert(std::size(needs) == need_count);
 inline constexpr std::string_view duties[] = {"full-throttle"};
 inline constexpr std::string_view chain[] = {"engine.power", "fuel.demand", "bus.voltage", "fuel_pump.voltage"};
@@ -24,10 +26,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// The lowest pressure the regulator can hold with what its return loses.
 namespace lowest {
-enum Need { n_back, n_return, need_count };
-inline constexpr Port needs[] = {back_port, return_flow_port};
+enum Need { n_back, n_return, n_manifold, need_count };
+inline constexpr Port needs[] = {back_port, return_flow_port, manifold_port};
 static_assert(std::size(needs) == need_count);
-inline constexpr std::string_view chain[] = {"fuel_pump.voltage", "fuel.pump_flow", "fuel.return_flow",
+inline constexpr std::string_view chain[] = {"vacuum.manifold", "fuel_pump.voltage", "fuel.pump_flow", "fuel.return_flow",
                                              "fuel.return_pressure"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace lowest
@@ -106,8 +108,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace vent
 
 namespace injector {
-enum Need { n_demand, n_rail, n_tank, need_count };
-inline constexpr Port needs[] = {demand_port, rail_port, tank_k_port};
+enum Need { n_demand, n_rail, n_tank, n_manifold, need_count };
+inline constexpr Port needs[] = {demand_port, rail_port, tank_k_port, manifold_port};
 static_assert(std::size(needs) == need_count);
 inline constexpr std::string_view duties[] = {"full-throttle"};
 inline constexpr std::string_view chain[] = {"fuel.demand", "fuel.rail_pressure"};
@@ -115,7 +117,9 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace injector
 
 namespace told {
-inline constexpr Port needs[] = {rail_port};
+enum Need { n_rail, n_manifold, need_count };
+inline constexpr Port needs[] = {rail_port, manifold_port};
+static_assert(std::size(needs) == need_count);
 inline constexpr std::string_view duties[] = {"hot-idle", "cruise"};
 inline constexpr std::string_view chain[] = {"fuel.rail_pressure"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);

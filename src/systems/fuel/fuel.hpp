@@ -196,6 +196,7 @@ struct Model {
   std::optional<double> set_pa;
   std::string set_path;
   double least_drop_pa = 0, least_at_m3_s = 1;
+  bool follows = false;  ///< its pressure is held over the manifold's, not over the air's
   std::optional<bool> regulator_referenced, calibration_referenced;
   std::optional<double> injectors, injector_kg_s, injector_pa, told_pa, told_kg_s;
   double trim = 0.1;
@@ -228,8 +229,14 @@ struct System {
 
 /// Whether the fuel goes round: past the rail and back to the tank.
 inline bool returns_from_rail(const Model& m) { return m.regulator == RegulatorPlace::rail && !m.carburettor; }
+/// What the regulator holds over the air with that vacuum in the manifold.
+inline double held_pa(const Model& m, double manifold_vacuum_pa) {
+  return m.set_pa.value_or(0) - (m.follows ? manifold_vacuum_pa : 0.0);
+}
 /// Depth of the fuel in the level tank at a volume.
 double depth_m(const Model& m, double volume_m3);
+/// The other way round.
+double volume_m3(const Model& m, double depth_m);
 double density_kg_m3(const Model& m, double temperature_k);
 /// True vapour pressure of what is in the tank.
 physics::Slope vapour_pa(const Model& m, double temperature_k);
@@ -237,6 +244,7 @@ physics::Slope vapour_pa(const Model& m, double temperature_k);
 /// What the lines are asked at one instant.
 struct LinesAsk {
   double tank_k, fuel_m3, demand_m3_s, volts, vacuum_pa;
+  double manifold_vacuum_pa;  ///< what a regulator with a hose to the manifold follows
   bool running;
 };
 /// Fills a copy of the model's network; the share of rated volts the pump turns at.

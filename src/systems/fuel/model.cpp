@@ -156,6 +156,7 @@ void resolve_regulator(const Input& in, Model& m, Resolver& r) {
   m.least_drop_pa = r.need(g.least_drop);
   m.least_at_m3_s = r.need(g.at_flow);
   m.regulator_referenced = g.vacuum_referenced;
+  m.follows = returns_from_rail(m) && r.need(g.vacuum_referenced, lines_block) > 0;
   m.calibration_referenced = in.calibration.vacuum_referenced;
   if (m.regulator == RegulatorPlace::rail && m.carburettor)
     r.fault(&g.place, "a carburettor with the regulator of an injection rail", "in line, or none", {&in.delivery});
@@ -174,6 +175,8 @@ void resolve_injection(const Input& in, Model& m, Resolver& r) {
   if (!j.count) m.injector_missing.push_back(r.path_of(&j.count));
   if (!j.flow) m.injector_missing.push_back(r.path_of(&j.flow));
   if (!j.flow) m.calibration_missing.push_back(r.path_of(&j.flow));
+  if (!in.calibration.vacuum_referenced)
+    m.calibration_missing.push_back(r.path_of(&in.calibration.vacuum_referenced));
   if (!m.told_pa) m.calibration_missing.push_back(r.path_of(&in.calibration.pressure));
   m.carburettor_least_pa = r.need(in.carburettor.least);
   m.carburettor_most_pa = r.need(in.carburettor.most);
@@ -230,16 +233,24 @@ void build_network(const Input& in, Model& m, Resolver& r) {
     r.lacks("fuel.return: a run from the regulator to the tank");
 }
 
+/// Along straight lines, held at the ends; `from` rises.
+double between(const std::vector<double>& from, const std::vector<double>& to, double x) {
+  if (x <= from.front()) return to.front();
+  for (std::size_t i = 1; i < from.size(); ++i)
+    if (x <= from[i]) return to[i - 1] + (to[i] - to[i - 1]) * (x - from[i - 1]) / (from[i] - from[i - 1]);
+  return to.back();
+}
+
 }  // namespace
 
 double depth_m(const Model& m, double volume_m3) {
   if (!m.volume_at_depth) return m.height_m * std::clamp(volume_m3 / m.tank_m3, 0.0, 1.0);
-  auto& c = *m.volume_at_depth;
-  if (volume_m3 <= c.y.front()) return c.x.front();
-  for (std::size_t i = 1; i < c.y.size(); ++i)
-    if (volume_m3 <= c.y[i])
-      return c.x[i - 1] + (c.x[i] - c.x[i - 1]) * (volume_m3 - c.y[i - 1]) / (c.y[i] - c.y[i - 1]);
-  return c.x.back();
+  return between(m.volume_at_depth->y, m.volume_at_depth->x, volume_m3);
+}
+
+double volume_m3(const Model& m, double depth_m) {
+  if (!m.volume_at_depth) return m.tank_m3 * std::clamp(depth_m / m.height_m, 0.0, 1.0);
+  return between(m.volume_at_depth->x, m.volume_at_depth->y, depth_m);
 }
 
 double density_kg_m3(const Model& m, double temperature_k) {
@@ -257,6 +268,7 @@ double set_network(const Model& m, const LinesAsk& ask, pipes::Network& n) {
   const double head = density * physics::standard_gravity_m_s2 * (depth_m(m, ask.fuel_m3) - m.pump_height_m);
   n.nodes[m.n_tank].given_pa = head - ask.vacuum_pa;
   n.nodes[m.n_air].given_pa = -ask.vacuum_pa;
+  if (m.follows) std::get<pipes::Relief>(n.elements[*m.e_regulator].law).set_pa = held_pa(m, ask.manifold_vacuum_pa);
   const double share = !ask.running ? 0.0 : m.engine_driven ? 1.0 : ask.volts / m.rated_v;
   std::get<pipes::PumpElement>(n.elements[m.e_pump].law).volts_share = share;
   n.nodes[m.n_rail].drawn_m3_s = std::min(ask.demand_m3_s, most_fed_share * m.pump->free_m3_s() * std::max(share, 0.0));

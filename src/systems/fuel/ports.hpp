@@ -19,6 +19,7 @@ inline constexpr Port feed_drop_port{"fuel.feed_drop", &kind::pressure_differenc
 inline constexpr Port inlet_port{"fuel.pump_inlet", &kind::absolute_pressure, "psi", "pressure at the pump's inlet"};
 inline constexpr Port vacuum_port{"fuel.tank_vacuum", &kind::pressure_difference, "psi", "vacuum in the tank"};
 inline constexpr Port feed_rise_port{"fuel.feed_rise", &kind::temperature_step, "K", "warmed on the way to the rail"};
+inline constexpr Port manifold_port{"vacuum.manifold", &kind::vacuum};
 inline constexpr Port bay_port{"bay.temperature", &kind::temperature};
 inline constexpr Port road_port{"road.speed", &kind::speed};
 

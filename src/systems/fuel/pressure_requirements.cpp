@@ -23,16 +23,20 @@ namespace rail {
 constexpr double band_pa = 2 * psi_pa;
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
-  const double low = m.carburettor ? m.carburettor_least_pa : *m.set_pa - band_pa,
-               high = m.carburettor ? m.carburettor_most_pa : *m.set_pa + band_pa;
-  const std::size_t row =
-      worst_of(run, [&](std::size_t r) { return std::min(run.at(r, 0) - low, high - run.at(r, 0)); });
-  const bool over = run.at(row, 0) > (low + high) / 2;
+  const auto low = [&](std::size_t r) {
+    return m.carburettor ? m.carburettor_least_pa : held_pa(m, run.at(r, n_manifold)) - band_pa;
+  };
+  const auto high = [&](std::size_t r) {
+    return m.carburettor ? m.carburettor_most_pa : held_pa(m, run.at(r, n_manifold)) + band_pa;
+  };
+  const std::size_t row = worst_of(
+      run, [&](std::size_t r) { return std::min(run.at(r, n_rail) - low(r), high(r) - run.at(r, n_rail)); });
+  const bool over = run.at(row, n_rail) > (low(row) + high(row)) / 2;
   out.push_back(
-      {.predicted = run.at(row, 0),
-       .low = low,
-       .high = high,
-       .scale = (high - low) / 2,
+      {.predicted = run.at(row, n_rail),
+       .low = low(row),
+       .high = high(row),
+       .scale = (high(row) - low(row)) / 2,
        .row = row,
        .fix_hint =
            m.carburettor
@@ -55,10 +59,11 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
                .demand_m3_s = 0,
                .volts = run.at(row, n_volts),
                .vacuum_pa = run.at(row, n_vacuum),
+               .manifold_vacuum_pa = run.at(row, n_manifold),
                .running = true},
               n);
   // What would flow into a rail held at its least good pressure with nothing sent back.
-  const double held = m.carburettor ? m.carburettor_least_pa : *m.set_pa;
+  const double held = m.carburettor ? m.carburettor_least_pa : held_pa(m, run.at(row, n_manifold));
   n.nodes[m.n_rail].given_pa = held;
   if (m.e_regulator && !m.carburettor) n.elements[*m.e_regulator].law = pipes::Line{{{1e-4, 1e3, 0, 0}}};
   pipes::Solution s;
@@ -85,9 +90,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = of(model);
   if (m.carburettor || !m.set_pa) return;
   const auto own = [&](std::size_t r) { return m.least_drop_pa * std::pow(run.at(r, n_return) / m.least_at_m3_s, 2); };
-  const std::size_t row = worst_of(run, [&](std::size_t r) { return -run.at(r, n_back) - own(r); });
+  const auto most = [&](std::size_t r) { return held_pa(m, run.at(r, n_manifold)); };
+  const std::size_t row = worst_of(run, [&](std::size_t r) { return most(r) - run.at(r, n_back) - own(r); });
   Verdict v{.predicted = run.at(row, n_back) + own(row),
-            .high = *m.set_pa,
+            .high = most(row),
             .scale = *m.set_pa,
             .row = row,
             .fix_hint =
@@ -149,7 +155,9 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     return;
   }
   const std::size_t row = run.trace->highest(run.slot(n_demand));
-  const double each = *m.injector_kg_s * std::sqrt(std::max(run.at(row, n_rail), 0.0) / *m.injector_pa);
+  // An injector sprays from the rail into the manifold.
+  const double across = run.at(row, n_rail) + run.at(row, n_manifold);
+  const double each = *m.injector_kg_s * std::sqrt(std::max(across, 0.0) / *m.injector_pa);
   const double asked = run.at(row, n_demand) * density_kg_m3(m, run.at(row, n_tank)) / *m.injectors;
   if (!(each > 0)) {
     out.push_back({.row = row, .reason = "there is no pressure at the rail: see fuel.rail-pressure", .rule = false});
@@ -175,9 +183,13 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     out.push_back({.missing = m.calibration_missing});
     return;
   }
-  const double reckoned = m.told_kg_s.value_or(*m.injector_kg_s * std::sqrt(*m.told_pa / *m.injector_pa));
+  // The controller is told one pressure across the injector, or one over the air to which it adds the vacuum it reads.
+  const double told = m.told_kg_s.value_or(*m.injector_kg_s * std::sqrt(*m.told_pa / *m.injector_pa));
+  const bool adds = m.calibration_referenced == false;
   const auto off = [&](std::size_t r) {
-    return *m.injector_kg_s * std::sqrt(std::max(run.at(r, 0), 0.0) / *m.injector_pa) / reckoned - 1;
+    const double vacuum = run.at(r, n_manifold), across = std::max(run.at(r, n_rail) + vacuum, 0.0);
+    const double reckoned = told * std::sqrt(adds ? 1 + vacuum / *m.told_pa : 1.0);
+    return *m.injector_kg_s * std::sqrt(across / *m.injector_pa) / reckoned - 1;
   };
   const std::size_t row = worst_of(run, [&](std::size_t r) { return -std::abs(off(r)); });
   Verdict v{.predicted = off(row),

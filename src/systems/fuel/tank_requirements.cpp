@@ -112,18 +112,22 @@ namespace {
 
 /// Along one axis, in its cell where there is one: the pick-up in the cell's middle, else by its distance to the wall.
 struct Axis {
-  double length_m, from_wall_m;
+  double length_m = 0, from_wall_m = 0;
 };
 Axis axis(double length_m, double cell_m, double from_wall_m) {
   return cell_m > 0 ? Axis{cell_m, cell_m / 2} : Axis{length_m, from_wall_m};
 }
 
-/// Depth at the pick-up under a pull either way along an axis.
-double least_depth(const Model& m, const Axis& a, double mean_m, double pull) {
-  const physics::TiltedTank t{a.length_m, m.height_m, mean_m};
-  return std::min(physics::tilted_depth_m(t, a.from_wall_m, pull),
-                  physics::tilted_depth_m(t, a.length_m - a.from_wall_m, pull));
+/// A pull along an axis that draws the fuel away from the pick-up, and the depth it leaves there.
+struct Drawn {
+  Axis axis;  ///< its distance taken from the wall the fuel leaves
+  double pull = 0, depth_m = INFINITY;
+};
+Drawn drawn(const Model& m, const Axis& a, double mean_m, double pull) {
+  return {a, pull, physics::tilted_depth_m({a.length_m, m.height_m, mean_m}, a.from_wall_m, pull)};
 }
+Axis other_way(const Axis& a) { return {a.length_m, a.length_m - a.from_wall_m}; }
+const Drawn& less(const Drawn& a, const Drawn& b) { return b.depth_m < a.depth_m ? b : a; }
 
 }  // namespace
 
@@ -136,20 +140,19 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const Axis across = axis(m.width_m, m.cell_width_m, m.side_m.value_or(0));
   const Axis along = axis(m.length_m, m.cell_length_m, m.front_m.value_or(0));
   const bool looks_along = m.front_m.has_value() || m.cell_length_m > 0;
-  double dry = 0, longest = 0, least = INFINITY, greatest_pull = 0, greatest_flow = 0;
+  Drawn least;
+  double dry = 0, longest = 0, greatest_pull = 0, greatest_flow = 0;
   std::size_t row = 0;
   for (std::size_t r = 0; r < run.trace->rows(); ++r) {
     const double mean = depth_m(m, run.at(r, n_mass) / density_kg_m3(m, run.at(r, n_tank)));
     const double side = run.at(r, n_lateral) / physics::standard_gravity_m_s2,
                  ahead = run.at(r, n_acceleration) / physics::standard_gravity_m_s2;
-    double depth = least_depth(m, across, mean, side);
+    Drawn now = less(drawn(m, across, mean, side), drawn(m, other_way(across), mean, side));
     // Braking throws the fuel forward: the deep end is the front.
     if (looks_along && ahead != 0)
-      depth = std::min(depth, physics::tilted_depth_m(
-                                  {along.length_m, m.height_m, mean},
-                                  ahead < 0 ? along.length_m - along.from_wall_m : along.from_wall_m, std::abs(ahead)));
-    if (r > 0) dry = depth < m.pick_height_m ? dry + run.trace->time[r] - run.trace->time[r - 1] : 0;
-    if (depth < least) least = depth, row = r;
+      now = less(now, drawn(m, ahead < 0 ? other_way(along) : along, mean, std::abs(ahead)));
+    if (r > 0) dry = now.depth_m < m.pick_height_m ? dry + run.trace->time[r] - run.trace->time[r - 1] : 0;
+    if (now.depth_m < least.depth_m) least = now, row = r;
     longest = std::max(longest, dry);
     greatest_pull = std::max({greatest_pull, side, looks_along ? std::abs(ahead) : 0.0});
     greatest_flow = std::max(greatest_flow, run.at(r, m.fed_by_return ? n_demand : n_flow));
@@ -161,12 +164,14 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
             .scale = std::max(longest, 1.0),
             .row = row,
             .fix_hint = "a baffled tank, the pump in a tray the return runs into, or a surge pot"};
-  v.because.push_back({.what = "pull to the side or ahead", .value = greatest_pull, .kind = &kind::number, .unit = ""});
-  v.because.push_back({.what = "least depth at the pick-up", .value = least, .kind = &kind::length, .unit = "in"});
-  const double covers =
-      physics::mean_depth_for_m({across.length_m, m.height_m, 0}, across.from_wall_m, greatest_pull, m.pick_height_m);
-  v.because.push_back({.what = "it would stay covered from a level of",
-                       .value = covers / m.height_m,
+  v.because.push_back(
+      {.what = "pull to the side or ahead, as a share of gravity", .value = least.pull, .kind = &kind::number, .unit = ""});
+  v.because.push_back(
+      {.what = "least depth at the pick-up", .value = least.depth_m, .kind = &kind::length, .unit = "in"});
+  const double covers = physics::mean_depth_for_m({least.axis.length_m, m.height_m, 0}, least.axis.from_wall_m,
+                                                  least.pull, m.pick_height_m);
+  v.because.push_back({.what = "it would stay covered from a tank filled to",
+                       .value = volume_m3(m, covers) / m.tank_m3,
                        .kind = &kind::number,
                        .unit = "%"});
   v.because.push_back({.what = "a tray or pot holds out for", .value = holds, .kind = &kind::time, .unit = "s"});
@@ -182,7 +187,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const double flow = run.at(row, n_demand), speed = run.at(row, n_speed);
   if (!(flow > 0) || !(speed > 0)) return;
   // What stands below the pick-up's mouth stays in the tank.
-  const double kept = m.tank_m3 * std::min(1.0, m.pick_height_m / m.height_m);
+  const double kept = std::min(m.tank_m3, volume_m3(m, m.pick_height_m));
   out.push_back({.predicted = (m.tank_m3 - kept) / flow * speed,
                  .low = *m.range_m,
                  .scale = *m.range_m,

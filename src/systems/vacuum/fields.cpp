@@ -12,6 +12,13 @@ constexpr FieldInfo store_table[] = {
         .in("in3")
         .above(1, 600)
         .says("Volume behind the diaphragms with the brakes hard on: area times stroke, and what is there at rest."),
+    quantity<&Store::rear_at_rest>("rear_at_rest", "rear chambers at rest", kind::volume)
+        .in("in3")
+        .from(0, 300)
+        .or_else(15)
+        .spread(Source::typical, {.share = 0.5})
+        .says("Volume behind the diaphragms with the foot off.")
+        .after("common practice: diaphragms rest close to the shell behind them"),
     quantity<&Store::reservoir>("reservoir", "reservoir", kind::volume)
         .may_grow()
         .in("in3")

@@ -8,7 +8,7 @@ namespace sw::vacuum {
 namespace {
 
 constexpr double minute_s = 60;
-constexpr std::string_view store_block = "vacuum.store";
+constexpr std::string_view store_block = "vacuum.store", volumes_block = "vacuum.volumes";
 
 std::optional<double> given(const auto& member) {
   if (!member) return std::nullopt;
@@ -27,13 +27,16 @@ PumpModel pump_of(const Pump& in, Resolver& r) {
 void resolve_store(const Store& in, Model& m, Resolver& r) {
   m.fill_s = r.need(in.fill_time);
   m.leak_pa_s = r.need(in.leak) / minute_s;
-  if (!in.booster_volume || !in.rear_volume) return;
-  const double all = in.booster_volume->si + r.get(in.reservoir, 0);
-  if (in.rear_volume->si >= in.booster_volume->si)
+  const double booster = r.need(in.booster_volume, volumes_block), rear = r.need(in.rear_volume, volumes_block),
+               rest = r.need(in.rear_at_rest, volumes_block);
+  if (rear >= booster)
     r.fault(&in.rear_volume, "the rear chambers are as large as the whole booster",
             "`booster_volume` is that of all chambers");
-  else
-    m.loss = physics::store_loss(in.rear_volume->si, all);
+  else if (rest >= rear)
+    r.fault(&in.rear_volume, "the rear chambers hold no more with the brakes on than at rest",
+            "`rear_volume` is what is there at rest and what the diaphragms sweep; `rear_at_rest` is the first of them");
+  else if (!std::isnan(booster + rear + rest))
+    m.store = StoreModel{{booster + r.get(in.reservoir, 0), rest}, rear};
 }
 
 void resolve_breathing(const Breathing& in, Model& m, Resolver& r) {

@@ -1,6 +1,5 @@
 #include "model/outside.hpp"
 #include "model/told.hpp"
-#include "physics/manifold.hpp"
 #include "systems/vacuum/vacuum.hpp"
 
 namespace sw::vacuum {
@@ -10,21 +9,6 @@ const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 constexpr std::string_view idling[] = {"hot-idle"};
 constexpr std::string_view chain[] = {"engine.speed", "vacuum.manifold"};
 constexpr Port needs[] = {{"vacuum.manifold", &kind::vacuum}};
-
-/// Applications the store gives with the engine stopped. Silent where no store is described.
-namespace applications {
-constexpr double least_share = 0.5, least = 2;
-void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  auto& m = of(model);
-  if (!m.loss) return;
-  Verdict v{.predicted = physics::applications_left(*m.loss, least_share).value,
-            .low = least,
-            .scale = least,
-            .fix_hint = "a reservoir between check valve and booster"};
-  v.because.push_back(told("share of its vacuum one application takes", *m.loss, kind::number, "%"));
-  out.push_back(std::move(v));
-}
-}  // namespace applications
 
 /// The least vacuum of the run is where the valve flows most and the engine is worst off.
 std::size_t weakest(const Evidenced& run) { return run.trace->lowest(run.slot(0)); }
@@ -70,18 +54,6 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace crankcase
 
 constexpr Requirement all[] = {
-    {.id = "vacuum.applications",
-     .title = "assisted applications with the engine stopped",
-     .kind = RequirementKind::least,
-     .hazard = Hazard::harm,
-     .caution = Caution::braking_loss,
-     .quantity = &kind::number,
-     .unit = "",
-     .source = "common practice: two; the idea of 49 CFR 571.105 Table III, stops in a row without the servo's supply",
-     .formula = "a full application gives up rear volume over all the store's volume; counted while half the first "
-                "vacuum is left",
-     .own_missing = true,
-     .evaluate = applications::evaluate},
     {.id = "vacuum.idle-air",
      .title = "idle air left to the controller",
      .kind = RequirementKind::least,

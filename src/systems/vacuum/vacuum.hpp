@@ -2,12 +2,13 @@
 // Manifold vacuum and what lives on it: the booster's store with its check valve, a pump, crankcase breathing.
 #include "model/system.hpp"
 #include "physics/interpolant.hpp"
+#include "physics/vacuum_store.hpp"
 
 namespace sw::vacuum {
 
 /// What holds vacuum for the booster.
 struct Store {
-  std::optional<Volume> booster_volume, rear_volume, reservoir;
+  std::optional<Volume> booster_volume, rear_volume, rear_at_rest, reservoir;
   std::optional<Time> fill_time;
   std::optional<VacuumPressure> leak;
   static std::span<const FieldInfo> fields();
@@ -37,17 +38,23 @@ struct Input {
   static std::span<const FieldInfo> fields();
 };
 
-/// A pump's dead end over where it stops (common practice); it sets the time constant of the last pull.
+/// A pump's dead end over where it stops (common practice), at the sea's level; it sets the time constant of the last
+/// pull. A pump reaches a share of the air there is, so up a mountain its dead end falls with the air.
 inline constexpr double dead_end = 1.15;
 
 struct PumpModel {
   double cut_in_pa = 0, cut_out_pa = 0, time_constant_s = 1, current_a = 0;
 };
 
+/// The store as the air's balance wants it.
+struct StoreModel : physics::VacuumStore {
+  double rear_m3 = 0;  ///< rear chambers, brakes hard on
+};
+
 struct Model {
   double idle_pa = 0;                ///< below the air at the sea's level
   std::optional<double> idle_ac_pa;  ///< with the compressor on, where somebody measured it
-  std::optional<double> loss;        ///< share of its vacuum an application takes
+  std::optional<StoreModel> store;   ///< where its volumes are told
   double fill_s = 1, leak_pa_s = 0;
   std::optional<PumpModel> pump;
   std::optional<physics::Interpolant> valve_flow;

@@ -30,7 +30,11 @@ AxleModel axle_of(const Axle& in, Resolver& r) {
 }  // namespace
 
 Model System::resolve(const Input& in, Resolver& r) {
-  Model m{.front = axle_of(in.front, r), .rear = axle_of(in.rear, r)};
+  Model m{.front = axle_of(in.front, r),
+          .rear = axle_of(in.rear, r),
+          .load_path = r.path_of(&in.tyre.load),
+          .speed_path = r.path_of(&in.tyre.speed),
+          .age_path = r.path_of(&in.tyre.age)};
   if (!in.tyre.size.empty()) {
     if (const auto size = physics::tyre_size(in.tyre.size))
       m.free_m = size->diameter_m;

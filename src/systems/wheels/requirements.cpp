@@ -85,7 +85,7 @@ constexpr Port needs[] = {{"vehicle.mass", &kind::mass},
 static_assert(std::size(needs) == need_count);
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.load_kg) return;
+  if (!m.load_kg) return out.push_back({.missing = {m.load_path}});
   const bool laden = run.at(0, n_laden) > 0;
   const double mass = run.at(0, laden ? n_laden_mass : n_mass);
   const double front = run.at(0, laden ? n_laden_share : n_share);
@@ -107,7 +107,7 @@ constexpr std::string_view running[] = {"*running"};
 constexpr Port needs[] = {{"road.speed", &kind::speed}};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.top_m_s) return;
+  if (!m.top_m_s) return out.push_back({.missing = {m.speed_path}});
   const std::size_t row = run.trace->highest(run.slot(0));
   out.push_back({.predicted = run.at(row, 0),
                  .high = *m.top_m_s,
@@ -121,7 +121,7 @@ namespace age {
 constexpr double most_s = 10 * year_s, look_s = 6 * year_s;
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.age_s) return;
+  if (!m.age_s) return out.push_back({.missing = {m.age_path}});
   Verdict v{.predicted = *m.age_s, .high = most_s, .scale = most_s, .fix_hint = "new tyres, whatever their tread"};
   if (*m.age_s > look_s)
     v.because.push_back(told("looked at every year by one who knows, from an age of", look_s, kind::time, "year"));

@@ -39,7 +39,7 @@ struct Model {
   AxleModel front, rear;
   std::optional<double> free_m;  ///< diameter by the size text
   std::optional<double> load_kg, top_m_s, age_s;
-  std::string speed_name;
+  std::string speed_name, load_path, speed_path, age_path;
 };
 
 struct System {

@@ -39,4 +39,21 @@ TEST(BrakesHeatRequirements, LightRotorsRunHotAndFade) {
   EXPECT_LT(*light.one("brakes.hot-stop", "repeated-stops").margin(), 0);
 }
 
+// A duo-servo drum loses far more than its friction: half of it leaves about a quarter of the torque (usual shoes, the
+// law of drum_factor), and the stop is judged by that.
+TEST(BrakesHeatRequirements, AServoDrumFadesFasterThanItsLining) {
+  const brakes::Model m = hand_brakes("[brakes.rear.heat]\nfade = [[\"20 degC\", 1.0], [\"200 degC\", 0.5]]\n");
+  EXPECT_NEAR(brakes::hot_torque(m.rear, 293.15), 1, 1e-9);
+  EXPECT_NEAR(brakes::hot_torque(m.rear, 473.15), 0.27, 0.04);
+  EXPECT_NEAR(brakes::hot_torque(m.front, 293.15), 1, 1e-9);
+}
+
+TEST(BrakesHeatRequirements, HotBrakesAtTheColdStopsPedal) {  // 49 CFR 571.135 S7.14: 60 %
+  const Judging sound(hand_car(), "repeated-stops"),
+      fading(hand_car("[brakes.front.heat]\nfade = [[\"20 degC\", 1.0], [\"120 degC\", 0.35]]\n"), "repeated-stops");
+  EXPECT_GT(*sound.one("brakes.hot-share", "repeated-stops").margin(), 0);
+  EXPECT_LE(*sound.one("brakes.hot-share", "repeated-stops").verdict.predicted, 1 + 1e-9);
+  EXPECT_LT(*fading.one("brakes.hot-share", "repeated-stops").margin(), 0);
+}
+
 }  // namespace

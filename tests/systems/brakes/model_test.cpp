@@ -11,7 +11,9 @@ TEST(BrakesModel, LacksNothingAsTheHandCarIs) {
   EXPECT_TRUE(resolved<brakes::System>(build).missing.empty());
   const Car car(build);
   for (auto& s : car.systems())
-    if (s.key == "brakes") EXPECT_TRUE(s.missing_of.empty());
+    if (s.key == "brakes") {
+      EXPECT_TRUE(s.missing_of.empty());
+    }
   EXPECT_TRUE(car.faults().all().empty());
 }
 

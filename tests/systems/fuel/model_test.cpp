@@ -30,7 +30,7 @@ TEST(FuelModel, RegulatorPlaceShapesTheNetwork) {
     const auto m = fuel_model("[fuel.regulator]\nplace = \"" + place + "\"\n");
     fuel::pipes::Network n = m.network;
     fuel::set_network(
-        m, {.tank_k = 300, .fuel_m3 = 0.03, .demand_m3_s = 5 * litre_h, .volts = 13.5, .vacuum_pa = 0, .running = true},
+        m, {.tank_k = 300, .fuel_m3 = 0.03, .demand_m3_s = 5 * litre_h, .volts = 13.5, .vacuum_pa = 0, .manifold_vacuum_pa = 0, .running = true},
         n);
     fuel::pipes::Solution s;
     EXPECT_TRUE(fuel::pipes::solve(n, s).usable()) << place;

@@ -39,6 +39,29 @@ TEST(FuelPressureRequirements, TheControllerToldAnotherPressure) {
   EXPECT_NEAR(*j.one("fuel.controller-pressure", "hot-idle").verdict.predicted, 0.155, 0.006);
 }
 
+// 18 inHg are 8.84 psi: a regulator with a hose to the manifold holds that much less over the air, and a return that
+// loses more than it then holds lifts the rail. Without the hose the injectors get that much more across them:
+// sqrt((43 + 8.84) / 43) = 1.098 for a controller that reckons with 43.
+TEST(FuelPressureRequirements, ARegulatorThatFollowsTheVacuum) {
+  const Judging follows(fuel_car(), "hot-idle"),
+      plugged(fuel_car("[fuel.regulator]\nvacuum_referenced = false\n"), "hot-idle");
+  EXPECT_NEAR((*plugged.one("fuel.rail-pressure", "hot-idle").verdict.predicted -
+               *follows.one("fuel.rail-pressure", "hot-idle").verdict.predicted) /
+                  psi,
+              8.84, 0.1);
+  EXPECT_NEAR(*follows.one("fuel.lowest-pressure", "hot-idle").verdict.high / psi, 43 - 8.84, 0.1);
+  EXPECT_NEAR(*plugged.one("fuel.lowest-pressure", "hot-idle").verdict.high / psi, 43, 1e-6);
+  EXPECT_NEAR(*plugged.one("fuel.controller-pressure", "hot-idle").verdict.predicted -
+                  *follows.one("fuel.controller-pressure", "hot-idle").verdict.predicted,
+              0.098, 0.004);
+  // A controller that adds the vacuum it reads is right with the plugged one.
+  const Judging adds(
+      fuel_car("[fuel.regulator]\nvacuum_referenced = false\n[fuel.calibration]\nvacuum_referenced = false\n"),
+      "hot-idle");
+  EXPECT_NEAR(*adds.one("fuel.controller-pressure", "hot-idle").verdict.predicted,
+              *follows.one("fuel.controller-pressure", "hot-idle").verdict.predicted, 0.01);
+}
+
 TEST(FuelPressureRequirements, ACarburettorHasItsOwnBand) {
   const std::string engine_pump =
       "[fuel]\ndelivery = \"carburettor\"\n[fuel.pump]\ndrive = \"engine\"\nplace = \"outside\"\nheight = \"10 in\"\n"

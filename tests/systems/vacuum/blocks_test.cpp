@@ -61,7 +61,7 @@ double store_rate(const vacuum::Model& m, double booster_hg, double manifold_hg,
   Bench b = bench<vacuum::System>(m, "vacuum.store");
   b.give("vacuum.booster", booster_hg * in_hg).give("vacuum.manifold", manifold_hg * in_hg);
   b.give("duty.acceleration", -braking).give("vacuum.applied", applied).give("vacuum.pump_on", pump);
-  return b.give("duty.running", 1).run().rate("vacuum.booster");
+  return b.give("duty.running", 1).give("duty.pressure", sea).run().rate("vacuum.booster");
 }
 
 TEST(VacuumStore, TheCheckValveOnlyFills) {
@@ -73,15 +73,39 @@ TEST(VacuumStore, TheCheckValveOnlyFills) {
 
 TEST(VacuumStore, TheReleaseTakesAnApplicationsShare) {
   const auto m = hand_vacuum();
-  ASSERT_TRUE(m.loss);
-  EXPECT_NEAR(*m.loss, 80.0 / 250, 1e-9);
-  EXPECT_EQ(store_rate(m, 18, 18, 8), 0);
-  EXPECT_LT(store_rate(m, 18, 18, 0, 1), 0);
-  // Through a whole stop from 60 mph the store gives up no more than one application's share of what it held.
-  Drive d(hand_car("[vacuum.store]\nfill_time = \"60 s\"\n"), "panic-stop");
-  const double low = d.lowest("vacuum.booster"), high = d.highest("vacuum.booster");
-  EXPECT_GE(low, high * (1 - *m.loss) * 0.999);
-  EXPECT_LT(low, high * (1 - 0.6 * *m.loss));
+  ASSERT_TRUE(m.store);
+  EXPECT_LT(store_rate(m, 18, 18, 8), 0);     // the foot goes down: the front's air is pressed together
+  EXPECT_LT(store_rate(m, 18, 18, 0, 1), 0);  // it comes up: the rear's air is let in
+  EXPECT_EQ(store_rate(m, 0, 0, 8), 0);       // out of nothing nothing is taken
+}
+
+// One foot down and up with nothing to fill the store, the block's own rates added up in small steps: 18 inHg stand at
+// 13.8 with the brakes on and at 9.4 after them (physics/vacuum_store_test, by hand).
+TEST(VacuumStore, AlongTheStrokeItComesToTheAirsBalance) {
+  const auto m = hand_vacuum("[vacuum.store]\nrear_at_rest = \"20 in3\"\n");
+  double vacuum = 18 * in_hg, applied = 0;
+  constexpr double step_s = 1e-4, foot_s = 0.3;
+  const auto press = [&](double braking, double to) {
+    while (std::abs(applied - to) > 1e-3) {
+      vacuum += store_rate(m, vacuum / in_hg, 0, braking, applied) * step_s;
+      applied += (to - applied) / foot_s * step_s;
+    }
+  };
+  press(0.8 * 9.80665, 1);
+  EXPECT_NEAR(vacuum / in_hg, 13.8, 0.1);
+  press(0, 0);
+  EXPECT_NEAR(vacuum / in_hg, 9.4, 0.15);
+}
+
+TEST(VacuumStore, APumpReachesAShareOfTheAirThereIs) {
+  const auto m = hand_vacuum("[vacuum.pump]\ncut_in = \"16 inHg\"\ncut_out = \"20 inHg\"\n");
+  const auto rate = [&](double air_pa) {
+    Bench b = bench<vacuum::System>(m, "vacuum.store");
+    b.give("vacuum.booster", 18 * in_hg).give("vacuum.pump_on", 1).give("duty.running", 1).give("duty.pressure", air_pa);
+    return b.run().rate("vacuum.booster");
+  };
+  EXPECT_GT(rate(sea), 0);
+  EXPECT_EQ(rate(0.7 * sea), 0);  // 1.15 x 20 x 0.7 = 16.1 inHg is all it can do there
 }
 
 const char* const pumped = "[vacuum]\nidle = \"6 inHg\"\n[vacuum.pump]\ncut_in = \"16 inHg\"\ncut_out = \"20 inHg\"\n";

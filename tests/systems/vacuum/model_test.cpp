@@ -43,6 +43,7 @@ TEST(VacuumModel, FiguresThatCannotBe) {
   EXPECT_EQ(faults(""), 0u);
   EXPECT_EQ(faults("[vacuum.pump]\ncut_in = \"20 inHg\"\ncut_out = \"16 inHg\"\n"), 1u);
   EXPECT_EQ(faults("[vacuum.store]\nbooster_volume = \"50 in3\"\nrear_volume = \"80 in3\"\n"), 1u);
+  EXPECT_EQ(faults("[vacuum.store]\nrear_at_rest = \"80 in3\"\n"), 1u);
 }
 
 }  // namespace

@@ -10,15 +10,6 @@ const std::string valve =
     "cfm\"], "
     "[\"24 inHg\", \"1.6 cfm\"]]\nidle_air = \"15 cfm\"\nthrottle_leak = \"6 cfm\"\n";
 
-TEST(VacuumRequirements, ApplicationsByHand) {  // 80 of 250 in3: 1 + ln 0.5 / ln 0.68 = 2.80
-  const Judging j(hand_car(), "hot-idle");
-  EXPECT_NEAR(*j.one("vacuum.applications").verdict.predicted, 2.797, 0.002);
-  const Judging little(hand_car("[vacuum.store]\nbooster_volume = \"150 in3\"\n"), "hot-idle");
-  EXPECT_LT(*little.one("vacuum.applications").margin(), 0);
-  const Judging tank(hand_car("[vacuum.store]\nbooster_volume = \"150 in3\"\nreservoir = \"150 in3\"\n"), "hot-idle");
-  EXPECT_GT(*tank.one("vacuum.applications").margin(), 0);
-}
-
 TEST(VacuumRequirements, IdleAirByHand) {  // 1 - (1.6 + 6) / 15 at 18 inHg, 1 - (5.5 + 6) / 15 at 9
   const Judging sound(hand_car(valve), "hot-idle"), cam(hand_car(valve + "[vacuum]\nidle = \"9 inHg\"\n"), "hot-idle");
   EXPECT_NEAR(*sound.one("vacuum.idle-air", "hot-idle").verdict.predicted, 1 - 7.6 / 15, 0.01);

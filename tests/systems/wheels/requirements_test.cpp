@@ -46,6 +46,16 @@ TEST(WheelsRequirements, SpeedAndAge) {
   EXPECT_EQ(seven.one("wheels.age").verdict.because.size(), 1u);  // told to have them looked at every year
 }
 
+// What stands on a tyre is read in a minute and may kill: nobody's figure stands in for it.
+TEST(WheelsRequirements, WhatStandsOnTheTyreIsAskedFor) {
+  Build build = hand_car();
+  std::get<wheels::Input>(build.inputs).tyre = {};
+  const Judging j(build, "hot-idle");
+  for (auto* what : {"load", "speed", "age"})
+    EXPECT_EQ(j.one(std::string("wheels.") + what).verdict.missing,
+              std::vector<std::string>{std::string("wheels.tyre.") + what});
+}
+
 TEST(WheelsRequirements, DiameterBySize) {  // 215/70R15: 2 x 215 x 0.70 + 381 = 682 mm; x 0.97 = 661.5; the car's 660.4
   EXPECT_NEAR(predicted(still(), "wheels.diameter"), 660.4 / 661.54 - 1, 1e-4);
   EXPECT_LT(*still("[wheels.tyre]\nsize = \"205/60R15\"\n").one("wheels.diameter").margin(), 0);
