@@ -138,7 +138,8 @@ int run_solve(const Args& args, Console& console) {
   told.tried = !told.settings.empty();
   const Proof after = told.tried ? proved(with_settings(build, told.settings)) : before;
   compare(before, after, solver->judged_by, told);
-  if (args.has("--write") && told.tried) {
+  told.kept_out = args.has("--write") && told.tried && !told.harmed().empty();
+  if (args.has("--write") && told.tried && !told.kept_out) {
     if (const int code = write_into(file, told.settings, console); code != exit_code::good) return code;
     told.written = file;
   }

@@ -100,6 +100,14 @@ int SolveTold::exit_code() const {
   return now(State::fails) || broken ? exit_code::fails : now(State::unproven) ? exit_code::unproven : exit_code::good;
 }
 
+std::vector<const Finding*> SolveTold::harmed() const {
+  std::vector<const Finding*> all;
+  for (auto* list : {&concerned, &elsewhere})
+    for (auto& p : *list)
+      if (p.harms()) all.push_back(p.after);
+  return all;
+}
+
 void compare(const Proof& before, const Proof& after, std::string_view judged_by, SolveTold& told) {
   const auto in = [](const Proof& p, const std::string& id) {
     auto at = std::find_if(p.findings.begin(), p.findings.end(), [&](auto& f) { return f.id == id; });
@@ -148,6 +156,12 @@ std::string solve_page(const SolveTold& told, const WrittenUnits& units, const L
   page.space();
   if (!told.written.empty()) {
     page.text("Wrote into " + clean(told.written) + ":", 0, margin);
+  } else if (told.kept_out) {
+    page.text(harm("Not written") +
+                  ": with it these would lie past a limit that keeps people from harm. Mend them first; "
+                  "what would have been written:",
+              0, margin);
+    for (auto* f : told.harmed()) page.text(touch(clean(f->id)), margin, margin);
   } else {
     page.text("To paste into the build, or written there with --write:", 0, margin);
   }
@@ -169,6 +183,9 @@ std::string solve_json(const SolveTold& told) {
                         {"new", s.text},
                         {"changes", s.changes()},
                         {"toml", s.toml}});
+  Json kept_out_by = Json::array();
+  if (told.kept_out)
+    for (auto* f : told.harmed()) kept_out_by.push_back(f->id);
   for (auto& b : told.solution.because) because.push_back(because_json(b));
   const Json out = {{"build", told.build},
                     {"key", told.solver->key},
@@ -185,7 +202,8 @@ std::string solve_json(const SolveTold& told) {
                     {"formula", told.solver->formula},
                     {"source", told.solver->source},
                     {"caution", caution_json(told.solver->caution)},
-                    {"written", told.written.empty() ? Json(nullptr) : Json(told.written)}};
+                    {"written", told.written.empty() ? Json(nullptr) : Json(told.written)},
+                    {"kept_out_by", std::move(kept_out_by)}};
   return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

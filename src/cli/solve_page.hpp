@@ -22,6 +22,8 @@ struct BeforeAfter {
   bool worse() const {
     return slips() || (before && after && after->state > before->state && after->state != State::tight);
   }
+  /// Worse, and past a limit that keeps people from harm.
+  bool harms() const { return worse() && after->hazard == Hazard::harm && (slips() || after->state == State::fails); }
   static constexpr double slip_counts = 0.01;  ///< of the finding's scale: less is no change to a shop
 };
 
@@ -31,9 +33,13 @@ struct SolveTold {
   Solution solution;
   std::vector<SettingText> settings;
   std::vector<BeforeAfter> concerned;  ///< of the requirement it is judged by
-  std::vector<BeforeAfter> elsewhere;  ///< of all others, those the settings change the state of, or push further past their limit
-  bool tried = false;                  ///< there were settings, and the car was proved with them
-  std::string written;                 ///< file they were written to; empty: none
+  std::vector<BeforeAfter>
+      elsewhere;          ///< of all others, those the settings change the state of, or push further past their limit
+  bool tried = false;     ///< there were settings, and the car was proved with them
+  std::string written;    ///< file they were written to; empty: none
+  bool kept_out = false;  ///< --write was asked, and with the settings somebody would come to harm
+  /// The findings of both lists that keep the settings out of a build.
+  std::vector<const Finding*> harmed() const;
   int exit_code() const;
 };
 

@@ -1,5 +1,7 @@
 #include "physics/atmosphere.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <cmath>
 
 namespace sw::physics {

@@ -18,7 +18,6 @@ namespace sw::physics {
 inline constexpr double standard_pressure_pa = 101325.0;
 inline constexpr double standard_temperature_k = 288.15;
 inline constexpr double air_gas_constant_j_kg_k = 8314.32 / 28.9644;  ///< the standard's own R* and molar mass
-inline constexpr double standard_gravity_m_s2 = 9.80665;
 /// Air as an engine's figures are taken to be corrected to: 25 degC and 101.325 kPa, to four digits.
 inline constexpr double reference_air_density_kg_m3 = 1.184;
 

@@ -1,25 +1,27 @@
 #include "physics/brake_fluid.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <cmath>
 
 namespace sw::physics {
 namespace {
 
-constexpr double zero_c_k = 273.15, water_boils_k = 373.15;
+constexpr double water_boils_k = 373.15;
 
 }  // namespace
 
 BoilingPoints least_boiling(BrakeFluid grade) {
   switch (grade) {
     case BrakeFluid::dot_3:
-      return {205 + zero_c_k, 140 + zero_c_k};
+      return {205 + zero_celsius_k, 140 + zero_celsius_k};
     case BrakeFluid::dot_4:
-      return {230 + zero_c_k, 155 + zero_c_k};
+      return {230 + zero_celsius_k, 155 + zero_celsius_k};
     case BrakeFluid::dot_5:
     case BrakeFluid::dot_5_1:
       break;
   }
-  return {260 + zero_c_k, 180 + zero_c_k};
+  return {260 + zero_celsius_k, 180 + zero_celsius_k};
 }
 
 Slope boiling_at_water_k(const BoilingPoints& points, double water_share) {

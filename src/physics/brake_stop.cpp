@@ -4,9 +4,8 @@ namespace sw::physics {
 namespace {
 
 constexpr double km_h_per_m_s = 3.6;
-constexpr double linear_m_per_km_h = 0.10;
+constexpr double linear_m_per_km_h = allowed_response_s / km_h_per_m_s;
 
-constexpr double foot_m = 0.3048;
 constexpr double depletion[] = {16 * foot_m, 12 * foot_m,  10 * foot_m, 9 * foot_m,
                                 8 * foot_m,  7.5 * foot_m, 7 * foot_m};
 

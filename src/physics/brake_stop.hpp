@@ -8,6 +8,7 @@
 #include <span>
 
 #include "physics/law.hpp"
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 
@@ -19,6 +20,9 @@ inline double stop_time_s(double speed_m_s, double deceleration_m_s2, double del
   return delay_s + speed_m_s / deceleration_m_s2;
 }
 
+/// What the rules allow for response and build-up: 0.10 m for each km/h.
+inline constexpr double allowed_response_s = 0.36;
+
 enum class StopTest { cold, high_speed, hot, failed_circuit };
 struct StopLimit {
   double distance_m, slope_s;  ///< slope: d distance / d speed
@@ -29,6 +33,6 @@ StopLimit stop_limit(StopTest test, double speed_m_s);
 /// Deceleration, m/s2, asked of one stop from 60 mph after the other while the reserve of a vacuum booster runs out,
 /// each at no more than `depletion_pedal_n`: 49 CFR 571.105 Table III, passenger cars with power assist.
 std::span<const double> depletion_m_s2();
-inline constexpr double depletion_pedal_n = 150 * 4.4482216152605;
+inline constexpr double depletion_pedal_n = 150 * lbf_n;
 
 }  // namespace sw::physics

@@ -8,6 +8,8 @@
 #include <variant>
 #include <vector>
 
+#include "quantity/customary.hpp"
+
 namespace sw::physics {
 
 struct SpeedTrace {
@@ -20,7 +22,7 @@ struct HeadingUnit {
 };
 inline constexpr HeadingUnit trace_time_units[] = {{"", 1},        {"s", 1},     {"sec", 1},
                                                    {"seconds", 1}, {"ms", 1e-3}, {"min", 60}};
-inline constexpr HeadingUnit trace_speed_units[] = {{"mph", 0.44704},  {"mi/h", 0.44704}, {"kmh", 1 / 3.6},
+inline constexpr HeadingUnit trace_speed_units[] = {{"mph", mph_m_s},  {"mi/h", mph_m_s}, {"kmh", 1 / 3.6},
                                                     {"km/h", 1 / 3.6}, {"kph", 1 / 3.6},  {"kmph", 1 / 3.6},
                                                     {"m/s", 1}};
 struct TraceFault {
@@ -31,7 +33,7 @@ struct TraceFault {
 using TraceFaults = std::vector<TraceFault>;
 /// What no car of the trade does: faster than 200 mph, or gaining or losing more than a tyre can hold (from memory: the
 /// quickest road tyres brake at little over 1 g).
-inline constexpr double fastest_row_m_s = 200 * 0.44704, steepest_row_m_s2 = 12;
+inline constexpr double fastest_row_m_s = 200 * mph_m_s, steepest_row_m_s2 = 12;
 /// Text of a logger. The first line names the columns: `time` and `speed` in any case, their unit in brackets or after
 /// an underscore (`time_s`, `Speed (km/h)`); other columns are passed over. Cells are parted by commas, or by
 /// semicolons or tabs, and then a decimal may have a comma.

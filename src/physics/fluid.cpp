@@ -5,11 +5,12 @@
 
 #include "physics/atmosphere.hpp"
 #include "physics/gasoline.hpp"
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 namespace {
 
-constexpr double zero_c_k = 273.15, table_end_k = zero_c_k + 140;
+constexpr double table_end_k = zero_celsius_k + 140;
 constexpr double water_fit_pressure_pa = 4e5;  // above saturation at 140 degC; liquid properties hardly know pressure
 
 struct Eval {
@@ -50,7 +51,7 @@ FluidState fluid_state(Fluid fluid, double mass_fraction, double temperature_k, 
 
 Slope freezing_temperature(Fluid fluid, double mass_fraction) {
   if (is_glycol(fluid)) return glycol_freezing(glycol_of(fluid), mass_fraction);
-  return {zero_c_k, 0, fluid == Fluid::water};
+  return {zero_celsius_k, 0, fluid == Fluid::water};
 }
 
 Slope boiling_temperature(Fluid fluid, double mass_fraction, double pressure_pa) {
@@ -90,8 +91,8 @@ std::optional<CoolantTable> CoolantTable::make(Fluid fluid, double mass_fraction
   if (!plain && (!is_glycol(fluid) || !(mass_fraction > 0 && mass_fraction <= 0.6))) return std::nullopt;
   CoolantTable c;
   if (plain) {
-    c.base_k_ = zero_c_k + 70;
-    c.low_k_ = zero_c_k;
+    c.base_k_ = zero_celsius_k + 70;
+    c.low_k_ = zero_celsius_k;
     c.data_end_k_ = table_end_k;
     c.density_ = fit_water([](double t) { return water(t, water_fit_pressure_pa).density_kg_m3; }, c.base_k_, 70);
     c.specific_heat_ =
@@ -105,7 +106,7 @@ std::optional<CoolantTable> CoolantTable::make(Fluid fluid, double mass_fraction
   const auto cubics = glycol_cubics(glycol_of(fluid), mass_fraction);
   c.base_k_ = cubics.base_k;
   c.low_k_ = glycol_freezing(glycol_of(fluid), mass_fraction).value;
-  c.data_end_k_ = zero_c_k + 100;
+  c.data_end_k_ = zero_celsius_k + 100;
   c.density_ = widen(cubics.density);
   c.specific_heat_ = widen(cubics.specific_heat);
   c.conductivity_ = widen(cubics.conductivity);

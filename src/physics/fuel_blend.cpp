@@ -3,11 +3,12 @@
 #include <cmath>
 
 #include "physics/gasoline.hpp"
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 namespace {
 
-constexpr double full_rise_pa = 6894.757293168361, full_at = 0.05, known_to = 0.15;
+constexpr double full_rise_pa = psi_pa, full_at = 0.05, known_to = 0.15;
 constexpr double usual_slope_k_percent = 3 / 1.8;  ///< AP-42 for gasoline: 3 degF a percent
 constexpr double coldest_k = 255.37, table_end_k = 310.93;
 constexpr double ethanol_kg_m3 = 789, ethanol_at_k = 293.15, ethanol_swells_1_k = 0.00109;
@@ -39,7 +40,7 @@ double fuel_bubble_k(double reid_pa, double ethanol_share, double pressure_pa) {
 }
 
 double blend_mass_ratio(double share) {
-  const double ethanol = share * ethanol_kg_m3, gasoline = (1 - share) * 745;
+  const double ethanol = share * ethanol_kg_m3, gasoline = (1 - share) * gasoline_15c_kg_m3;
   const double heat =
       (ethanol * ethanol_heating_value_j_kg + gasoline * gasoline_heating_value_j_kg) / (ethanol + gasoline);
   return gasoline_heating_value_j_kg / heat;

@@ -6,7 +6,6 @@
 namespace sw::physics {
 namespace {
 
-constexpr double least_share = 0.6, greatest_share = 1.25;  ///< of the rated volts
 constexpr double relief_opens_over = 0.1;  ///< of its pressure, from opening to passing the free flow (common practice)
 constexpr double search_end_pa = 5e6;      ///< no fuel pump reaches that
 
@@ -42,7 +41,7 @@ PumpFlow pump_flow(const PumpCurve& curve, double pressure_pa, double volts_shar
   PumpFlow out;
   const auto rated = curve.at(pressure_pa);
   const double turned = rated.flow_m3_s - curve.free_m3_s() * (1 - volts_share);
-  out.valid = volts_share >= least_share && volts_share <= greatest_share && rated.inside;
+  out.valid = volts_share >= least_volts_share && volts_share <= most_volts_share && rated.inside;
   if (turned <= 0 || volts_share <= 0) return out;
   double d_spill = 0;
   if (relief_pa && pressure_pa > *relief_pa) {

@@ -18,6 +18,8 @@
 
 namespace sw::physics {
 
+inline constexpr double least_volts_share = 0.6, most_volts_share = 1.25;  ///< of the rated volts
+
 class PumpCurve {
  public:
   /// Flow against pressure across the pump, m3/s against Pa. Empty where flow grows with pressure anywhere or the

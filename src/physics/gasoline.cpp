@@ -1,5 +1,7 @@
 #include "physics/gasoline.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <array>
 #include <cmath>
 
@@ -8,7 +10,7 @@ namespace sw::physics {
 FluidState gasoline(double temperature_k) {
   const double rise_k = temperature_k - 288.15;
   FluidState s;
-  s.density_kg_m3 = 745 * (1 - 0.00095 * rise_k);
+  s.density_kg_m3 = gasoline_15c_kg_m3 * (1 - 0.00095 * rise_k);
   s.specific_heat_j_kg_k = 2060 + 4.0 * rise_k;
   s.conductivity_w_m_k = 0.117;
   s.viscosity_pa_s = 0.60e-3 * std::exp(1050 * (1 / temperature_k - 1 / 288.15));
@@ -17,7 +19,7 @@ FluidState gasoline(double temperature_k) {
 }
 
 VapourPressure gasoline_vapour_pressure(double reid_pa, double temperature_k, double slope_k_percent) {
-  constexpr double psi_pa = 6894.757293168361, rankine_k = 1.8;
+  constexpr double rankine_k = 1.8;
   const double reid_psi = reid_pa / psi_pa, slope_f = rankine_k * slope_k_percent;
   const double root = std::sqrt(slope_f), log_r = std::log(reid_psi);
   const double a = 15.64 - 1.854 * root - (0.8742 - 0.3280 * root) * log_r;

@@ -19,6 +19,7 @@
 
 namespace sw::physics {
 
+inline constexpr double gasoline_15c_kg_m3 = 745;
 FluidState gasoline(double temperature_k);
 
 struct VapourPressure {

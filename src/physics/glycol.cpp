@@ -1,11 +1,12 @@
 #include "physics/glycol.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <cmath>
 
 namespace sw::physics {
 namespace {
 
-constexpr double zero_c_k = 273.15;
 constexpr double water_molar_kg_mol = 18.01528e-3, water_density_20_kg_m3 = 998.2;
 
 // Rows in the order of the tables: C00 C01 C02 C03, C10 … C13, C20 … C23, C30 … C32, C40 C41, C50; columns freezing
@@ -83,7 +84,7 @@ GlycolCubics glycol_cubics(Glycol glycol, double mass_fraction) {
   const Data& d = data(glycol);
   const double x = 100 * mass_fraction - d.mean_percent;
   GlycolCubics c;
-  c.base_k = zero_c_k + d.mean_c;
+  c.base_k = zero_celsius_k + d.mean_c;
   for (auto& r : d.rows) {
     const double xi = std::pow(x, r.i);
     const auto j = static_cast<std::size_t>(r.j);
@@ -105,14 +106,14 @@ FluidState glycol_water(Glycol glycol, double mass_fraction, double temperature_
   s.conductivity_w_m_k = cubic(c.conductivity, t);
   s.viscosity_pa_s = std::exp(cubic(c.log_viscosity, t));
   const Slope freezing = glycol_freezing(glycol, mass_fraction);
-  s.valid = freezing.valid && temperature_k >= freezing.value && temperature_k <= zero_c_k + 100;
+  s.valid = freezing.valid && temperature_k >= freezing.value && temperature_k <= zero_celsius_k + 100;
   return s;
 }
 
 Slope glycol_freezing(Glycol glycol, double mass_fraction) {
   const Data& d = data(glycol);
   const double x = 100 * mass_fraction - d.mean_percent;
-  Slope f{zero_c_k, 0, mass_fraction >= 0 && mass_fraction <= 0.6};
+  Slope f{zero_celsius_k, 0, mass_fraction >= 0 && mass_fraction <= 0.6};
   for (auto& r : d.rows) {
     if (r.j != 0) continue;
     f.value += r.freezing * std::pow(x, r.i);

@@ -1,5 +1,7 @@
 #include "physics/manifold.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -14,7 +16,7 @@ ManifoldAt manifold_pressure(double idle_pa, double idle_speed, double speed, do
 }
 
 double cam_vacuum_lost_pa(double duration_rad) {
-  constexpr double stock_deg = 195, in_hg_pa = 3386.389, each_pa = 0.18 * in_hg_pa;
+  constexpr double stock_deg = 195, each_pa = 0.18 * in_hg_pa;
   return std::max(0.0, duration_rad * 180 / std::numbers::pi - stock_deg) * each_pa;
 }
 

@@ -1,5 +1,7 @@
 #include "physics/road_load.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <algorithm>
 #include <cmath>
 

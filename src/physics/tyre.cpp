@@ -1,5 +1,7 @@
 #include "physics/tyre.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <cctype>
 #include <charconv>
 
@@ -30,7 +32,6 @@ bool is_service_text(std::string_view text) {
 }  // namespace
 
 std::optional<TyreSize> tyre_size(std::string_view text) {
-  constexpr double inch = 0.0254;
   for (std::string_view prefix : {"LT", "P", "T"})
     if (text.starts_with(prefix)) {
       text.remove_prefix(prefix.size());
@@ -48,9 +49,9 @@ std::optional<TyreSize> tyre_size(std::string_view text) {
   take(text, " ");
   const auto rim = take_number(text);
   if (!rim || !is_service_text(text)) return {};
-  if (flotation) return TyreSize{*first * inch, *second * inch, *rim * inch, {}};
+  if (flotation) return TyreSize{*first * inch_m, *second * inch_m, *rim * inch_m, {}};
   const double width = *first * 1e-3, aspect = *second / 100;
-  return TyreSize{*rim * inch + 2 * width * aspect, width, *rim * inch, aspect};
+  return TyreSize{*rim * inch_m + 2 * width * aspect, width, *rim * inch_m, aspect};
 }
 
 double gearing_rad_m(double axle, double gear, double diameter_m, double slip) {

@@ -1,5 +1,7 @@
 #include "physics/wire.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -10,7 +12,7 @@
 namespace sw::physics {
 namespace {
 
-constexpr double mm2 = 1e-6, zero_celsius_k = 273.15, tabled_at_k = 293.15;
+constexpr double mm2 = 1e-6, tabled_at_k = 293.15;
 constexpr int gauges[] = {-3, -2, -1, 0, 1, 2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30};
 
 struct TablePoint {
@@ -61,7 +63,7 @@ WireResistance flexible_resistance(double mohm_per_m, double temperature_k) {
 
 }  // namespace
 
-double gauge_diameter_m(double gauge) { return 0.005 * 0.0254 * std::pow(92.0, (36 - gauge) / 39); }
+double gauge_diameter_m(double gauge) { return 0.005 * inch_m * std::pow(92.0, (36 - gauge) / 39); }
 
 double gauge_area_m2(double gauge) {
   const double d = gauge_diameter_m(gauge);
@@ -71,7 +73,7 @@ double gauge_area_m2(double gauge) {
 double round_diameter_m(double area_m2) { return std::sqrt(4 / std::numbers::pi * area_m2); }
 
 double area_gauge(double area_m2) {
-  return 36 - 39 * std::log(round_diameter_m(area_m2) / (0.005 * 0.0254)) / std::log(92.0);
+  return 36 - 39 * std::log(round_diameter_m(area_m2) / (0.005 * inch_m)) / std::log(92.0);
 }
 
 std::optional<int> gauge_for_area(double area_m2) {

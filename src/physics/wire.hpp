@@ -9,9 +9,11 @@
 #include <optional>
 #include <string>
 
+#include "quantity/customary.hpp"
+
 namespace sw::physics {
 
-inline constexpr double copper_resistivity_20c_ohm_m = 10.371 * 5.067074790974977e-10 / 0.3048;  ///< 1 cmil in m2
+inline constexpr double copper_resistivity_20c_ohm_m = 10.371 * 5.067074790974977e-10 / foot_m;  ///< 1 cmil in m2
 inline constexpr double copper_alpha_20c_per_k = 0.00393;
 
 double gauge_diameter_m(double gauge);

@@ -5,6 +5,7 @@
 #include <numbers>
 #include <optional>
 
+#include "quantity/customary.hpp"
 #include "quantity/respell.hpp"
 #include "quantity/unit_table.hpp"
 #include "quantity/wire_gauge.hpp"
@@ -184,7 +185,7 @@ class UnitReader {
     Unit out{dimension_of(p.exponents), p.factor};
     if (out.dimension == dim::mass * dim::length && p.pounds == 1) {
       out.dimension = dim::torque;
-      out.factor *= standard_gravity;
+      out.factor *= standard_gravity_m_s2;
     } else if (out.dimension == dim::angle / dim::length && p.turns == 1) {
       out.dimension = dim::per_length;
       out.factor /= 2 * std::numbers::pi;
@@ -282,6 +283,8 @@ std::variant<Unit, TextFault> parse_unit_for(std::string_view text, const Kind& 
     if (kind.dimension == dim::none) return Unit{};
     return unit_fault(text, kind, "which is empty", offered(kind));
   }
+  // The one name that means two things: of an acceleration it is standard gravity, and a gram is none.
+  if (text == "g" && kind.dimension == dim::acceleration) return Unit{dim::acceleration, standard_gravity_m_s2};
   auto read = read_for(text, kind);
   if (auto* trouble = std::get_if<Trouble>(&read))
     return unit_fault(text, kind, std::move(trouble->remark), std::move(trouble->hint));

@@ -6,17 +6,17 @@
 #include <string>
 #include <vector>
 
+#include "quantity/customary.hpp"
+
 namespace sw {
 namespace {
 
 // Defined exactly: inch (25.4 mm), pound (0.45359237 kg), gallon (231 in3), and what is built of them with standard
 // gravity. International Table BTU: 1 BTU/lb = 2.326 kJ/kg and so 1055.05585262 J. Source of all: NIST SP 811 (2008),
 // appendix B.8, which also has the conventional inch of mercury and of water.
-constexpr double inch = 0.0254, foot = 12 * inch, mile = 5280 * foot;
+constexpr double inch = inch_m, foot = foot_m, mile = mile_m;
 constexpr double gallon = 231 * inch * inch * inch;
-constexpr double pound = 0.45359237;
-constexpr double pound_force = pound * standard_gravity;
-constexpr double psi = pound_force / (inch * inch);
+constexpr double pound = pound_kg, pound_force = lbf_n, psi = psi_pa;
 constexpr double btu = 1055.05585262;
 constexpr double turn = 2 * std::numbers::pi;
 constexpr double circular_mil = std::numbers::pi / 4 * (inch / 1000) * (inch / 1000);
@@ -63,7 +63,7 @@ constexpr NamedUnit table[] = {
     {"year", {dim::time, 365 * 86400.0}},  // of 365 days, as in SP 811
     {"A", {dim::current, 1}, "umk"},
     {"K", {dim::temperature, 1}, "m"},
-    {"degC", {dim::temperature, 1, 273.15}},
+    {"degC", {dim::temperature, 1, zero_celsius_k}},
     {"degR", {dim::temperature, rankine}},
     {"degF", {dim::temperature, rankine, 459.67 * rankine}},
     {"rad", {dim::angle, 1}, "m"},
@@ -90,7 +90,7 @@ constexpr NamedUnit table[] = {
     {"psia", counted_from(Reference::absolute, psi)},
     {"psig", counted_from(Reference::gauge, psi)},
     {"ksi", {dim::pressure, 1000 * psi}},
-    {"inHg", {dim::pressure, 3386.389}},
+    {"inHg", {dim::pressure, in_hg_pa}},
     {"inH2O", {dim::pressure, 249.0889}},
     {"cfm", {dim::volume_flow, foot* foot* foot / 60}},
     {"gph", {dim::volume_flow, gallon / 3600}},

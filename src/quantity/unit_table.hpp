@@ -14,9 +14,6 @@ struct NamedUnit {
   std::string_view prefixes = {};  ///< those of u m c k M the unit is written with
 };
 
-/// Standard acceleration of gravity, m/s2, exact by definition (3rd CGPM, 1901; NIST SP 811 appendix B.8).
-inline constexpr double standard_gravity = 9.80665;
-
 std::span<const NamedUnit> named_units();
 /// The unit of that name, with or without a prefix; none where the table has no such name.
 std::optional<Unit> find_unit(std::string_view name);

@@ -12,8 +12,8 @@ namespace {
 
 constexpr double lowest = 3.0, highest = 7.0, step = 0.1;  ///< pedals that are made (common practice)
 /// What a ratio moves: force first, then travel.
-constexpr std::string_view by_force[] = {"brakes.pedal-force", "brakes.booster-failed", "brakes.circuit-lost",
-                                         "brakes.stopping-distance"};
+constexpr std::string_view by_force[] = {"brakes.pedal-force",       "brakes.booster-failed",  "brakes.circuit-lost",
+                                         "brakes.stopping-distance", "brakes.engine-off-stop", "brakes.engine-off-row"};
 constexpr std::string_view by_travel[] = {"brakes.pedal-height", "brakes.travel-lost"};
 constexpr std::string_view duties[] = {"panic-stop", "hot-idle"};
 
@@ -122,6 +122,10 @@ Solution solve(const Build& build, const DutySet& set) {
   out.settings.push_back({"brakes.pedal.ratio", best.ratio});
   out.says = "Pedal ratio " + one_place(best.ratio) + ": force and travel both hold from " + one_place(least) + " to " +
              one_place(most) + ".";
+  if (best.ratio < lowest + step / 2 || best.ratio > highest - step / 2)
+    out.says += " It lies at the end of the pedals that are made: " +
+                std::string(best.ratio < lowest + step / 2 ? "a larger" : "a smaller") +
+                " master bore would leave more to spare.";
   out.because.push_back({.what = "margin of the force, in its scale", .value = best.force(), .unit = "%"});
   out.because.push_back({.what = "margin of the travel, in its scale", .value = best.travel(), .unit = "%"});
   return out;
@@ -135,8 +139,8 @@ const Solver pedal_ratio{
     .judged_by = "brakes.pedal-force",
     .caution = Caution::braking_loss,
     .formula =
-        "of the ratios from 2 to 8, in steps of a tenth, the one at which the worst of force (with and without "
-        "assist, with a circuit lost) and travel (whole, with a circuit lost) has most to spare",
+        "of the ratios from 3 to 7, in steps of a tenth, the one at which the worst of force (with and without "
+        "assist, with the engine off, with a circuit lost) and travel (whole, with a circuit lost) has most to spare",
     .source = "the requirements named, each with its own source",
     .solve = solve};
 

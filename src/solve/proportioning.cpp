@@ -12,9 +12,9 @@ namespace {
 
 /// Adhesion by which the front is to lead: a pad of 5 % less friction than its sheet says then changes nothing.
 constexpr double reserve = 0.02;
-constexpr double trade_step_pa = 10 * brakes::psi_pa;  ///< to which a valve is set by its gauge
-constexpr double highest_pa = 1500 * brakes::psi_pa;   ///< above which no valve of this kind begins
-constexpr double least_knee_pa = 50 * brakes::psi_pa;  ///< below which none does
+constexpr double trade_step_pa = 10 * psi_pa;  ///< to which a valve is set by its gauge
+constexpr double highest_pa = 1500 * psi_pa;   ///< above which no valve of this kind begins
+constexpr double least_knee_pa = 50 * psi_pa;  ///< below which none does
 constexpr double slope_step = 0.05;
 
 brakes::Valve& valve_of(Build& b, std::size_t index) {
@@ -105,7 +105,7 @@ std::optional<std::size_t> the_valve(const Build& build, Solution& out) {
   return std::nullopt;
 }
 
-std::string in_psi(double pa) { return std::to_string(std::lround(pa / brakes::psi_pa)) + " psi"; }
+std::string in_psi(double pa) { return std::to_string(std::lround(pa / psi_pa)) + " psi"; }
 
 Solution solve(const Build& build, const DutySet&) {
   Solution out;
@@ -142,7 +142,7 @@ Solution solve(const Build& build, const DutySet&) {
              (slope_too ? ", with a slope of " + std::to_string(std::lround(found->slope * 100)) +
                               " % (that of the valve lets the rear lock first at any knee)"
                         : "") +
-             ": the front locks first from 0.15 to 0.80 of gravity" + (laden ? ", light and laden" : "") +
+             ": the front locks first from 0.15 to 0.80 g" + (laden ? ", light and laden" : "") +
              (spare ? "." : ", with nothing to spare.");
   tell(out, trial, *found, sets);
   return out;
@@ -157,7 +157,7 @@ const Solver proportioning{
     .caution = Caution::braking_loss,
     .formula =
         "the highest knee, in steps of 10 psi and at the valve's slope (a lower one where that cannot), at which "
-        "the front uses at least 0.02 more adhesion than the rear at every rate from 0.15 to 0.80 of gravity, "
+        "the front uses at least 0.02 more adhesion than the rear at every rate from 0.15 to 0.80 g, "
         "light and laden",
     .source = "49 CFR 571.135 S7.2 and UN R13-H annex 5 (from memory); the 0.02 to spare: common practice",
     .solve = solve};

@@ -143,7 +143,10 @@ void brake_balance(const BalanceIn& in, BalanceOut& out, Remarks& say) {
   }
   if (in.front_share) {
     out.lock_both = physics::both_lock_rate(car, *in.front_share);
+    constexpr double best_road_tyre = 1.1;  // dry, common practice
     if (!out.lock_both) say.note("with that share the rear locks first at any adhesion");
+    if (out.lock_both && *out.lock_both > best_road_tyre)
+      say.note("both lock together only where no road tyre grips: on any road the front locks first");
   }
   if (in.front_share && in.adhesion) lock_order(car, in, out, say);
   if (!in.rate) return;

@@ -1,6 +1,7 @@
 // Sums of pipes: friction, local losses, pressure lost, flow.
 #include "physics/atmosphere.hpp"
 #include "physics/pipe.hpp"
+#include "quantity/customary.hpp"
 #include "sum/families.hpp"
 #include "sum/fluid_args.hpp"
 
@@ -185,7 +186,7 @@ void pipe_loss(const PipeIn& in, PipeOut& out, Remarks& say) {
   const double flow_m3_s = in.flow ? in.flow->si : in.speed->si * physics::pipe_area_m2(pipe.bore_m);
   const auto s = physics::pipe_drop(pipe, {f.density_kg_m3, f.viscosity_pa_s}, flow_m3_s, regime_of(in));
   out.pressure_drop = PressureDifference{s.pressure_drop_pa};
-  out.head = Length{s.pressure_drop_pa / (f.density_kg_m3 * physics::standard_gravity_m_s2)};
+  out.head = Length{s.pressure_drop_pa / (f.density_kg_m3 * standard_gravity_m_s2)};
   show(s, in, out, say);
 }
 

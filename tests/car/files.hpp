@@ -67,10 +67,11 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "leverage") return by_car("16", "18", "10");
   if (key == "residual") return table == "brakes.rear" || car == "pickup" ? "10 psi" : "0 psi";
   if (const auto b = brakes.find(key); b != brakes.end() && table.starts_with("brakes")) return b->second;
+  if (key == "relief") return by_car("85 psi", "6 psi", "4 psi");
   static const std::map<std::string, std::string> fuel = {
-      {"bonded", "true"},  {"rollover_valve", "true"},   {"relief", "85 psi"},       {"outlet", "37 deg"},
-      {"inlet", "37 deg"}, {"start", "37 deg"},          {"end", "37 deg"},          {"rating", "180 psi"},
-      {"age", "1 year"},   {"exhaust_distance", "6 in"}, {"engine_stopped", "true"}, {"impact", "true"}};
+      {"bonded", "true"},           {"rollover_valve", "true"}, {"outlet", "37 deg"},  {"inlet", "37 deg"},
+      {"start", "37 deg"},          {"end", "37 deg"},          {"rating", "180 psi"}, {"age", "1 year"},
+      {"exhaust_distance", "6 in"}, {"engine_stopped", "true"}, {"impact", "true"}};
   if (const auto f = fuel.find(key); f != fuel.end() && table.starts_with("fuel")) return f->second;
   static const std::map<std::string, std::string> rolling = {{"barrel_radius", "7.16 in"},
                                                              {"caliper_radius", "6.85 in"},

@@ -50,6 +50,24 @@ TEST(SolvePage, BreakingSomethingElseIsNoSuccess) {
   EXPECT_EQ(told.exit_code(), exit_code::fails);
 }
 
+// What --write must not do: move a car past a limit that keeps people from harm; a nuisance it may.
+TEST(SolvePage, HarmElsewhereKeepsTheSettingsOut) {
+  for (const Hazard hazard : {Hazard::harm, Hazard::nuisance}) {
+    SolveTold told{.solver = &invented, .tried = true, .kept_out = true};
+    Finding wire = thick_wire();
+    wire.hazard = hazard;
+    const Proof before = proof_of({short_of_current(), wire});
+    wire.state = State::fails;
+    const Proof after = proof_of({mended(), wire});
+    compare(before, after, "charging.balance", told);
+    EXPECT_EQ(told.harmed().size(), hazard == Hazard::harm ? 1u : 0u);
+    if (hazard == Hazard::harm) {
+      EXPECT_NE(solve_page(told, {}, {}).find("Not written"), std::string::npos);
+      EXPECT_NE(solve_json(told).find("\"kept_out_by\": [\n    \"" + wire.id), std::string::npos) << solve_json(told);
+    }
+  }
+}
+
 TEST(SolvePage, MissingCountsBeforeTrouble) {
   SolveTold told{.solver = &invented};
   told.solution.trouble = "no fan is that small";

@@ -48,7 +48,9 @@ TEST(Touched, NoMarginMovesInADutyThatIsLeftOut) {
     for (auto& b : j.all()) {
       if (b.duty < 0 || touched.by(path)[static_cast<std::size_t>(b.duty)]) continue;
       for (auto& m : after.all())
-        if (m.same_as(b)) EXPECT_EQ(m.margin(), b.margin()) << path << " moves " << b.requirement->id;
+        if (m.same_as(b)) {
+          EXPECT_EQ(m.margin(), b.margin()) << path << " moves " << b.requirement->id;
+        }
     }
   }
 }

@@ -75,7 +75,9 @@ TEST(Validity, OfThePartAndOnlyWhileItMatters) {
     const Car car(own, lasting(9));
     const auto found = breaches(car.graph, car.run());
     ASSERT_EQ(found.size(), is_on ? 1u : 0u);
-    if (is_on) EXPECT_GE(car.run().time[found[0].row], 5.0 - 1e-6);
+    if (is_on) {
+      EXPECT_GE(car.run().time[found[0].row], 5.0 - 1e-6);
+    }
   }
 }
 

@@ -60,6 +60,10 @@ std::size_t hardest_row(const Evidenced& run);
 }  // namespace road
 
 inline const Model& of(const void* model) { return *static_cast<const Model*>(model); }
+/// A rate of braking, a share of gravity, as a line of a because-list.
+inline Because told_rate(std::string what, double rate) {
+  return told(std::move(what), rate * standard_gravity_m_s2, kind::acceleration, "g");
+}
 /// `format` with two figures in it.
 std::string words(const char* format, double a, double b = 0);
 /// Notes the paths of what is missing; true where nothing is.

@@ -10,14 +10,14 @@
 namespace sw::brakes {
 namespace {
 
-constexpr double most_line_pa = 60e6;  ///< ten times what a foot can do: where the search for a pressure begins
-constexpr double response_s = 0.36;    ///< 0.10 V in km/h and m (UN R13-H annex 3, from memory)
+constexpr double search_to_pa = 60e6;  ///< ten times what a foot can do
 
 }  // namespace
 
 Stopped stopped(double mass_kg, double front_share, double height_m, double wheelbase_m, double wheel_radius_m,
                 bool laden) {
-  return {{wheelbase_m, (1 - front_share) * wheelbase_m, height_m}, mass_kg * gravity_m_s2, wheel_radius_m, laden};
+  return {
+      {wheelbase_m, (1 - front_share) * wheelbase_m, height_m}, mass_kg * standard_gravity_m_s2, wheel_radius_m, laden};
 }
 
 double cylinder_pressure(const AxleModel& axle, double line_pa, bool laden) {
@@ -35,7 +35,7 @@ double braking_force(const Model& m, double line_pa, const Stopped& s) {
 
 double line_pressure_for(const Model& m, double force_n, const Stopped& s) {
   if (force_n <= 0) return 0;
-  return reach(most_line_pa, force_n, [&](double p) { return braking_force(m, p, s); });
+  return reach(search_to_pa, force_n, [&](double p) { return braking_force(m, p, s); });
 }
 
 double assist_at(const Model& m, double vacuum_pa) {
@@ -68,7 +68,7 @@ Lock first_lock(const Model& m, double adhesion, const Stopped& s) {
     const auto use = use_at(m, p, s);
     return use.valid ? std::max(use.front, use.rear) : HUGE_VAL;
   };
-  const double p = reach(most_line_pa, adhesion, most);
+  const double p = reach(search_to_pa, adhesion, most);
   const auto use = use_at(m, p, s);
   const bool rear = use.rear > use.front;
   return {use.rate, p, rear ? use.front : use.rear, rear};
@@ -100,7 +100,7 @@ double rate_at_pedal(const Model& m, double pedal_n, double vacuum_pa, const Sto
 }
 
 double stop_m(double speed_m_s, double rate) {
-  return physics::stop_distance_m(speed_m_s, rate * gravity_m_s2, response_s).value;
+  return physics::stop_distance_m(speed_m_s, rate * standard_gravity_m_s2, physics::allowed_response_s).value;
 }
 
 }  // namespace sw::brakes

@@ -2,12 +2,10 @@
 // What pedal, lines and brakes give: pressures, forces and the rate at which an axle locks. Blocks, requirements and
 // solvers all ask these functions. Rates are shares of gravity; pressures Pa gauge at the master cylinder unless said.
 #include "physics/brake_balance.hpp"
+#include "quantity/customary.hpp"
 #include "systems/brakes/brakes.hpp"
 
 namespace sw::brakes {
-
-inline constexpr double gravity_m_s2 = 9.80665;
-inline constexpr double psi_pa = 6894.757293168, lbf_n = 4.4482216152605, inch_m = 0.0254;
 
 /// The car a stop is made with.
 struct Stopped {

@@ -74,7 +74,7 @@ void first_stop(const void* model, const Evidenced& run, std::vector<Verdict>& o
     v.high = v.scale = physics::stop_limit(physics::StopTest::cold, hundred_km_h_m_s).distance_m;
     v.because.push_back(told("vacuum as the engine stops", off.vacuum_pa, kind::vacuum, "inHg"));
     v.because.push_back(told("vacuum with the brakes hard on", on, kind::vacuum, "inHg"));
-    v.because.push_back(told("share of gravity at 500 N, or at the first lock", rate, kind::number, ""));
+    v.because.push_back(told_rate("rate at 500 N, or at the first lock", rate));
   }
   out.push_back(std::move(v));
 }
@@ -89,7 +89,7 @@ void stops_in_a_row(const void* model, const Evidenced& run, std::vector<Verdict
     int stop = 0, worst_stop = 0;
     for (const double asked_m_s2 : physics::depletion_m_s2()) {
       ++stop;
-      const double rate = asked_m_s2 / gravity_m_s2, on = off.applied(vacuum, rate);
+      const double rate = asked_m_s2 / standard_gravity_m_s2, on = off.applied(vacuum, rate);
       const double pedal = pedal_at_pressure(m, line_pressure_for(m, rate * off.car.weight_n, off.car), on);
       if (!v.predicted || pedal > *v.predicted)
         v.predicted = pedal, worst_stop = stop, worst_rate = rate, worst_vacuum = on;
@@ -99,7 +99,7 @@ void stops_in_a_row(const void* model, const Evidenced& run, std::vector<Verdict
     }
     v.high = v.scale = physics::depletion_pedal_n;
     v.because.push_back(told("hardest is stop", worst_stop, kind::number, ""));
-    v.because.push_back(told("its share of gravity", worst_rate, kind::number, ""));
+    v.because.push_back(told_rate("its rate", worst_rate));
     v.because.push_back(told("its vacuum with the brakes on", worst_vacuum, kind::vacuum, "inHg"));
   }
   out.push_back(std::move(v));
@@ -115,8 +115,9 @@ std::vector<Requirement> made() {
       .quantity = &kind::length,
       .unit = "m",
       .source = "49 CFR 571.135 S7.7: 70 m from 100 km/h at 500 N, store filled, engine off",
-      .formula = "air of the store pressed together by the first application, p (S - r0) / (S - r); then as the stop "
-                 "from 100 km/h",
+      .formula =
+          "air of the store pressed together by the first application, p (S - r0) / (S - r); then as the stop "
+          "from 100 km/h",
       .duties = idling,
       .needs = needs(),
       .own_missing = true,
@@ -127,9 +128,11 @@ std::vector<Requirement> made() {
   row.title = "stops in a row with the engine off";
   row.quantity = &kind::force;
   row.unit = "lbf";
-  row.source = "49 CFR 571.105 Table III: 16, 12, 10, 9, 8, 7.5 and 7 ft/s2 one after the other at no more than 150 lbf";
-  row.formula = "each stop presses the store's air together by its share of a full application, each release lets the "
-                "rear chambers' air in; pedal force at that vacuum, the hardest of the seven";
+  row.source =
+      "49 CFR 571.105 Table III: 16, 12, 10, 9, 8, 7.5 and 7 ft/s2 one after the other at no more than 150 lbf";
+  row.formula =
+      "each stop presses the store's air together by its share of a full application, each release lets the "
+      "rear chambers' air in; pedal force at that vacuum, the hardest of the seven";
   row.evaluate = stops_in_a_row;
   return {first, row};
 }

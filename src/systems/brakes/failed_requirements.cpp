@@ -9,10 +9,8 @@
 namespace sw::brakes {
 namespace {
 
-/// Mean rate that the stop from 100 km/h with something failed asks (49 CFR 571.135 S7.10 and S7.11: 168 m), as a share
-/// of gravity.
-const double failed_rate =
-    physics::stop_limit(physics::StopTest::failed_circuit, hundred_km_h_m_s).deceleration_m_s2 / gravity_m_s2;
+/// Mean deceleration that the stop from 100 km/h with something failed asks (49 CFR 571.135 S7.10 and S7.11: 168 m).
+const double failed_m_s2 = physics::stop_limit(physics::StopTest::failed_circuit, hundred_km_h_m_s).deceleration_m_s2;
 constexpr double parking_grade = 0.20, hand_n = 400, foot_n = 500;  ///< 49 CFR 571.135 S7.12
 constexpr double barely = 0.01;                                     ///< a rate below which no distance is told
 
@@ -33,9 +31,9 @@ void booster_failed(const void* model, const Evidenced& run, std::vector<Verdict
   const std::size_t row = road::hardest_row(run);
   const Stopped s = road::car_at(run, row, road::laden_known(run));
   const double rate = rate_at_pedal(m, panic_n, 0, s);
-  Verdict v{.predicted = rate,
-            .low = failed_rate,
-            .scale = failed_rate,
+  Verdict v{.predicted = rate * standard_gravity_m_s2,
+            .low = failed_m_s2,
+            .scale = failed_m_s2,
             .row = row,
             .fix_hint = "a smaller master bore or a longer pedal ratio, or more torque a psi"};
   v.because.push_back(
@@ -53,8 +51,8 @@ void circuit_lost(const void* model, const Evidenced& run, std::vector<Verdict>&
   if (!m.two_circuits()) {
     out.push_back({.place = "the only one lost",
                    .predicted = 0.0,
-                   .low = failed_rate,
-                   .scale = failed_rate,
+                   .low = failed_m_s2,
+                   .scale = failed_m_s2,
                    .row = row,
                    .fix_hint = "a tandem master cylinder with a line to each axle"});
     return;
@@ -63,9 +61,9 @@ void circuit_lost(const void* model, const Evidenced& run, std::vector<Verdict>&
   for (const Lost lost : {Lost::first, Lost::second}) {
     const double rate = std::min(force_left(m, lost, line, s) / s.weight_n, lock_left(m, lost, s));
     Verdict v{.place = lost_words(static_cast<Split>(m.split.value), lost),
-              .predicted = rate,
-              .low = failed_rate,
-              .scale = failed_rate,
+              .predicted = rate * standard_gravity_m_s2,
+              .low = failed_m_s2,
+              .scale = failed_m_s2,
               .row = row,
               .fix_hint =
                   "more torque a psi on the axle that is left, or a valve that opens when the other circuit "
@@ -93,9 +91,10 @@ void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& 
         .scale = m.pedal_m.value,
         .row = row,
         .fix_hint = "a larger master bore, a shorter pedal ratio, or a shorter chamber for the circuit that fails"};
-    const auto line = pressure_left_for(m, lost, failed_rate * s.weight_n, s);
+    const auto line = pressure_left_for(m, lost, failed_m_s2 / standard_gravity_m_s2 * s.weight_n, s);
     if (!line) {
-      v.reason = "what is left does not brake that hard at 14 MPa (2030 psi), where the law of what brakes take up ends";
+      v.reason =
+          "what is left does not brake that hard at 14 MPa (2030 psi), where the law of what brakes take up ends";
       out.push_back(std::move(v));
       continue;
     }
@@ -115,7 +114,7 @@ void parking(const void* model, const Evidenced& run, std::vector<Verdict>& out)
     const double force = m.parking_by.value == static_cast<double>(Limb::hand) ? hand_n : foot_n;
     const double at_road =
         force * m.parking_leverage.value * m.parking_factor.value * m.parking_radius_m.value / run.at(0, n_radius);
-    const double sine = at_road / (run.at(0, n_mass) * gravity_m_s2);
+    const double sine = at_road / (run.at(0, n_mass) * standard_gravity_m_s2);
     // More than holds on a wall is told as a grade of ten to one.
     v.predicted = sine < 0.995 ? std::tan(std::asin(sine)) : 10.0;
     if (std::isnan(sine)) v.predicted.reset();

@@ -103,7 +103,6 @@ constexpr FieldInfo axle_table[] = {
         .or_else(0, Source::chosen)
         .says("Whether a fixed caliper has as many pistons on its other side; a sliding one has not."),
     number<&Axle::friction>("friction", "friction")
-        .may_change()
         .from(0.15, 0.7)
         .or_else(0.36)
         .spread(Source::typical, {.share = 0.1})
@@ -112,7 +111,6 @@ constexpr FieldInfo axle_table[] = {
         .says("Pad or lining on its metal, warm.")
         .after("common practice: 0.33 to 0.40"),
     quantity<&Axle::radius>("radius", "working radius", kind::length)
-        .may_change()
         .in("in")
         .above(2, 9)
         .spread(Source::measured, {.absolute = 0.03})

@@ -1,19 +1,21 @@
 #include "systems/brakes/heat.hpp"
 
+#include "quantity/customary.hpp"
+
 #include <algorithm>
 #include <cmath>
 
 namespace sw::brakes {
 namespace {
 
-constexpr double zero_c_k = 273.15, water_boils_k = 100 + zero_c_k;
-constexpr double disc_highest_k = 450 + zero_c_k,
-                 drum_highest_k = 320 + zero_c_k;  ///< organic linings (common practice)
+constexpr double water_boils_k = 100 + zero_celsius_k;
+constexpr double disc_highest_k = 450 + zero_celsius_k,
+                 drum_highest_k = 320 + zero_celsius_k;  ///< organic linings (common practice)
 /// Usual organic lining (common practice): friction steady up to the first, then straight down to the second.
-constexpr double fades_from_k = 250 + zero_c_k, fades_to_k = 550 + zero_c_k, faded = 0.5;
+constexpr double fades_from_k = 250 + zero_celsius_k, fades_to_k = 550 + zero_celsius_k, faded = 0.5;
 constexpr double cylinder_s = 120;  ///< in which cylinder and fluid follow the metal (common practice)
 /// Metal of a car that comes in warm: 49 CFR 571.135 S7.13 begins its snubs between 55 and 65 degC.
-constexpr double warm_k = 65 + zero_c_k;
+constexpr double warm_k = 65 + zero_celsius_k;
 constexpr double wheels_an_axle = 2;
 
 }  // namespace
@@ -42,9 +44,7 @@ double hot_friction(const HeatModel& m, double metal_k) {
 double hot_torque(const AxleModel& axle, double metal_k) {
   const double left = hot_friction(axle.heat, metal_k);
   if (!axle.drum) return left;
-  auto factor = [&](double friction) {
-    return physics::drum_factor(axle.shoes.kind, axle.shoes.shoe, friction).value;
-  };
+  auto factor = [&](double friction) { return physics::drum_factor(axle.shoes.kind, axle.shoes.shoe, friction).value; };
   return factor(left * axle.shoes.friction) / factor(axle.shoes.friction);
 }
 

@@ -107,7 +107,7 @@ void distance(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const double most_m = physics::stop_limit(physics::StopTest::hot, hundred_km_h_m_s).distance_m;
   Verdict v{.predicted = stop_m(hundred_km_h_m_s, h.rate), .high = most_m, .scale = most_m, .fix_hint = fix};
   tell(v, h);
-  v.because.push_back(told("share of gravity at 500 N, or at the first lock", h.rate, kind::number, ""));
+  v.because.push_back(told_rate("rate at 500 N, or at the first lock", h.rate));
   out.push_back(std::move(v));
 }
 
@@ -123,8 +123,8 @@ void share(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   Verdict v{.predicted = hot / cold, .low = least, .scale = least, .fix_hint = fix};
   tell(v, h);
   v.because.push_back(told("force on the pedal in both", pedal, kind::force, "lbf"));
-  v.because.push_back(told("share of gravity cold", cold, kind::number, ""));
-  v.because.push_back(told("share of gravity hot", hot, kind::number, ""));
+  v.because.push_back(told_rate("rate cold", cold));
+  v.because.push_back(told_rate("rate hot", hot));
   out.push_back(std::move(v));
 }
 }  // namespace hot_stop
@@ -183,8 +183,9 @@ std::vector<Requirement> made() {
        .caution = Caution::braking_loss,
        .quantity = &kind::number,
        .unit = "%",
-       .source = "49 CFR 571.135 S7.14: the first hot stop at least 60 % of the cold one's deceleration at no more than "
-                 "its pedal force",
+       .source =
+           "49 CFR 571.135 S7.14: the first hot stop at least 60 % of the cold one's deceleration at no more than "
+           "its pedal force",
        .formula = "rate with hot brakes over rate with cold ones at the pedal force that locks the first axle cold, at "
                   "most 500 N",
        .duties = after_snubs,

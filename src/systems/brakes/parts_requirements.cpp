@@ -66,10 +66,14 @@ void reservoir(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }
 
 void residual_disc(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  each_axle(of(model), [&](const char* place, const AxleModel& a) {
+  auto& m = of(model);
+  each_axle(m, [&](const char* place, const AxleModel& a) {
     if (!a.make.given() || a.drum) return;
     Verdict v{.place = place,
               .fix_hint = "take the drum's residual valve out, also where it hides in the master's port"};
+    const AxleModel& other = &a == &m.front ? m.rear : m.front;
+    if (other.drum && other.residual_pa.given() && other.residual_pa.value < least_drum_pa)
+      v.fix_hint = "the two axles' lines, or their residual valves, look changed over: see which port feeds which axle";
     if (all_given({&a.residual_pa}, v)) {
       v.predicted = a.residual_pa.value;
       v.high = most_disc_pa;
@@ -112,9 +116,9 @@ void reducing_valves(const void* model, const Evidenced& run, std::vector<Verdic
       line.light[0] = line.light[line.valves - 1];
       line.valves = 1;
       const Lock both = first_lock(m, m.dry, s), alone = first_lock(one, m.dry, s);
-      v.because.push_back(told("as built an axle locks at a share of gravity of", both.rate, kind::number, ""));
+      v.because.push_back(told_rate("as built an axle locks at", both.rate));
       v.because.push_back(told("and the other uses an adhesion of", both.other_use, kind::number, ""));
-      v.because.push_back(told("with the last valve alone it locks at", alone.rate, kind::number, ""));
+      v.because.push_back(told_rate("with the last valve alone it locks at", alone.rate));
     }
     out.push_back(std::move(v));
   });

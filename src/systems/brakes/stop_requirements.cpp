@@ -55,17 +55,16 @@ std::string axle_word(bool rear) { return rear ? "rear" : "front"; }
 /// Line that tells the first axle to lock on a road.
 Because lock_told(const Model& m, const char* road, double adhesion, const Stopped& s) {
   const Lock lock = first_lock(m, adhesion, s);
-  return told(std::string(road) + ", the " + axle_word(lock.rear) + " axle locks first, at a share of gravity of",
-              lock.rate, kind::number, "");
+  return told_rate(std::string(road) + ", the " + axle_word(lock.rear) + " axle locks first, at", lock.rate);
 }
 
 /// What helps a foot that must press too hard, by the vacuum that would do.
 std::string more_assist(double vacuum_pa) {
-  constexpr double in_hg_pa = 3386.389;
   if (vacuum_pa > most_working_vacuum_pa) return "more diaphragm area or a smaller master bore: no vacuum is enough";
-  return words("vacuum held at %.0f inHg or more at the booster (a pump with its switch set there; a long camshaft gives "
-               "less), more diaphragm area, or a smaller master bore",
-               std::ceil(vacuum_pa / in_hg_pa));
+  return words(
+      "vacuum held at %.0f inHg or more at the booster (a pump with its switch set there; a long camshaft gives "
+      "less), more diaphragm area, or a smaller master bore",
+      std::ceil(vacuum_pa / in_hg_pa));
 }
 
 /// Both states of load a build gives, each with its place.
@@ -94,7 +93,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
             .scale = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
             .row = row};
   double would_do_pa = 0;
-  v.because.push_back(told("judged at a share of gravity of", rate, kind::number, ""));
+  v.because.push_back(told_rate("judged at", rate));
   v.because.push_back(
       told("line pressure there", line_pressure_for(m, rate * s.weight_n, s), kind::gauge_pressure, "psi"));
   if (m.assisted) {
@@ -107,7 +106,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
     v.because.push_back(told("vacuum that would do", would_do_pa, kind::vacuum, "inHg"));
   }
   for (const double z : {0.3, 0.6})
-    v.because.push_back(told(words("pedal force at %.1f of gravity", z), pedal(z, s), kind::force, "lbf"));
+    v.because.push_back(told(words("pedal force at %.1f g", z), pedal(z, s), kind::force, "lbf"));
   if (road::laden_known(run)) {
     const Stopped heavy = road::car_at(run, row, true);
     v.because.push_back(told("pedal force at that rate, laden", pedal(rate, heavy), kind::force, "lbf"));
@@ -135,7 +134,7 @@ void lock_order_verdicts(const void* model, const Evidenced& run, std::vector<Ve
                               ? "a lower knee or slope of the rear's valve (`solve proportioning` finds it), a valve "
                                 "that feels the load where light and laden ask for two"
                               : "a reducing valve in the rear's line, or smaller rear cylinders"};
-    v.because.push_back(told("least at a share of gravity of", order.rate, kind::number, ""));
+    v.because.push_back(told_rate("least at", order.rate));
     v.because.push_back(told("line pressure there", order.line_pa, kind::gauge_pressure, "psi"));
     v.because.push_back(told("adhesion the front uses there", use.front, kind::number, ""));
     v.because.push_back(told("adhesion the rear uses there", use.rear, kind::number, ""));
@@ -165,8 +164,7 @@ void adhesion_use_verdicts(const void* model, const Evidenced& run, std::vector<
     const Lock lock = first_lock(m, at, s);
     Verdict v{.place = place, .predicted = least, .low = 0.0, .scale = 0.1, .row = row};
     v.because.push_back(told("least on a road of adhesion", at, kind::number, ""));
-    v.because.push_back(told("there the " + axle_word(lock.rear) + " axle locks at a share of gravity of", lock.rate,
-                             kind::number, ""));
+    v.because.push_back(told_rate("there the " + axle_word(lock.rear) + " axle locks at", lock.rate));
     v.because.push_back(told("and the other uses an adhesion of", lock.other_use, kind::number, ""));
     v.fix_hint = "brake force moved to the axle that has grip left: piston areas, or the valve's knee";
     out.push_back(std::move(v));
@@ -187,9 +185,9 @@ void stopping_distance(const void* model, const Evidenced& run, std::vector<Verd
         .scale = cold_stop_m,
         .row = row,
         .fix_hint = "more line pressure at that foot (bore, ratio, booster), more torque a psi, or better balance"};
-    v.because.push_back(told("share of gravity at 500 N, or at the first lock", rate, kind::number, ""));
+    v.because.push_back(told_rate("rate at 500 N, or at the first lock", rate));
     v.because.push_back(lock_told(m, "dry", m.dry, s));
-    v.because.push_back(told("and from 60 mph", stop_m(60 * 0.44704, rate), kind::length, "ft"));
+    v.because.push_back(told("and from 60 mph", stop_m(60 * mph_m_s, rate), kind::length, "ft"));
     out.push_back(std::move(v));
   });
 }
@@ -212,9 +210,9 @@ void lamp(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
                                         v))
     line = pressure_at_stroke(m, m.lamp_travel_m.value / m.ratio.value);
   if (!v.missing.empty()) return out.push_back(std::move(v));
-  v.predicted = braking_force(m, line, s) / s.weight_n;
-  v.high = lamp_rate;
-  v.scale = lamp_rate;
+  v.predicted = braking_force(m, line, s) / s.weight_n * standard_gravity_m_s2;
+  v.high = lamp_rate * standard_gravity_m_s2;
+  v.scale = *v.high;
   v.row = row;
   v.because.push_back(told("line pressure as the lamps come on", line, kind::gauge_pressure, "psi"));
   out.push_back(std::move(v));

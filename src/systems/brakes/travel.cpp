@@ -8,7 +8,7 @@
 namespace sw::brakes {
 namespace {
 
-constexpr double most_line_pa = 14e6;  ///< where the law of what brakes take up ends, and hoses with it
+constexpr double uptake_known_to_pa = 14e6;  ///< where the law of what brakes take up ends, and hoses with it
 
 bool diagonal(const Model& m) { return m.split.value == static_cast<double>(Split::diagonal); }
 
@@ -30,7 +30,7 @@ double stroke_at(const Model& m, double line_pa) {
 
 double pressure_at_stroke(const Model& m, double stroke_m) {
   if (stroke_m <= stroke_at(m, 0)) return 0;
-  return reach(most_line_pa, stroke_m, [&](double p) { return stroke_at(m, p); });
+  return reach(uptake_known_to_pa, stroke_m, [&](double p) { return stroke_at(m, p); });
 }
 
 Chambers chambers(const Model& m) {
@@ -52,8 +52,8 @@ double force_left(const Model& m, Lost lost, double line_pa, const Stopped& s) {
 
 std::optional<double> pressure_left_for(const Model& m, Lost lost, double force_n, const Stopped& s) {
   auto left = [&](double p) { return force_left(m, lost, p, s); };
-  if (!(left(most_line_pa) > force_n)) return std::nullopt;
-  return reach(most_line_pa, force_n, left);
+  if (!(left(uptake_known_to_pa) > force_n)) return std::nullopt;
+  return reach(uptake_known_to_pa, force_n, left);
 }
 
 double stroke_left_at(const Model& m, Lost lost, double line_pa, bool laden) {

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "quantity/customary.hpp"
 #include "systems/cooling/checks.hpp"
 
 namespace sw::cooling {
@@ -80,12 +81,12 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
     const bool apart = f.on_k - f.off_k >= least_apart_k, above = f.off_k >= m.opens_k, soon = f.on_k < m.highest_k;
     out.push_back(
         {.place = f.name,
-         .reason =
-             words("switched off at %.0f degC, thermostat opens at %.0f degC", f.off_k - 273.15, m.opens_k - 273.15) +
-             (apart ? "" : words("; on and off less than %.0f K apart", least_apart_k, 0)) +
-             (soon ? ""
-                   : words("; on at %.0f degC, where the coolant may be no hotter than %.0f degC", f.on_k - 273.15,
-                           m.highest_k - 273.15)),
+         .reason = words("switched off at %.0f degC, thermostat opens at %.0f degC", f.off_k - zero_celsius_k,
+                         m.opens_k - zero_celsius_k) +
+                   (apart ? "" : words("; on and off less than %.0f K apart", least_apart_k, 0)) +
+                   (soon ? ""
+                         : words("; on at %.0f degC, where the coolant may be no hotter than %.0f degC",
+                                 f.on_k - zero_celsius_k, m.highest_k - zero_celsius_k)),
          .fix_hint = "on below the coolant's limit, off above the thermostat's opening, on 3 to 6 K above off",
          .rule = apart && above && soon});
   }

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "physics/fuel_blend.hpp"
+#include "quantity/customary.hpp"
 #include "systems/engine/engine.hpp"
 
 namespace sw::engine {
@@ -10,7 +11,7 @@ namespace {
 constexpr double iron_j_kg_k = 460.0;  ///< cast iron (common practice)
 constexpr double oil_j_l_k = 1750.0;   ///< a litre of hot oil (common practice)
 /// Fuel of an engine without load, kg/s for each m3 of displacement at idle: 0.6 lb/h a litre (common practice).
-constexpr double idle_fuel_kg_s_m3 = 0.6 * 0.45359237 / 3600.0 * 1000.0;
+constexpr double idle_fuel_kg_s_m3 = 0.6 * pound_kg / 3600.0 * 1000.0;
 constexpr double greatest_mean_pa = 40e5;    ///< beyond any engine of a road car, blown ones too (common practice)
 constexpr double metal_rise_at = 1.0 / 3.0;  ///< share of full power at which `metal_rise` is meant
 

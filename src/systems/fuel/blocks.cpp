@@ -29,9 +29,9 @@ void evaluate(const void* model, View& v) {
 /// The lines: pressures and flows from tank to rail and back, solved together.
 namespace lines {
 enum Read { r_demand, r_volts, r_tank, r_mass, r_running, r_pressure, r_level, r_manifold, r_idle, read_count };
-constexpr Port reads[] = {demand_port,      volts_port,        tank_k_port,        mass_port,
-                          outside::running, outside::pressure, outside::fuel_level, manifold_port,
-                          {"vacuum.idle", &kind::vacuum}};
+constexpr Port reads[] = {demand_port,         volts_port,       tank_k_port,
+                          mass_port,           outside::running, outside::pressure,
+                          outside::fuel_level, manifold_port,    {"vacuum.idle", &kind::vacuum}};
 static_assert(std::size(reads) == read_count);
 enum Write { w_rail, w_pump, w_flow, w_return, w_back, w_drop, w_inlet, w_vacuum, write_count };
 constexpr Port writes[] = {rail_port, pump_port,      pump_flow_port, return_flow_port,
@@ -99,7 +99,8 @@ std::string trouble(const void* model, const void* work) {
 /// An electric pump's curve, shifted by its volts, is good for so much of them.
 ValidRange volts_range(const void* model) {
   auto& m = of(model);
-  return m.engine_driven ? ValidRange{-1e9, 1e9} : ValidRange{0.6 * m.rated_v, 1.25 * m.rated_v};
+  return m.engine_driven ? ValidRange{-1e9, 1e9}
+                         : ValidRange{physics::least_volts_share * m.rated_v, physics::most_volts_share * m.rated_v};
 }
 constexpr Validity validity[] = {{volts_port.name, {}, "the pump's figures", volts_range, outside::running.name}};
 }  // namespace lines
@@ -187,7 +188,7 @@ void evaluate(const void* model, View& v) {
   v.rate(s_rail, (through * (arrives - v.in(r_rail)) + m.rail_w_k * (v.in(r_bay)-v.in(r_rail))) / m.rail_j_k);
   const double back_k = returns_from_rail(m) ? v.in(r_rail) : behind_pump;
   const double returned = std::max(v.in(r_return), 0.0) * heat_m3;
-  const double mass = std::max(v.in(r_mass), least_mass_share * m.tank_m3 * 745);
+  const double mass = std::max(v.in(r_mass), least_mass_share * m.tank_m3 * physics::gasoline_15c_kg_m3);
   const double air_w = (tank_w_k + tank_wind_w_k_m_s * v.in(r_road)) * (v.in(r_ambient)-v.in(r_tank));
   v.rate(s_tank, (returned * (back_k - v.in(r_tank)) + air_w + (running ? m.road_w : 0.0)) /
                      (mass * liquid.specific_heat_j_kg_k));

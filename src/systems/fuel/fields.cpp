@@ -412,7 +412,7 @@ constexpr FieldInfo table[] = {
     number<&Input::usual_vapour>("usual_vapour", "vapour pressure over the law's")
         .from(0.7, 1.3)
         .or_else(1)
-        .spread(Source::typical, {.share = 0.04})
+        .spread(Source::typical, {.share = 0.08})
         .says("True vapour pressure over that of the law; carries its doubt.")
         .after("physics/fuel_blend: continued beyond its table"),
     quantity<&Input::exhaust_surface>("exhaust_surface", "exhaust's surface", kind::temperature)

@@ -4,6 +4,7 @@
 #include "physics/atmosphere.hpp"
 #include "physics/fuel_blend.hpp"
 #include "physics/gasoline.hpp"
+#include "quantity/customary.hpp"
 #include "systems/fuel/fuel.hpp"
 
 namespace sw::fuel {
@@ -175,8 +176,7 @@ void resolve_injection(const Input& in, Model& m, Resolver& r) {
   if (!j.count) m.injector_missing.push_back(r.path_of(&j.count));
   if (!j.flow) m.injector_missing.push_back(r.path_of(&j.flow));
   if (!j.flow) m.calibration_missing.push_back(r.path_of(&j.flow));
-  if (!in.calibration.vacuum_referenced)
-    m.calibration_missing.push_back(r.path_of(&in.calibration.vacuum_referenced));
+  if (!in.calibration.vacuum_referenced) m.calibration_missing.push_back(r.path_of(&in.calibration.vacuum_referenced));
   if (!m.told_pa) m.calibration_missing.push_back(r.path_of(&in.calibration.pressure));
   m.carburettor_least_pa = r.need(in.carburettor.least);
   m.carburettor_most_pa = r.need(in.carburettor.most);
@@ -265,7 +265,7 @@ physics::Slope vapour_pa(const Model& m, double temperature_k) {
 double set_network(const Model& m, const LinesAsk& ask, pipes::Network& n) {
   const double density = density_kg_m3(m, ask.tank_k);
   n.fluid = {density, physics::gasoline(ask.tank_k).viscosity_pa_s};
-  const double head = density * physics::standard_gravity_m_s2 * (depth_m(m, ask.fuel_m3) - m.pump_height_m);
+  const double head = density * standard_gravity_m_s2 * (depth_m(m, ask.fuel_m3) - m.pump_height_m);
   n.nodes[m.n_tank].given_pa = head - ask.vacuum_pa;
   n.nodes[m.n_air].given_pa = -ask.vacuum_pa;
   if (m.follows) std::get<pipes::Relief>(n.elements[*m.e_regulator].law).set_pa = held_pa(m, ask.manifold_vacuum_pa);

@@ -2,12 +2,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantity/customary.hpp"
 #include "systems/fuel/checks.hpp"
 
 namespace sw::fuel {
 namespace {
 
-constexpr double psi_pa = 6894.757293168361;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 
 std::size_t worst_of(const Evidenced& run, auto margin) {
@@ -29,8 +29,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const auto high = [&](std::size_t r) {
     return m.carburettor ? m.carburettor_most_pa : held_pa(m, run.at(r, n_manifold)) + band_pa;
   };
-  const std::size_t row = worst_of(
-      run, [&](std::size_t r) { return std::min(run.at(r, n_rail) - low(r), high(r) - run.at(r, n_rail)); });
+  const std::size_t row =
+      worst_of(run, [&](std::size_t r) { return std::min(run.at(r, n_rail) - low(r), high(r) - run.at(r, n_rail)); });
   const bool over = run.at(row, n_rail) > (low(row) + high(row)) / 2;
   out.push_back(
       {.predicted = run.at(row, n_rail),

@@ -5,12 +5,12 @@
 #include "physics/atmosphere.hpp"
 #include "physics/fuel_blend.hpp"
 #include "physics/slosh.hpp"
+#include "quantity/customary.hpp"
 #include "systems/fuel/checks.hpp"
 
 namespace sw::fuel {
 namespace {
 
-constexpr double psi_pa = 6894.757293168361;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 
 constexpr const char* outside_vapour =
@@ -145,8 +145,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   std::size_t row = 0;
   for (std::size_t r = 0; r < run.trace->rows(); ++r) {
     const double mean = depth_m(m, run.at(r, n_mass) / density_kg_m3(m, run.at(r, n_tank)));
-    const double side = run.at(r, n_lateral) / physics::standard_gravity_m_s2,
-                 ahead = run.at(r, n_acceleration) / physics::standard_gravity_m_s2;
+    const double side = run.at(r, n_lateral) / standard_gravity_m_s2,
+                 ahead = run.at(r, n_acceleration) / standard_gravity_m_s2;
     Drawn now = less(drawn(m, across, mean, side), drawn(m, other_way(across), mean, side));
     // Braking throws the fuel forward: the deep end is the front.
     if (looks_along && ahead != 0)
@@ -164,8 +164,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
             .scale = std::max(longest, 1.0),
             .row = row,
             .fix_hint = "a baffled tank, the pump in a tray the return runs into, or a surge pot"};
-  v.because.push_back(
-      {.what = "pull to the side or ahead, as a share of gravity", .value = least.pull, .kind = &kind::number, .unit = ""});
+  v.because.push_back({.what = "pull to the side or ahead",
+                       .value = least.pull * standard_gravity_m_s2,
+                       .kind = &kind::acceleration,
+                       .unit = "g"});
   v.because.push_back(
       {.what = "least depth at the pick-up", .value = least.depth_m, .kind = &kind::length, .unit = "in"});
   const double covers = physics::mean_depth_for_m({least.axis.length_m, m.height_m, 0}, least.axis.from_wall_m,

@@ -4,12 +4,13 @@
 #include "model/outside.hpp"
 #include "physics/atmosphere.hpp"
 #include "physics/manifold.hpp"
+#include "quantity/customary.hpp"
 #include "systems/vacuum/vacuum.hpp"
 
 namespace sw::vacuum {
 namespace {
 
-constexpr double sea_pa = 101325;
+constexpr double sea_pa = physics::standard_pressure_pa;
 constexpr Port manifold_port{"vacuum.manifold", &kind::vacuum, "inHg", "manifold vacuum"};
 constexpr Port booster_port{"vacuum.booster", &kind::vacuum, "inHg", "vacuum at the booster"};
 constexpr Port applied_port{"vacuum.applied", &kind::number, "", "how far the booster is applied"};
@@ -45,17 +46,17 @@ void evaluate(const void* model, View& v) {
   if (!(v.in(r_running) > 0)) return v.set(w_manifold, 0);
   const double idle = idle_pressure(m, v.in(r_idle), v.in(r_idle_now), v.in(r_ac) > 0);
   const double share = v.in(r_pull) > 0 ? 1.0 : v.in(r_full) > 0 ? v.in(r_drive) / v.in(r_full) : 0.0;
-  v.set(w_manifold, v.in(r_pressure)-physics::manifold_pressure(idle, v.in(r_idle_now), v.in(r_speed), share,
-                                                                v.in(r_pressure))
-                        .pressure_pa);
+  v.set(w_manifold,
+        v.in(r_pressure)-physics::manifold_pressure(idle, v.in(r_idle_now), v.in(r_speed), share, v.in(r_pressure))
+            .pressure_pa);
 }
 }  // namespace manifold
 
 /// The booster's store: the check valve lets it fill and never empty; the foot presses its air together as it goes down
 /// and lets the rear chambers' air in as it comes up (physics/vacuum_store, taken along the stroke).
 namespace store {
-constexpr double full_rate_m_s2 = 0.8 * physics::standard_gravity_m_s2;  ///< braking that works the booster to run-out
-constexpr double foot_s = 0.3;  ///< in which a foot goes down or comes up (common practice)
+constexpr double full_rate_m_s2 = 0.8 * standard_gravity_m_s2;  ///< braking that works the booster to run-out
+constexpr double foot_s = 0.3;          ///< in which a foot goes down or comes up (common practice)
 constexpr double nearly_none_pa = 500;  ///< below which what takes vacuum finds less and less to take
 enum Read { r_manifold, r_booster, r_applied, r_acceleration, r_pump, r_running, r_pressure, read_count };
 constexpr Port reads[] = {manifold_port, booster_port,     applied_port,     outside::acceleration,

@@ -5,10 +5,12 @@ namespace {
 
 constexpr FieldInfo store_table[] = {
     quantity<&Store::booster_volume>("booster_volume", "booster volume", kind::volume)
+        .decides_harm()
         .in("in3")
         .above(5, 1000)
         .says("Air in all the booster's chambers at rest and in its hose up to the check valve."),
     quantity<&Store::rear_volume>("rear_volume", "rear chambers applied", kind::volume)
+        .decides_harm()
         .in("in3")
         .above(1, 600)
         .says("Volume behind the diaphragms with the brakes hard on: area times stroke, and what is there at rest."),

@@ -2,12 +2,13 @@
 #include <cmath>
 
 #include "model/told.hpp"
+#include "quantity/customary.hpp"
 #include "systems/wheels/wheels.hpp"
 
 namespace sw::wheels {
 namespace {
 
-constexpr double inch_m = 0.0254, year_s = 365 * 86400.0;
+constexpr double year_s = 365 * 86400.0;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 template <class F>
 void both_axles(const Model& m, F&& look) {

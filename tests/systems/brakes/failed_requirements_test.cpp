@@ -12,7 +12,7 @@ double predicted(const Judging& j, std::string_view id, std::string_view place =
 // By hand: 112.4 lbf x 4 less the spring's 25 lbf over 0.994 in2: 427 psi; rear 200 + 0.33 x 227 = 275: 2008 lbf of
 // 3700.
 TEST(BrakesFailed, BoosterFailed) {
-  EXPECT_NEAR(predicted(stopping(""), "brakes.booster-failed"), (3.363 * 427.2 + 2.081 * 275) / 3700, 0.002);
+  EXPECT_NEAR(predicted(stopping(""), "brakes.booster-failed") / gravity, (3.363 * 427.2 + 2.081 * 275) / 3700, 0.002);
   const Judging heavy = stopping("[brakes.pedal]\nratio = 2.0\n[brakes.master]\nbore = \"1.25 in\"\n");
   EXPECT_LT(*heavy.one("brakes.booster-failed", "panic-stop").margin(), 0);
   EXPECT_TRUE(stopping("[brakes.booster]\nfitted = false\n").of("brakes.booster-failed").empty());
@@ -29,8 +29,8 @@ TEST(BrakesFailed, EachCircuitLostInTurn) {
   const double missing_hg = 18 - run.at(lost.verdict.row, slot) / in_hg;
   EXPECT_GT(missing_hg, 0);
   EXPECT_LT(missing_hg, 2);
-  EXPECT_NEAR(*lost.verdict.predicted, (1008.0 - 24 * missing_hg) / 3700, 0.003);
-  EXPECT_NEAR(predicted(j, "brakes.circuit-lost", "rear lost"), 0.548, 0.001);
+  EXPECT_NEAR(*lost.verdict.predicted / gravity, (1008.0 - 24 * missing_hg) / 3700, 0.003);
+  EXPECT_NEAR(predicted(j, "brakes.circuit-lost", "rear lost") / gravity, 0.548, 0.001);
 }
 
 TEST(BrakesFailed, OneCircuitLeavesNothing) {
@@ -52,8 +52,8 @@ TEST(BrakesFailed, APedalThatMeetsTheFloor) {
 
 // The lost circuit is looked at laden too: more pressure, more stroke.
 TEST(BrakesFailed, LadenTheLostCircuitTakesMoreTravel) {
-  const Judging light = stopping(""), laden = stopping(
-      "[vehicle]\nladen_weight = \"4700 lb\"\nladen_front_share = 0.48\n");
+  const Judging light = stopping(""),
+                laden = stopping("[vehicle]\nladen_weight = \"4700 lb\"\nladen_front_share = 0.48\n");
   EXPECT_LT(predicted(laden, "brakes.travel-lost", "front lost"), predicted(light, "brakes.travel-lost", "front lost"));
 }
 

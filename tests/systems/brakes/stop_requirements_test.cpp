@@ -77,8 +77,8 @@ TEST(BrakesStop, LampsComeOnLateByLoadAndEarlyByTravel) {
                 early = stopping(""),
                 hydraulic = stopping("[brakes.lamp]\nby = \"line pressure\"\npressure = \"60 psi\"\n");
   // By hand: 15 x 4 x 4 / 0.994 = 241 psi; rear 200 + 0.33 x 41 = 214: (3.363 x 241 + 2.081 x 214)/3700 = 0.340.
-  EXPECT_NEAR(predicted(late, "brakes.lamp"), 0.340, 0.002);
-  EXPECT_NEAR(predicted(hydraulic, "brakes.lamp"), 60 * 5.444 / 3700, 0.001);
+  EXPECT_NEAR(predicted(late, "brakes.lamp") / gravity, 0.340, 0.002);
+  EXPECT_NEAR(predicted(hydraulic, "brakes.lamp") / gravity, 60 * 5.444 / 3700, 0.001);
   EXPECT_EQ(predicted(early, "brakes.lamp"), 0);
   EXPECT_LT(*late.one("brakes.lamp", "panic-stop").margin(), 0);
 }
