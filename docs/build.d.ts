@@ -785,6 +785,8 @@ export interface Build {
       booster_volume?: Given<string>;
       /** rear chambers applied: Volume behind the diaphragms with the brakes hard on: area times stroke, and what is there at rest. */
       rear_volume?: Given<string>;
+      /** rear chambers at rest: Volume behind the diaphragms with the foot off. */
+      rear_at_rest?: Given<string>;
       /** reservoir: A tank of its own between check valve and booster. */
       reservoir?: Given<string>;
       /** time to fill: Time in which the store comes two thirds of the way to the manifold's vacuum. */
