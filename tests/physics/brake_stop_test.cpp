@@ -35,5 +35,21 @@ TEST(BrakeStop, SquaredTermIsAStopWithoutDelay) {  // S = V^2 / 2a with the dece
   }
 }
 
+// 49 CFR 571.105 Table III, read in a stored copy of the Code: what each stop in a row is asked, ft/s2, and the
+// distance that deceleration takes from 60 mph, rounded up there to the foot (388 stands for 387.2).
+TEST(BrakeStop, StopsInARowAndTheirDistances) {
+  constexpr double foot = 0.3048;
+  const double asked_ft[] = {16, 12, 10, 9, 8, 7.5, 7}, distance_ft[] = {242, 323, 388, 431, 484, 517, 554};
+  const auto rates = depletion_m_s2();
+  ASSERT_EQ(rates.size(), std::size(asked_ft));
+  for (std::size_t i = 0; i < rates.size(); ++i) {
+    EXPECT_DOUBLE_EQ(rates[i], asked_ft[i] * foot);
+    const double stop_ft = stop_distance_m(60 * 0.44704, rates[i]).value / foot;
+    EXPECT_LE(stop_ft, distance_ft[i]) << i;
+    EXPECT_GT(stop_ft, distance_ft[i] - 1.2) << i;
+  }
+  EXPECT_NEAR(depletion_pedal_n, 667.2, 0.05);  // 150 lbf
+}
+
 }  // namespace
 }  // namespace sw::physics

@@ -2,10 +2,11 @@
 #include <gtest/gtest.h>
 
 #include "physics/engine.hpp"
+#include "physics/gasoline.hpp"
 #include "physics/road_load.hpp"
 #include "quantity/parse.hpp"
 #include "quantity/unit.hpp"
-#include "systems/brakes/effort.hpp"
+#include "systems/brakes/checks.hpp"
 
 namespace sw {
 namespace {
@@ -30,6 +31,18 @@ TEST(Facts, ENG_11_ShareOfHeatToCoolant) {  // Heywood, Table 12.1 (from memory)
 TEST(Facts, BRK_14_RatesOfLockOrder) {  // 49 CFR 571.135 S7.2: front first from 0.15 to 0.80
   EXPECT_DOUBLE_EQ(brakes::lowest_rate, 0.15);
   EXPECT_DOUBLE_EQ(brakes::highest_rate, 0.80);
+}
+
+TEST(Facts, BRK_08_BRK_09_WhatAFootOrHandMayBeAsked) {  // 49 CFR 571.135 S7.5 and S7.12 (from memory)
+  EXPECT_DOUBLE_EQ(brakes::panic_n, 500);
+  EXPECT_DOUBLE_EQ(brakes::parking_grade, 0.20);
+  EXPECT_DOUBLE_EQ(brakes::parking_hand_n, 400);
+  EXPECT_DOUBLE_EQ(brakes::parking_foot_n, 500);
+}
+
+TEST(Facts, FLU_21_DensityOfGasoline) {  // EN 228 (from memory): 720 to 775 kg/m3 at 15 degC
+  EXPECT_GE(physics::gasoline(288.15).density_kg_m3, 720);
+  EXPECT_LE(physics::gasoline(288.15).density_kg_m3, 775);
 }
 
 TEST(Facts, RLD_17_CombinedEconomy) {  // 40 CFR Part 600 (from memory): 15 and 22 mpg are 17.5, to a hundredth

@@ -76,6 +76,7 @@ void each_axle(const Model& m, F&& look) {
 }
 
 /// What a service stop of 49 CFR 571.135 is judged at: S7.5 to S7.14, greatest force of the foot and speed.
+inline constexpr double parking_grade = 0.20, parking_hand_n = 400, parking_foot_n = 500;  ///< S7.12
 inline constexpr double panic_n = 500, hundred_km_h_m_s = 100 / 3.6;
 
 using Evaluate = void(const void* model, const Evidenced& run, std::vector<Verdict>& out);

@@ -11,8 +11,7 @@ namespace {
 
 /// Mean deceleration that the stop from 100 km/h with something failed asks (49 CFR 571.135 S7.10 and S7.11: 168 m).
 const double failed_m_s2 = physics::stop_limit(physics::StopTest::failed_circuit, hundred_km_h_m_s).deceleration_m_s2;
-constexpr double parking_grade = 0.20, hand_n = 400, foot_n = 500;  ///< 49 CFR 571.135 S7.12
-constexpr double barely = 0.01;                                     ///< a rate below which no distance is told
+constexpr double barely = 0.01;  ///< a rate below which no distance is told
 
 constexpr const char* lost_words(Split split, Lost lost) {
   if (split == Split::diagonal) return lost == Lost::first ? "one diagonal lost" : "other diagonal lost";
@@ -111,7 +110,7 @@ void parking(const void* model, const Evidenced& run, std::vector<Verdict>& out)
   auto& m = of(model);
   Verdict v{.fix_hint = "more leverage, shoes or pads adjusted and bedded, a factor measured on the car"};
   if (all_given({&m.parking_by, &m.parking_leverage, &m.parking_factor, &m.parking_radius_m}, v)) {
-    const double force = m.parking_by.value == static_cast<double>(Limb::hand) ? hand_n : foot_n;
+    const double force = m.parking_by.value == static_cast<double>(Limb::hand) ? parking_hand_n : parking_foot_n;
     const double at_road =
         force * m.parking_leverage.value * m.parking_factor.value * m.parking_radius_m.value / run.at(0, n_radius);
     const double sine = at_road / (run.at(0, n_mass) * standard_gravity_m_s2);
