@@ -193,10 +193,12 @@ class Report {
   }
 
   std::string title(const Finding& f) const {
-    const std::string state(state_names[static_cast<std::size_t>(f.state)]);
+    const bool past = f.state == State::tight && f.margin && *f.margin < 0;
+    const std::string state =
+        std::string(state_names[static_cast<std::size_t>(f.state)]) + (past ? ", past its limit" : "");
     const std::string at = clean(where(f));
-    return (f.state == State::fails ? harm(state) : strong(state)) + "  " + strong(clean(f.title)) +
-           (at.empty() ? "" : " · " + at);
+    return (f.state == State::fails || (past && f.hazard == Hazard::harm) ? harm(state) : strong(state)) + "  " +
+           strong(clean(f.title)) + (at.empty() ? "" : " · " + at);
   }
 
   /// Later lines of a finding: a short word, then the text it names.

@@ -68,7 +68,7 @@ bool put(const fs::path& file, const std::string& text) {
   const fs::path real = fs::canonical(file, error);
   if (error) return false;
   fs::path fresh = real;
-  fresh += ".solved";
+  fresh += ".being-solved";
   {
     std::ofstream out(fresh, std::ios::binary);
     out << text;

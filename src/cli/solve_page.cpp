@@ -157,10 +157,11 @@ std::string solve_page(const SolveTold& told, const WrittenUnits& units, const L
   if (!told.written.empty()) {
     page.text("Wrote into " + clean(told.written) + ":", 0, margin);
   } else if (told.kept_out) {
-    page.text(harm("Not written") +
-                  ": with it these would lie past a limit that keeps people from harm. Mend them first; "
-                  "what would have been written:",
-              0, margin);
+    page.text(
+        harm("Not written") +
+            ": with it these would lie past a limit that keeps people from harm, no longer clear of it, or no longer "
+            "be told. Mend them first; what would have been written:",
+        0, margin);
     for (auto* f : told.harmed()) page.text(touch(clean(f->id)), margin, margin);
   } else {
     page.text("To paste into the build, or written there with --write:", 0, margin);

@@ -22,8 +22,13 @@ struct BeforeAfter {
   bool worse() const {
     return slips() || (before && after && after->state > before->state && after->state != State::tight);
   }
-  /// Worse, and past a limit that keeps people from harm.
-  bool harms() const { return worse() && after->hazard == Hazard::harm && (slips() || after->state == State::fails); }
+  /// Worse where people can come to harm: past a limit, no longer told, or no longer clear of it.
+  bool harms() const {
+    if (!after || after->hazard != Hazard::harm) return false;
+    const bool open = after->state == State::fails || after->state == State::unproven;
+    const bool lost = before && before->state == State::holds && after->state == State::tight;
+    return before ? slips() || lost || (worse() && open) : open;
+  }
   static constexpr double slip_counts = 0.01;  ///< of the finding's scale: less is no change to a shop
 };
 

@@ -124,7 +124,8 @@ void Rhs::operator()(double t, const double* y, double* rates) {
                             course_->air_conditioning ? 1.0 : 0.0,
                             static_cast<double>(course_->conditions),
                             d.lateral->si,
-                            *d.fuel_level};
+                            *d.fuel_level,
+                            d.laden.value_or(false) ? 1.0 : 0.0};
   static_assert(std::size(outside) == std::size(outside::all));
   for (std::size_t i = 0; i < outside_.size(); ++i) values_[outside_[i]] = outside[i];
   std::size_t next = 0;

@@ -91,6 +91,10 @@ constexpr FieldInfo table[] = {
         .or_else(0, Source::chosen)
         .spread({})
         .says("People and luggage beyond the driver."),
+    yes_no<&Duty::laden>("laden", "laden")
+        .or_else(0, Source::chosen)
+        .says("Driven with all the car is meant to carry, where its laden weight is told; `payload` then counts no "
+              "more."),
     yes_no<&Duty::air_conditioning>("air_conditioning", "air conditioning asked for")
         .or_else(0, Source::chosen)
         .says("Whether the driver has it on (where it is fitted)."),

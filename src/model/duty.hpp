@@ -36,6 +36,7 @@ struct Duty {
   std::string trace_file;            ///< a recorded trace, CSV beside the build
   std::optional<double> grade;       ///< rise over level run
   std::optional<Mass> payload;
+  std::optional<bool> laden;  ///< at the laden weight, where the build tells it
   std::optional<bool> air_conditioning;
   std::vector<std::string> conditions;  ///< which loads are on: night, rain, heat, brake, start
   std::optional<StartFrom> start;       ///< from ambient, or warmed through

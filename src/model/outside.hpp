@@ -16,6 +16,7 @@ inline constexpr Port pressure{"duty.pressure", &kind::absolute_pressure, "kPa",
 inline constexpr Port density{"duty.density", &kind::density, "kg/m3", "air density"};
 inline constexpr Port sun{"duty.sun", &kind::irradiance, "W/m2", "sun"};
 inline constexpr Port payload{"duty.payload", &kind::mass, "lb", "payload"};
+inline constexpr Port laden{"duty.laden", &kind::number, "", "driven laden"};
 inline constexpr Port running{"duty.running", &kind::number, "", "engine running"};
 inline constexpr Port cranking{"duty.cranking", &kind::number, "", "engine cranked"};
 inline constexpr Port air_conditioning{"duty.air_conditioning", &kind::number, "", "air conditioning asked for"};
@@ -24,8 +25,8 @@ inline constexpr Port conditions{"duty.conditions", &kind::number, "",
 inline constexpr Port lateral{"duty.lateral", &kind::acceleration, "m/s2", "acceleration to the side"};
 inline constexpr Port fuel_level{"duty.fuel_level", &kind::number, "%", "fuel in the tank at the start"};
 
-inline constexpr Port all[] = {time,       speed,   acceleration, pull,    grade,    ambient,
-                               pressure,   density, sun,          payload, running,  cranking,
-                               air_conditioning, conditions, lateral, fuel_level};
+inline constexpr Port all[] = {time,    speed,      acceleration, pull,    grade,    ambient,          pressure,
+                               density, sun,        payload,      running, cranking, air_conditioning, conditions,
+                               lateral, fuel_level, laden};
 
 }  // namespace sw::outside

@@ -36,12 +36,13 @@ struct Evidenced {
   const Duty* duty;
   const std::uint16_t* slots;                      ///< of the requirement's `needs`, same order
   static constexpr std::uint16_t absent = 0xffff;  ///< slot of a port that cannot be computed
-  /// NaN where the port or the row is not there: only rules with `own_missing` meet that.
+  /// NaN where the port or the row is not there: only rules with `own_missing` or a `may_lack` meet that.
   double at(std::size_t row, int need) const {
     return slots[need] == absent || row >= trace->rows() ? std::numeric_limits<double>::quiet_NaN()
                                                          : trace->at(row, slots[need]);
   }
   std::size_t slot(int need) const { return slots[need]; }
+  bool lacks(int need) const { return slots[need] == absent; }
   std::size_t last() const { return trace->rows() - 1; }
 };
 
@@ -55,10 +56,14 @@ struct Requirement {
   std::string_view unit;
   std::string_view source;   ///< of the limit
   std::string_view formula;  ///< in words
-  /// Duties it is looked at in, by key; a key with a star takes every duty of that engine state: `*running`.
+  /// Duties it is looked at in, by key; a key with a star takes every duty of that engine state, `*running`, or
+  /// those in which the brakes work, `*braking`.
   /// Empty: a static rule, looked at once, at the start of the first duty.
   std::span<const std::string_view> duties = {};
   std::span<const Port> needs = {};  ///< ports it reads
+  /// Needs from here on not every car has: looked at without them too, and a verdict left without a figure is blamed on
+  /// what keeps them from being computed.
+  std::size_t may_lack = std::numeric_limits<std::size_t>::max();
   /// A rule on the model's own figures: looked at whatever else the car lacks. It names what is missing itself; a
   /// verdict it leaves without a figure is blamed on what keeps its ports from being computed.
   bool own_missing = false;

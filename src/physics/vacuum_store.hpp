@@ -6,7 +6,8 @@
 // the air of the front is pressed from S - r_0 into S - r, so while the brakes are on the front stands at
 // p_1 = p (S - r_0) / (S - r). The check valve lets out what would rise above the air. Let go, the rear hands its air
 // over: p' S = p_1 (S - r) + p_a r. Boyle's law and conservation of air. The rear is taken as filled to the air's own
-// pressure, which run-out does and a gentler stop does not: less is left here than in the car.
+// pressure, which run-out does and a gentler stop of the same stroke does not: for that stroke less is left here than
+// in the car.
 #include "physics/law.hpp"
 
 namespace sw::physics {

@@ -54,6 +54,17 @@ void add_move(const Build& build, const Leaf& leaf, std::vector<Move>& moves) {
   if (m.up != 0 || m.down != 0) moves.push_back(std::move(m));
 }
 
+/// As much of a move as leaves a car that can be: a switch is not off above where it is on, whatever the thermometer's
+/// doubt.
+double possible(const Build& build, const std::string& path, double by) {
+  constexpr int halvings = 6;
+  for (int i = 0; i < halvings && by != 0; ++i, by /= 2) {
+    Build moved = build;
+    if (!shift(moved, path, by) || !Car(moved).faults().any_fault()) return by;
+  }
+  return 0;
+}
+
 /// Margins of the moved car in the base's order. The moved car gives the same judgements in the same order unless a
 /// run was lost, so the search is a walk. In duties that were not `run` again nothing can change.
 void compare(const std::vector<Judged>& base, const std::vector<Judged>& moved, const std::vector<bool>& run,
@@ -127,6 +138,10 @@ bool shift(Build& build, const std::string& path, double by) {
 Study study(const Build& build, const DutySet& set, const std::vector<Judged>& base, const StudyOptions& options) {
   Study s;
   each_leaf(build_fields(), &build, "", [&](const Leaf& leaf) { add_move(build, leaf, s.moves); });
+  for (auto& m : s.moves) {
+    m.up = possible(build, m.path, m.up);
+    m.down = possible(build, m.path, m.down);
+  }
   std::atomic<std::size_t> next{0}, done{0};
   std::mutex guard;
   std::exception_ptr broken;

@@ -54,6 +54,7 @@ class Judge {
       before(*breach, r, system, at, found);
     else
       evaluate(r, system, traces_[at], set_.courses[at].duty, found);
+    if (r.may_lack < r.needs.size()) blame(r, found);
     for (auto& v : found) {
       tidy(v, at < traces_.size() ? &traces_[at] : nullptr);
       out.push_back({&r, system, duty, std::move(v)});
@@ -66,13 +67,13 @@ class Judge {
   std::set<std::string> missing_for(const Requirement& r, std::size_t system) const {
     auto& own = car_.systems()[system].missing;
     std::set<std::string> all(own.begin(), own.end());
-    all.merge(blame_of(r));
+    all.merge(blame_of(r.needs.first(std::min(r.may_lack, r.needs.size()))));
     return all;
   }
-  /// The missing figures that keep a requirement's ports from being computed.
-  std::set<std::string> blame_of(const Requirement& r) const {
+  /// The missing figures that keep ports from being computed.
+  std::set<std::string> blame_of(std::span<const Port> ports) const {
     std::set<std::string> all;
-    for (auto& p : r.needs)
+    for (auto& p : ports)
       if (auto it = car_.graph().unavailable.find(p.name); it != car_.graph().unavailable.end())
         all.insert(it->second.begin(), it->second.end());
     return all;
@@ -81,12 +82,17 @@ class Judge {
     static const Trace none;
     const bool ran = at < traces_.size() && traces_[at].rows() > 0;
     evaluate(r, system, ran ? traces_[at] : none, ran ? set_.courses[at].duty : nullptr, found);
-    for (auto& v : found) {
-      if (v.rule || v.predicted || !v.missing.empty() || !v.reason.empty()) continue;
-      const auto blame = blame_of(r);
-      v.missing.assign(blame.begin(), blame.end());
-      if (v.missing.empty())
+    blame(r, found);
+    for (auto& v : found)
+      if (untold(v))
         v.reason = ran && !traces_[at].summary.usable() ? lost(traces_[at]) : "no duty was run to look at it in";
+  }
+  static bool untold(const Verdict& v) { return !v.rule && !v.predicted && v.missing.empty() && v.reason.empty(); }
+  void blame(const Requirement& r, std::vector<Verdict>& found) const {
+    const auto all = blame_of(r.needs);
+    for (auto& v : found) {
+      if (v.predicted && std::isnan(*v.predicted)) v.predicted.reset();
+      if (untold(v)) v.missing.assign(all.begin(), all.end());
     }
   }
   /// A run has no figures from where it leaves a law's range. What an instant before that fails already does fail; it
@@ -112,7 +118,8 @@ class Judge {
   const Breach* breach_for(const Requirement& r, std::size_t at) const {
     for (auto& b : breaches_[at])
       for (auto& p : r.needs)
-        if (b.spoilt[static_cast<std::size_t>(car_.graph().slot(p.name))]) return &b;
+        if (const int slot = car_.graph().slot(p.name); slot >= 0 && b.spoilt[static_cast<std::size_t>(slot)])
+          return &b;
     return nullptr;
   }
   void evaluate(const Requirement& r, std::size_t system, const Trace& trace, const Duty* duty,
@@ -144,9 +151,20 @@ std::size_t static_rules_read(const std::vector<Trace>& traces) {
   return first;
 }
 
+namespace {
+/// A duty in which the brakes work: it says so, or goes downhill.
+bool brakes_in(const Duty& duty) {
+  constexpr double downhill = -0.02;
+  auto& c = duty.conditions;
+  return std::find(c.begin(), c.end(), condition_names[static_cast<std::size_t>(Condition::brake)]) != c.end() ||
+         duty.grade.value_or(0) < downhill;
+}
+}  // namespace
+
 bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
   return std::any_of(r.duties.begin(), r.duties.end(), [&](std::string_view d) {
-    return d == key || (d.starts_with('*') && d.substr(1) == state_word(duty));
+    return d == key ||
+           (d.starts_with('*') && (d.substr(1) == state_word(duty) || (d == "*braking" && brakes_in(duty))));
   });
 }
 

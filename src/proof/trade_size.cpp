@@ -22,7 +22,7 @@ struct Step {
 struct Sizes {
   std::vector<double> fuses;  ///< A, rising
   double factor_step = 0;
-  std::vector<Step> steps;
+  std::vector<Step> steps, keys;          ///< by unit; by the field's key, in its own unit
   std::vector<std::string> paths, minds;  ///< of `bounds`, which keeps views of them
   std::vector<SettingBound> bounds;
 };
@@ -50,6 +50,7 @@ Sizes read_sizes() {
   s.factor_step = number_in(table_in(root, "factor"), "step");
   for (auto& [unit, place, step] : table_in(root, "step").entries)
     s.steps.push_back({unit, number_in(step, "step"), number_in(step, "from", 1e300), number_in(step, "coarse", 0.0)});
+  for (auto& [key, place, step] : table_in(root, "key").entries) s.keys.push_back({key, number_in(step, "step")});
   auto& settings = table_in(root, "setting").entries;
   for (auto& [path, place, bound] : settings) s.paths.push_back(path), s.minds.push_back(table_in(bound, "mind").text);
   for (std::size_t i = 0; i < settings.size(); ++i)
@@ -93,6 +94,9 @@ std::optional<double> trade_size(const FieldInfo& f, double si, bool upward) {
   if (f.kind->wire_gauge) return wire_size(si, upward);
   if (f.kind == &kind::current && f.key == "fuse") return fuse_size(si, upward);
   const double x = from_si(si, *f.kind, unit_of(f));
+  auto& keys = sizes().keys;
+  if (auto own = std::find_if(keys.begin(), keys.end(), [&](auto& s) { return s.unit == f.key; }); own != keys.end())
+    return to_si(to_step(x, own->step, upward), *f.kind, unit_of(f));
   auto& steps = sizes().steps;
   auto known = std::find_if(steps.begin(), steps.end(), [&](auto& s) { return s.unit == unit_of(f); });
   // A unit without a step of its own: two digits.

@@ -13,7 +13,8 @@ namespace {
 constexpr double lowest = 3.0, highest = 7.0, step = 0.1;  ///< pedals that are made (common practice)
 /// What a ratio moves: force first, then travel.
 constexpr std::string_view by_force[] = {"brakes.pedal-force",       "brakes.booster-failed",  "brakes.circuit-lost",
-                                         "brakes.stopping-distance", "brakes.engine-off-stop", "brakes.engine-off-row"};
+                                         "brakes.stopping-distance", "brakes.engine-off-stop", "brakes.engine-off-row",
+                                         "brakes.line-pressure"};
 constexpr std::string_view by_travel[] = {"brakes.pedal-height", "brakes.travel-lost"};
 constexpr std::string_view duties[] = {"panic-stop", "hot-idle"};
 
@@ -21,6 +22,7 @@ constexpr std::string_view duties[] = {"panic-stop", "hot-idle"};
 struct Tried {
   double ratio = 0;
   std::map<std::string_view, double> margin;
+  std::vector<std::string> untold;  ///< what could not be judged, with its place, and why
   double least(std::span<const std::string_view> ids) const {
     double worst = HUGE_VAL;
     for (auto id : ids)
@@ -57,6 +59,9 @@ class Pedals {
       if (!one_of(by_force, id) && !one_of(by_travel, id)) continue;
       for (auto& m : j.verdict.missing)
         if (std::find(missing.begin(), missing.end(), m) == missing.end()) missing.push_back(m);
+      if (!j.verdict.predicted && j.verdict.missing.empty() && !j.verdict.reason.empty())
+        t.untold.push_back(std::string(id) + (j.verdict.place.empty() ? "" : "[" + j.verdict.place + "]") + " (" +
+                           j.verdict.reason + ")");
       if (const auto margin = j.margin()) {
         auto [it, fresh] = t.margin.emplace(id, *margin / j.verdict.scale);
         if (!fresh) it->second = std::min(it->second, *margin / j.verdict.scale);
@@ -80,7 +85,10 @@ class Pedals {
 
 std::string trouble(const std::vector<Tried>& all) {
   for (auto& [id, margin] : all[0].margin)
-    if (std::none_of(all.begin(), all.end(), [&, which = id](auto& t) { return t.margin.at(which) >= 0; }))
+    if (std::none_of(all.begin(), all.end(), [&, which = id](auto& t) {
+          const auto at = t.margin.find(which);
+          return at == t.margin.end() || at->second >= 0;
+        }))
       return std::string(id) + " holds at no ratio from " + one_place(lowest) + " to " + one_place(highest) +
              ": see what it says to change";
   double force = 0, travel = 0;
@@ -122,6 +130,7 @@ Solution solve(const Build& build, const DutySet& set) {
   out.settings.push_back({"brakes.pedal.ratio", best.ratio});
   out.says = "Pedal ratio " + one_place(best.ratio) + ": force and travel both hold from " + one_place(least) + " to " +
              one_place(most) + ".";
+  for (auto& u : best.untold) out.says += " Not judged: " + u + ".";
   if (best.ratio < lowest + step / 2 || best.ratio > highest - step / 2)
     out.says += " It lies at the end of the pedals that are made: " +
                 std::string(best.ratio < lowest + step / 2 ? "a larger" : "a smaller") +

@@ -10,11 +10,12 @@
 namespace sw {
 namespace {
 
-/// Adhesion by which the front is to lead: a pad of 5 % less friction than its sheet says then changes nothing.
-constexpr double reserve = 0.02;
-constexpr double trade_step_pa = 10 * psi_pa;  ///< to which a valve is set by its gauge
-constexpr double highest_pa = 1500 * psi_pa;   ///< above which no valve of this kind begins
-constexpr double least_knee_pa = 50 * psi_pa;  ///< below which none does
+/// Adhesion by which the front is to lead: pads a tenth from their sheet then change nothing (common practice); where
+/// that cannot be had, the least that covers a gauge's error.
+constexpr double reserve = 0.05, scant = 0.02;
+constexpr double trade_step_pa = 10 * psi_pa;   ///< to which a valve is set by its gauge
+constexpr double highest_pa = 1500 * psi_pa;    ///< above which no valve of this kind begins
+constexpr double least_knee_pa = 100 * psi_pa;  ///< below which none does
 constexpr double slope_step = 0.05;
 
 brakes::Valve& valve_of(Build& b, std::size_t index) {
@@ -128,6 +129,7 @@ Solution solve(const Build& build, const DutySet&) {
   const Trial trial{ready, *at};
   auto found = search(trial, *v.slope, reserve, sets);
   const bool spare = found.has_value();
+  if (!found) found = search(trial, *v.slope, scant, sets);
   if (!found) found = search(trial, *v.slope, 0, sets);
   if (!found) {
     out.trouble = "the rear locks first even with its line held at " + in_psi(least_knee_pa) +
@@ -143,7 +145,7 @@ Solution solve(const Build& build, const DutySet&) {
                               " % (that of the valve lets the rear lock first at any knee)"
                         : "") +
              ": the front locks first from 0.15 to 0.80 g" + (laden ? ", light and laden" : "") +
-             (spare ? "." : ", with nothing to spare.");
+             (spare ? "." : ", with little or nothing to spare.");
   tell(out, trial, *found, sets);
   return out;
 }
@@ -157,9 +159,10 @@ const Solver proportioning{
     .caution = Caution::braking_loss,
     .formula =
         "the highest knee, in steps of 10 psi and at the valve's slope (a lower one where that cannot), at which "
-        "the front uses at least 0.02 more adhesion than the rear at every rate from 0.15 to 0.80 g, "
+        "the front uses at least 0.05 (where that cannot be had 0.02) more adhesion than the rear at every rate from "
+        "0.15 to 0.80 g, "
         "light and laden",
-    .source = "49 CFR 571.135 S7.2 and UN R13-H annex 5 (from memory); the 0.02 to spare: common practice",
+    .source = "49 CFR 571.135 S7.2, UN R13-H annex 5 (from memory); what is to spare: common practice",
     .solve = solve};
 
 }  // namespace sw

@@ -167,7 +167,6 @@ const std::map<std::string, std::string> may_be_absent = {
     {"limit", "nothing but wire in the run"},
     {"least_voltage", "no finding of it"},
     {"sense", "own stud"},
-    {"front_chamber", "half of the stroke"},
     {"shoes", "only asked for without a brake factor"},
     {"voltage", "ten volts of a starter in a 12 V car"},
     {"spoke_gap", "looked at where it was measured"},

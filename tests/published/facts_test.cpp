@@ -33,7 +33,7 @@ TEST(Facts, BRK_14_RatesOfLockOrder) {  // 49 CFR 571.135 S7.2: front first from
   EXPECT_DOUBLE_EQ(brakes::highest_rate, 0.80);
 }
 
-TEST(Facts, BRK_08_BRK_09_WhatAFootOrHandMayBeAsked) {  // 49 CFR 571.135 S7.5 and S7.12 (from memory)
+TEST(Facts, BRK_08_BRK_09_WhatAFootOrHandMayBeAsked) {  // 49 CFR 571.135 S7.5 and S7.12 (stored copy)
   EXPECT_DOUBLE_EQ(brakes::panic_n, 500);
   EXPECT_DOUBLE_EQ(brakes::parking_grade, 0.20);
   EXPECT_DOUBLE_EQ(brakes::parking_hand_n, 400);

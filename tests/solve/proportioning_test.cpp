@@ -71,7 +71,7 @@ TEST(SolveProportioning, AValveThatFeelsTheLoadGetsTwoKnees) {
 
 // A slope so steep that the rear passes the front above any knee: a lower one is found with it.
 TEST(SolveProportioning, FindsTheSlopeTooWhereTheKneeAloneCannot) {
-  const Build b = hand_car("[brakes.valve.rear]\nslope = 0.95\n[brakes.rear]\npiston = \"1.0 in\"\n");
+  const Build b = hand_car("[brakes.valve.rear]\nslope = 0.95\n[brakes.rear]\npiston = \"0.9375 in\"\n");
   const Solution s = solved(b);
   ASSERT_TRUE(s.solved()) << s.trouble;
   ASSERT_EQ(s.settings.size(), 2u);

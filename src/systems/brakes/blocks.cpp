@@ -50,9 +50,23 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace pedal
 
+/// What stands behind each wheel, told to whoever fits a wheel over it.
+namespace kinds {
+enum Write { w_front, w_rear, write_count };
+constexpr Port writes[] = {{"brakes.front_disc", &kind::number, "", "whether the front has discs"},
+                           {"brakes.rear_disc", &kind::number, "", "whether the rear has discs"}};
+static_assert(std::size(writes) == write_count);
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  v.set(w_front, m.front.drum ? 0 : 1);
+  v.set(w_rear, m.rear.drum ? 0 : 1);
+}
+}  // namespace kinds
+
 constexpr Block all[] = {
     {"brakes.effort", effort::reads, effort::writes, {}, {}, effort::evaluate},
     {"brakes.pedal", pedal::reads, pedal::writes, {}, {}, pedal::evaluate},
+    {"brakes.kinds", {}, kinds::writes, {}, {}, kinds::evaluate},
     {heat::block, heat::reads, {}, heat::states, {}, heat::evaluate},
 };
 

@@ -160,6 +160,7 @@ struct BoosterModel {
 struct HeatModel {
   physics::RotorCooling cooling{};
   double capacity_j_k = 0, highest_k = 0, fluid_share = 0;
+  bool usual_highest = false;                ///< nobody said what its lining stands
   std::optional<physics::Interpolant> fade;  ///< friction over cold, against K
 };
 
@@ -173,7 +174,8 @@ struct ShoesModel {
 /// One axle's two brakes.
 struct AxleModel {
   HeatModel heat;
-  ShoesModel shoes;  ///< of a drum
+  ShoesModel shoes;          ///< of a drum
+  bool usual_shoes = false;  ///< its factor is stated and nobody measured their shape
   bool drum = false, opposed = false;
   double torque_m3 = 0;  ///< N m of both wheels for each Pa at the cylinders above `touch_pa`
   double touch_pa = 0;
@@ -189,7 +191,8 @@ struct AxleModel {
 struct Model {
   AxleModel front, rear;
   Known ratio, pedal_m, rod_length_m, rod_offset_m;
-  bool assisted = false;
+  Known fitted;
+  bool assisted = false;  ///< a booster is fitted
   BoosterModel booster;
   Known rod_gap_m;
   Known bore_area_m2, stroke_m, front_chamber_m, take_up_m, port_travel_m;

@@ -15,7 +15,7 @@ inline constexpr Port line_port{"brakes.line_pressure", &kind::gauge_pressure, "
 inline constexpr Port pedal_port{"brakes.pedal", &kind::force, "lbf", "force on the pedal"};
 
 /// Ports of every requirement that looks at the car on the road; those that ask how hard the foot presses read all,
-/// those of balance all but the last two, so that a missing booster figure does not silence them.
+/// those of balance all but vacuum and pedal: a car without a booster has its pedal's figures without any vacuum.
 namespace road {
 enum Need {
   n_mass,
@@ -53,7 +53,9 @@ inline constexpr std::span<const Port> balance{ports, balance_count}, foot{ports
 /// The car of a row, as driven or laden.
 Stopped car_at(const Evidenced& run, std::size_t row, bool laden);
 bool laden_known(const Evidenced& run);
-/// The row with the least vacuum among those that brake, or among all where none does.
+/// Whether what the foot does can be told: with a booster all that hangs on it, without one the pedal's own figures.
+bool foot_known(const Model& m, const Evidenced& run);
+/// The row with the least vacuum among those that brake; where none does the last: the stop after a wait.
 std::size_t weakest_row(const Evidenced& run);
 /// The row of hardest braking.
 std::size_t hardest_row(const Evidenced& run);
@@ -68,6 +70,13 @@ inline Because told_rate(std::string what, double rate) {
 std::string words(const char* format, double a, double b = 0);
 /// Notes the paths of what is missing; true where nothing is.
 bool all_given(std::initializer_list<const Known*> needed, Verdict& v);
+/// Whether that rate is where the first axle locks on a dry road, and what helps then: no foot stops it shorter.
+bool locks_at(const Model& m, double rate, const Stopped& s);
+inline constexpr const char* better_balance =
+    "an axle locks there: braking force moved to the axle that has grip left (the valve's knee, `solve proportioning`; "
+    "one that feels the load), tyres that grip better; more vacuum or pressure does nothing";
+/// Whether there is a booster to look at; where nobody said, a verdict that asks.
+bool has_booster(const Model& m, std::vector<Verdict>& out);
 /// Both axles by name.
 template <class F>
 void each_axle(const Model& m, F&& look) {
@@ -76,8 +85,10 @@ void each_axle(const Model& m, F&& look) {
 }
 
 /// What a service stop of 49 CFR 571.135 is judged at: S7.5 to S7.14, greatest force of the foot and speed.
-inline constexpr double parking_grade = 0.20, parking_hand_n = 400, parking_foot_n = 500;  ///< S7.12
 inline constexpr double panic_n = 500, hundred_km_h_m_s = 100 / 3.6;
+
+/// Its S7.12: a grade held by hand or foot.
+inline constexpr double parking_grade = 0.20, parking_hand_n = 400, parking_foot_n = 500;
 
 using Evaluate = void(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 

@@ -5,6 +5,7 @@
 #include "physics/brake_stop.hpp"
 #include "physics/vacuum_store.hpp"
 #include "systems/brakes/checks.hpp"
+#include "systems/brakes/travel.hpp"
 
 namespace sw::brakes {
 namespace {
@@ -24,7 +25,7 @@ std::span<const Port> needs() {
 
 constexpr std::string_view idling[] = {"hot-idle"};
 constexpr std::string_view chain[] = {"vacuum.manifold", "vacuum.booster"};
-constexpr double hard_on_rate = 0.8;  ///< of gravity: a stop that sweeps the whole of `rear_volume`
+constexpr double hard_on_rate = 0.8;  ///< g: a stop that sweeps the whole of `rear_volume`
 constexpr const char* fix =
     "a reservoir between check valve and booster, more idle vacuum or a pump that holds it, a booster of more area";
 
@@ -34,17 +35,22 @@ struct Off {
   Stopped car;
   physics::VacuumStore store;
   double rear_m3, vacuum_pa, air_pa;
-  /// Rear chambers in a stop of that rate: the diaphragms go as far as it asks.
-  double rear_at(double rate) const {
-    return store.rear_at_rest_m3 + std::min(1.0, rate / hard_on_rate) * (rear_m3 - store.rear_at_rest_m3);
+  /// Rear chambers with the diaphragms that share of the way.
+  double rear_at(double share) const { return store.rear_at_rest_m3 + share * (rear_m3 - store.rear_at_rest_m3); }
+  double applied(double vacuum, double share) const {
+    return physics::applied_vacuum_pa(store, rear_at(share), vacuum, air_pa).value;
   }
-  double applied(double vacuum, double rate) const {
-    return physics::applied_vacuum_pa(store, rear_at(rate), vacuum, air_pa).value;
-  }
-  double released(double vacuum, double rate) const {
-    return physics::released_vacuum_pa(store, rear_at(rate), vacuum, air_pa).value;
+  double released(double vacuum, double share) const {
+    return physics::released_vacuum_pa(store, rear_at(share), vacuum, air_pa).value;
   }
 };
+/// How far a stop of that rate moves the diaphragms: as the push rod's stroke, most of which is clearance; all the way
+/// where what the brakes take up is not known.
+double sweep(const Model& m, const Stopped& car, double rate) {
+  const auto stroke = [&](double z) { return stroke_at(m, line_pressure_for(m, z * car.weight_n, car)); };
+  const double share = stroke(rate) / stroke(hard_on_rate);
+  return share < 1 ? share : 1.0;
+}
 Off off_at(const Evidenced& run) {
   const std::size_t row = road::weakest_row(run);
   return {row,
@@ -58,18 +64,19 @@ Off off_at(const Evidenced& run) {
 Verdict begin(const Off& off) {
   return {.place = off.car.laden ? "laden" : "as driven", .row = off.row, .fix_hint = fix};
 }
-/// Whether every port is there; a verdict left without a figure is blamed on what keeps it away.
+/// Whether every port is there.
 bool known(const Evidenced& run) {
   return std::none_of(run.slots, run.slots + need_count, [](auto slot) { return slot == Evidenced::absent; });
 }
 
 void first_stop(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.assisted) return;
+  if (!has_booster(m, out)) return;
   const Off off = off_at(run);
   Verdict v = begin(off);
   if (known(run)) {
-    const double on = off.applied(off.vacuum_pa, hard_on_rate), rate = rate_at_pedal(m, panic_n, on, off.car);
+    const double on = off.applied(off.vacuum_pa, 1.0), rate = rate_at_pedal(m, panic_n, on, off.car);
+    if (locks_at(m, rate, off.car)) v.fix_hint = better_balance;
     v.predicted = stop_m(hundred_km_h_m_s, rate);
     v.high = v.scale = physics::stop_limit(physics::StopTest::cold, hundred_km_h_m_s).distance_m;
     v.because.push_back(told("vacuum as the engine stops", off.vacuum_pa, kind::vacuum, "inHg"));
@@ -81,7 +88,7 @@ void first_stop(const void* model, const Evidenced& run, std::vector<Verdict>& o
 
 void stops_in_a_row(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.assisted) return;
+  if (!has_booster(m, out)) return;
   const Off off = off_at(run);
   Verdict v = begin(off);
   if (known(run)) {
@@ -89,13 +96,14 @@ void stops_in_a_row(const void* model, const Evidenced& run, std::vector<Verdict
     int stop = 0, worst_stop = 0;
     for (const double asked_m_s2 : physics::depletion_m_s2()) {
       ++stop;
-      const double rate = asked_m_s2 / standard_gravity_m_s2, on = off.applied(vacuum, rate);
+      const double rate = asked_m_s2 / standard_gravity_m_s2, share = sweep(m, off.car, rate),
+                   on = off.applied(vacuum, share);
       const double pedal = pedal_at_pressure(m, line_pressure_for(m, rate * off.car.weight_n, off.car), on);
       if (!v.predicted || pedal > *v.predicted)
         v.predicted = pedal, worst_stop = stop, worst_rate = rate, worst_vacuum = on;
       if (stop <= 3)
         v.because.push_back(told(words("vacuum with the brakes on, stop %.0f", stop), on, kind::vacuum, "inHg"));
-      vacuum = off.released(vacuum, rate);
+      vacuum = off.released(vacuum, share);
     }
     v.high = v.scale = physics::depletion_pedal_n;
     v.because.push_back(told("hardest is stop", worst_stop, kind::number, ""));
@@ -120,7 +128,7 @@ std::vector<Requirement> made() {
           "from 100 km/h",
       .duties = idling,
       .needs = needs(),
-      .own_missing = true,
+      .may_lack = road::n_vacuum,
       .chain = chain,
       .evaluate = first_stop};
   Requirement row = first;
@@ -131,7 +139,7 @@ std::vector<Requirement> made() {
   row.source =
       "49 CFR 571.105 Table III: 16, 12, 10, 9, 8, 7.5 and 7 ft/s2 one after the other at no more than 150 lbf";
   row.formula =
-      "each stop presses the store's air together by its share of a full application, each release lets the "
+      "each stop presses the store's air together as far as its stroke goes, each release lets the "
       "rear chambers' air in; pedal force at that vacuum, the hardest of the seven";
   row.evaluate = stops_in_a_row;
   return {first, row};

@@ -282,11 +282,10 @@ constexpr FieldInfo master_table[] = {
         .spread(Source::measured, {.absolute = 0.01})
         .says("Whole stroke of the push rod, both chambers."),
     quantity<&Master::front_chamber>("front_chamber", "front's chamber", kind::length)
+        .decides_harm()
         .in("in")
         .above(0.1, 3)
-        .says("Stroke of the chamber that feeds the front, or of either where the split is diagonal; half of all where "
-              "it "
-              "is not given."),
+        .says("Stroke of the chamber that feeds the front, or of either where the split is diagonal."),
     quantity<&Master::take_up>("take_up", "take-up", kind::length)
         .in("in")
         .from(0, 0.4)

@@ -26,6 +26,7 @@ HeatModel resolve_heat(const Heat& in, bool drum, Resolver& r) {
                .moving_w_k = r.need(in.moving, heat::block),
                .radiating_m2 = r.get(in.surface, 0)};
   m.capacity_j_k = r.need(in.mass, heat::block) * r.need(in.specific_heat, heat::block);
+  m.usual_highest = !in.highest;
   m.highest_k = r.get(in.highest, drum ? drum_highest_k : disc_highest_k);
   m.fluid_share = r.need(in.fluid_share, heat::block);
   if (in.fade) {
@@ -36,16 +37,20 @@ HeatModel resolve_heat(const Heat& in, bool drum, Resolver& r) {
   return m;
 }
 
-double hot_friction(const HeatModel& m, double metal_k) {
-  if (m.fade) return m.fade->at(metal_k).value;
-  return 1 - (1 - faded) * std::clamp((metal_k - fades_from_k) / (fades_to_k - fades_from_k), 0.0, 1.0);
+Left hot_friction(const HeatModel& m, double metal_k) {
+  if (m.fade) {
+    const auto at = m.fade->at(metal_k);
+    return {at.value, at.inside || metal_k < m.fade->first()};
+  }
+  return {1 - (1 - faded) * std::clamp((metal_k - fades_from_k) / (fades_to_k - fades_from_k), 0.0, 1.0), true};
 }
 
-double hot_torque(const AxleModel& axle, double metal_k) {
-  const double left = hot_friction(axle.heat, metal_k);
+Left hot_torque(const AxleModel& axle, double metal_k) {
+  const Left left = hot_friction(axle.heat, metal_k);
   if (!axle.drum) return left;
-  auto factor = [&](double friction) { return physics::drum_factor(axle.shoes.kind, axle.shoes.shoe, friction).value; };
-  return factor(left * axle.shoes.friction) / factor(axle.shoes.friction);
+  const auto factor = [&](double friction) { return physics::drum_factor(axle.shoes.kind, axle.shoes.shoe, friction); };
+  const auto hot = factor(left.share * axle.shoes.friction), cold = factor(axle.shoes.friction);
+  return {hot.value / cold.value, left.known && hot.valid && cold.valid};
 }
 
 double fluid_boils_k(const Model& m) {

@@ -6,11 +6,16 @@
 namespace sw::brakes {
 
 HeatModel resolve_heat(const Heat& in, bool drum, Resolver& r);
-/// Friction at a temperature of the metal over that of a cold stop.
-double hot_friction(const HeatModel& m, double metal_k);
-/// Torque at a temperature of the metal over that of a cold stop at one pressure: a disc's falls as friction does, a
-/// drum's by its factor.
-double hot_torque(const AxleModel& axle, double metal_k);
+/// A share of what a cold stop has; not known beyond the last point of a lining's curve, or where a drum would lock by
+/// itself.
+struct Left {
+  double share;
+  bool known;
+};
+/// Friction at a temperature of the metal.
+Left hot_friction(const HeatModel& m, double metal_k);
+/// Torque at one pressure: a disc's falls as friction does, a drum's by its factor.
+Left hot_torque(const AxleModel& axle, double metal_k);
 /// Boiling point of the fluid as it is, NaN where its grade or water is not known.
 double fluid_boils_k(const Model& m);
 

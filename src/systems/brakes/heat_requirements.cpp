@@ -6,7 +6,7 @@
 namespace sw::brakes {
 namespace {
 
-constexpr std::string_view heating[] = {"descent", "repeated-stops", "panic-stop"};
+constexpr std::string_view heating[] = {"*braking"};
 constexpr std::string_view after_snubs[] = {"repeated-stops"};
 constexpr std::string_view metal_chain[] = {"road.speed", "duty.grade", "driveline.overrun_force",
                                             "brakes.front_force"};
@@ -29,7 +29,13 @@ void metal(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
               .scale = axle(m, i).highest_k - run.at(0, i),
               .row = row,
               .fix_hint = "more rotor or drum, air led to it, a lower gear down the hill, linings that stand more"};
-    v.because.push_back(told("friction left there", hot_friction(axle(m, i), run.at(row, i)), kind::number, "%"));
+    if (axle(m, i).usual_highest)
+      v.because.push_back(
+          told("nobody said what its lining stands; taken as usual", axle(m, i).highest_k, kind::temperature, "degC"));
+    if (const Left left = hot_friction(axle(m, i), run.at(row, i)); left.known)
+      v.because.push_back(
+          told(axle(m, i).fade ? "friction left there" : "friction left there, by a usual lining's curve", left.share,
+               kind::number, "%"));
     out.push_back(std::move(v));
   }
 }
@@ -56,6 +62,20 @@ void fluid(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   }
 }
 
+/// Old fluid, however cool the drive.
+void fluid_water(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  constexpr double most = 0.03;
+  auto& m = of(model);
+  if (m.grade.given() && m.grade.value == static_cast<double>(Fluid::dot_5)) return;  // silicone takes none up
+  Verdict v{.fix_hint =
+                "every circuit flushed with fresh fluid until a test at each bleeder shows less than 1 % of water"};
+  if (all_given({&m.water}, v)) {
+    v.predicted = m.water.value;
+    v.high = v.scale = most;
+  }
+  out.push_back(std::move(v));
+}
+
 /// Ports of the stop, and the metal's after them.
 namespace hot_stop {
 enum Need { n_front = road::need_count, n_rear, need_count };
@@ -73,14 +93,15 @@ struct Hot {
   Model brakes;
   Stopped car;
   std::size_t row;
-  double vacuum_pa, front, rear, rate;  ///< shares of torque left; rate at 500 N or the first lock
+  double vacuum_pa = 0, rate = 0;  ///< rate at 500 N or the first lock
+  Left front{}, rear{};            ///< torque left
 };
 Hot hot_at(const Model& cold, const Evidenced& run, std::size_t row) {
-  Hot h{cold, road::car_at(run, row, road::laden_known(run)), row, run.at(row, road::n_vacuum), 0, 0, 0};
+  Hot h{cold, road::car_at(run, row, road::laden_known(run)), row, run.at(row, road::n_vacuum)};
   h.front = hot_torque(cold.front, run.at(row, n_front));
   h.rear = hot_torque(cold.rear, run.at(row, n_rear));
-  h.brakes.front.torque_m3 *= h.front;
-  h.brakes.rear.torque_m3 *= h.rear;
+  h.brakes.front.torque_m3 *= h.front.share;
+  h.brakes.rear.torque_m3 *= h.rear.share;
   h.rate = rate_at_pedal(h.brakes, panic_n, h.vacuum_pa, h.car);
   return h;
 }
@@ -88,21 +109,40 @@ Hot hot_at(const Model& cold, const Evidenced& run, std::size_t row) {
 /// The worst of the rows that can be: front or rear at their hottest, or the vacuum at its least.
 Hot worst(const Model& cold, const Evidenced& run) {
   Hot worst = hot_at(cold, run, road::weakest_row(run));
-  for (const int metal : {n_front, n_rear})
-    if (Hot h = hot_at(cold, run, run.trace->highest(run.slot(metal))); h.rate < worst.rate) worst = std::move(h);
+  for (const int metal : {n_front, n_rear}) {
+    Hot h = hot_at(cold, run, run.trace->highest(run.slot(metal)));
+    const bool unknown = !h.front.known || !h.rear.known;
+    if (unknown || h.rate < worst.rate) worst = std::move(h);
+    if (unknown) break;  // nothing is worse than not to know
+  }
   return worst;
 }
 
 void tell(Verdict& v, const Hot& h) {
   v.place = h.car.laden ? "laden" : "as driven";
   v.row = h.row;
-  v.because.push_back(told("torque left in front at one pressure", h.front, kind::number, "%"));
-  v.because.push_back(told("torque left behind at one pressure", h.rear, kind::number, "%"));
+  const auto axle = [&](const char* where, const AxleModel& a, const Left& left) {
+    v.because.push_back(told(std::string("torque left ") + where + " at one pressure", left.share, kind::number, "%"));
+    if (!a.heat.fade) v.because.back().what += ", by a usual lining's curve";
+    if (a.usual_shoes) v.because.back().what += ", usual shoes";
+  };
+  axle("in front", h.brakes.front, h.front);
+  axle("behind", h.brakes.rear, h.rear);
+  if (!h.front.known || !h.rear.known) {
+    v.predicted.reset();
+    v.reason = "the metal is hotter than the last point of its lining's `fade` curve: measure or ask for more of it";
+  }
 }
 
 constexpr const char* fix = "linings that fade less, more rotor or drum, air led to it";
 
+/// Whether metal and vacuum can be told.
+bool known(const Model& m, const Evidenced& run) {
+  return road::foot_known(m, run) && !run.lacks(n_front) && !run.lacks(n_rear);
+}
+
 void distance(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  if (!known(of(model), run)) return out.push_back({});
   const Hot h = worst(of(model), run);
   const double most_m = physics::stop_limit(physics::StopTest::hot, hundred_km_h_m_s).distance_m;
   Verdict v{.predicted = stop_m(hundred_km_h_m_s, h.rate), .high = most_m, .scale = most_m, .fix_hint = fix};
@@ -115,6 +155,7 @@ void distance(const void* model, const Evidenced& run, std::vector<Verdict>& out
 void share(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   constexpr double least = 0.60;
   auto& m = of(model);
+  if (!known(m, run)) return out.push_back({});
   const Hot h = worst(m, run);
   const Lock lock = first_lock(m, m.dry, h.car);
   const double pedal = std::min(panic_n, pedal_at_pressure(m, lock.line_pa, h.vacuum_pa));
@@ -135,7 +176,7 @@ std::vector<Requirement> made() {
        .title = "rotors and drums stay below their limit",
        .kind = RequirementKind::most,
        .hazard = Hazard::harm,
-       .caution = Caution::braking_loss,
+       .caution = Caution::old_linings,
        .quantity = &kind::temperature,
        .unit = "degC",
        .source = "brakes.front.heat.highest; where it is not given 450 degC for a disc, 320 degC for a drum "
@@ -161,6 +202,17 @@ std::vector<Requirement> made() {
        .needs = fluids,
        .chain = fluid_chain,
        .evaluate = fluid},
+      {.id = "brakes.fluid-water",
+       .title = "fluid is not old",
+       .kind = RequirementKind::most,
+       .hazard = Hazard::harm,
+       .caution = Caution::brake_fluid,
+       .quantity = &kind::number,
+       .unit = "%",
+       .source = "common practice: changed at 3 % of water",
+       .formula = "water by a tester at the worst bleeder",
+       .own_missing = true,
+       .evaluate = fluid_water},
       {.id = "brakes.hot-stop",
        .title = "stop after repeated hard slowing",
        .kind = RequirementKind::most,
@@ -174,13 +226,14 @@ std::vector<Requirement> made() {
                   "falls, a drum by its factor",
        .duties = after_snubs,
        .needs = hot_stop::needs(),
+       .may_lack = road::n_vacuum,
        .chain = metal_chain,
        .evaluate = hot_stop::distance},
       {.id = "brakes.hot-share",
        .title = "hot brakes keep their share of the cold stop",
        .kind = RequirementKind::least,
        .hazard = Hazard::harm,
-       .caution = Caution::braking_loss,
+       .caution = Caution::old_linings,
        .quantity = &kind::number,
        .unit = "%",
        .source =
@@ -190,6 +243,7 @@ std::vector<Requirement> made() {
                   "most 500 N",
        .duties = after_snubs,
        .needs = hot_stop::needs(),
+       .may_lack = road::n_vacuum,
        .chain = metal_chain,
        .evaluate = hot_stop::share}};
 }

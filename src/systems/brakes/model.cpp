@@ -7,7 +7,7 @@
 namespace sw::brakes {
 namespace {
 
-constexpr std::string_view effort_block = "brakes.effort", pedal_block = "brakes.pedal";
+constexpr std::string_view effort_block = "brakes.effort", pedal_block = "brakes.pedal", kinds_block = "brakes.kinds";
 
 /// A figure that stands in for one rule alone, or its path.
 template <class T>
@@ -28,11 +28,13 @@ constexpr double degree = std::numbers::pi / 180;
 /// Shoes of a drum whose factor is stated and whose shape nobody measured (common practice).
 constexpr physics::Shoe usual_shoe{.pivot = 0.8, .lever = 1.6, .start = 25 * degree, .end = 130 * degree};
 
-/// Usual shoes at the friction that gives the factor stated. Shoes nobody named are taken for duo-servo, which loses
-/// most when friction falls.
+/// The drum's own shoes, else usual ones, at the friction that gives the factor stated. Shoes nobody named are taken
+/// for duo-servo, which loses most when friction falls.
 ShoesModel stated_shoes(const Axle& in, double factor) {
   constexpr double most_friction = 0.9;
   ShoesModel s{.kind = static_cast<physics::DrumKind>(in.shoes.value_or(Shoes::duo_servo)), .shoe = usual_shoe};
+  if (auto& o = in.shape; o && o->pivot && o->lever && o->start && o->end && in.radius)
+    s.shoe = {o->pivot->si / in.radius->si, o->lever->si / in.radius->si, o->start->si, o->end->si};
   s.friction = reach(most_friction, factor, [&](double f) {
     const auto c = physics::drum_factor(s.kind, s.shoe, f);
     return c.valid ? c.value : HUGE_VAL;
@@ -64,6 +66,7 @@ double drum_factor_of(const Axle& in, ShoesModel& shoes, Resolver& r) {
 AxleModel axle_of(const Axle& in, Resolver& r) {
   AxleModel a;
   a.make = known_for(effort_block, in.make, r);
+  r.need(in.make, kinds_block);
   a.drum = in.make == Make::drum;
   a.opposed = !a.drum && r.get(in.opposed, 0) > 0;
   const double count = r.get(in.pistons, 1);
@@ -72,6 +75,7 @@ AxleModel axle_of(const Axle& in, Resolver& r) {
   a.radius_m = known_for(effort_block, in.radius, r);
   const double drag = a.drum ? drum_factor_of(in, a.shoes, r) : in.make ? 2 * r.need(in.friction, effort_block) : 1.0;
   a.torque_m3 = 2 * drag * a.area_m2.value * a.radius_m.value;
+  a.usual_shoes = a.drum && in.factor && !in.shape;
   a.touch_pa = r.get(in.touch_pressure, 0);
   // Two pistons move in a drum, one a shoe; both sides of a fixed caliper.
   a.moving = a.drum || a.opposed ? 4 : 2;
@@ -112,8 +116,11 @@ void add_valve(const std::string& name, const Valve& in, Model& m, Resolver& r) 
 }
 
 void resolve_booster(const Booster& in, Model& m, Resolver& r) {
-  m.assisted = r.need(in.fitted, pedal_block) > 0;
+  m.fitted = known_for(pedal_block, in.fitted, r);
+  m.assisted = m.fitted.value > 0;
   if (!m.assisted) return;
+  if (in.area && in.diameter)
+    r.fault(&in.diameter, "a diameter beside the diaphragms' area, which tells it already", "take one of the two out");
   m.booster.area_m2 = in.area || !in.diameter ? r.need(in.area, pedal_block)
                                               : r.get(in.diaphragms, 1) * disc_area(r.need(in.diameter, pedal_block));
   m.booster.gain = r.need(in.gain, pedal_block);

@@ -26,7 +26,7 @@ std::string grade_words(double grade) {
 
 void rod_gap(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.assisted) return;
+  if (!has_booster(m, out)) return;
   Verdict v{.fix_hint =
                 "set the output rod by the same straight-edge over rod and socket to 0.020 in, gasket in place"};
   if (all_given({&m.rod_gap_m}, v)) {
@@ -105,15 +105,20 @@ void reducing_valves(const void* model, const Evidenced& run, std::vector<Verdic
   each_axle(m, [&](const char* place, const AxleModel& a) {
     if (a.reducing == 0) return;
     Verdict v{.place = place,
-              .reason = words("%.0f valves that reduce in one line", static_cast<double>(a.reducing)),
+              .reason = a.reducing == 1 ? "one valve that reduces in its line"
+                                        : words("%.0f valves that reduce in one line", static_cast<double>(a.reducing)),
               .fix_hint = "keep one: with the adjustable valve a distribution block that has no proportioning section",
               .rule = a.reducing < 2};
     if (run.trace->rows() > 0 && a.reducing > 1 && !std::isnan(run.at(0, road::n_share))) {
       Model one = m;
       const Stopped s = road::car_at(run, 0, false);
       AxleModel& line = &a == &m.front ? one.front : one.rear;
-      // The last in the line alone: what is adjusted is mostly that one.
-      line.light[0] = line.light[line.valves - 1];
+      // The last that reduces alone: what is adjusted is mostly that one.
+      const auto reduces = [](const physics::BrakeValve& b) {
+        return b.kind == physics::BrakeValveKind::reduces && b.slope < 1;
+      };
+      for (std::size_t i = 0; i < line.valves; ++i)
+        if (reduces(line.light[i])) line.light[0] = line.light[i];
       line.valves = 1;
       const Lock both = first_lock(m, m.dry, s), alone = first_lock(one, m.dry, s);
       v.because.push_back(told_rate("as built an axle locks at", both.rate));

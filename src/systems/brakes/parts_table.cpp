@@ -28,6 +28,11 @@ constexpr Requirement figure(std::string_view id, std::string_view title, Requir
   r.unit = unit;
   return r;
 }
+/// What is done about it raises the dust of shoes or pads.
+constexpr Requirement near_linings(Requirement r) {
+  r.caution = Caution::old_linings;
+  return r;
+}
 constexpr Requirement reading(Requirement r, std::span<const Port> needs) {
   r.needs = needs;
   return r;
@@ -41,8 +46,9 @@ constexpr Requirement parts[] = {
            master_stroke),
     figure("brakes.chamber-stroke", "each chamber has stroke enough", most, kind::length, "in",
            "the master's own stroke", "fluid its circuit takes at 900 psi over the master's area", chamber_stroke),
-    figure("brakes.pedal-height", "pad over the floor at 900 psi", least, kind::length, "in",
-           "common practice: 1 1/2 in", "travel to the floor less stroke times pedal ratio", pedal_height),
+    near_linings(figure("brakes.pedal-height", "pad over the floor at 900 psi", least, kind::length, "in",
+                        "common practice: 1 1/2 in", "travel to the floor less stroke times pedal ratio",
+                        pedal_height)),
     figure("brakes.drain-back", "pedal comes up after a night", most, kind::length, "in",
            "common practice: second press within 0.3 in of the first",
            "a reservoir below the calipers pulls their pistons back as far as the seals let them, unless a residual "

@@ -9,7 +9,8 @@ constexpr std::string_view stop_and_after[] = {"panic-stop", "hot-idle"};
 constexpr std::string_view foot_chain[] = {"vacuum.booster"};
 constexpr std::string_view balance_chain[] = {"vehicle.front_share", "vehicle.centre_height", "brakes.front_torque",
                                               "brakes.rear_torque"};
-constexpr Port hill[] = {road::ports[road::n_mass], road::ports[road::n_radius]};
+constexpr Port hill[] = {road::ports[road::n_mass], road::ports[road::n_radius], road::ports[road::n_laden],
+                         road::ports[road::n_laden_mass]};
 
 constexpr Requirement all[] = {
     {.id = "brakes.pedal-force",
@@ -25,6 +26,7 @@ constexpr Requirement all[] = {
                 "the pedal ratio",
      .duties = stop_and_after,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .chain = foot_chain,
      .evaluate = pedal_force},
     {.id = "brakes.lock-order",
@@ -34,7 +36,7 @@ constexpr Requirement all[] = {
      .caution = Caution::braking_loss,
      .quantity = &kind::number,
      .unit = "",
-     .source = "49 CFR 571.135 S7.2 and UN R13-H annex 5: front first for rates of 0.15 to 0.80 g (from memory)",
+     .source = "49 CFR 571.135 S7.2, UN R13-H annex 5 (from memory): front first for rates of 0.15 to 0.80 g",
      .formula =
          "adhesion the front uses less that of the rear, force over load of each axle with load transfer, at its "
          "least between those rates",
@@ -67,6 +69,7 @@ constexpr Requirement all[] = {
                 "dry road",
      .duties = stops,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .chain = foot_chain,
      .evaluate = stopping_distance},
     {.id = "brakes.booster-failed",
@@ -80,6 +83,7 @@ constexpr Requirement all[] = {
      .formula = "rate of 500 N through the pedal alone, less the booster's spring",
      .duties = stops,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .evaluate = booster_failed},
     {.id = "brakes.circuit-lost",
      .title = "stops with one circuit lost",
@@ -92,6 +96,7 @@ constexpr Requirement all[] = {
      .formula = "rate of what is left at 500 N, or where its axle locks on a dry road",
      .duties = stops,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .chain = foot_chain,
      .evaluate = circuit_lost},
     {.id = "brakes.travel-lost",
@@ -106,6 +111,7 @@ constexpr Requirement all[] = {
                 "ratio, off the travel to the floor",
      .duties = stops,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .evaluate = travel_lost},
     {.id = "brakes.lamp",
      .title = "brake lamps come on early",
@@ -118,6 +124,7 @@ constexpr Requirement all[] = {
      .formula = "braking rate at the pedal travel, load or pressure that closes the switch",
      .duties = stops,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .chain = foot_chain,
      .evaluate = lamp},
     {.id = "brakes.line-pressure",
@@ -131,6 +138,7 @@ constexpr Requirement all[] = {
      .formula = "line pressure at 500 N of pedal force with all the assist a full vacuum of 24 inHg gives",
      .duties = stops,
      .needs = road::foot,
+     .may_lack = road::n_vacuum,
      .evaluate = line_pressure},
     {.id = "brakes.parking",
      .title = "parking brake holds on a hill",
@@ -139,7 +147,7 @@ constexpr Requirement all[] = {
      .caution = Caution::lift,
      .quantity = &kind::number,
      .unit = "%",
-     .source = "49 CFR 571.135 S7.12: 20 % grade at 400 N of hand or 500 N of foot (from memory)",
+     .source = "49 CFR 571.135 S7.12: 20 % grade at 400 N of hand or 500 N of foot",
      .formula = "force of hand or foot times leverage, brake factor and radius over the wheel's, held against the "
                 "weight's share down the grade; that the tyres hold there is not asked",
      .needs = hill,

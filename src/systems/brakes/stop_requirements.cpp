@@ -18,13 +18,18 @@ Stopped car_at(const Evidenced& run, std::size_t row, bool laden) {
 
 bool laden_known(const Evidenced& run) { return run.at(0, n_laden) > 0; }
 
+bool foot_known(const Model& m, const Evidenced& run) {
+  if (m.fitted.given() && !m.assisted) return m.ratio.given() && m.bore_area_m2.given();
+  return !run.lacks(n_vacuum) && !run.lacks(n_pedal);
+}
+
 std::size_t hardest_row(const Evidenced& run) { return run.trace->lowest(run.slot(n_acceleration)); }
 
 std::size_t weakest_row(const Evidenced& run) {
-  const bool any = run.at(hardest_row(run), n_acceleration) < 0;
-  std::size_t row = any ? hardest_row(run) : 0;
+  std::size_t row = hardest_row(run);
+  if (!(run.at(row, n_acceleration) < 0)) return run.last();
   for (std::size_t i = 0; i < run.trace->rows(); ++i)
-    if ((!any || run.at(i, n_acceleration) < 0) && run.at(i, n_vacuum) < run.at(row, n_vacuum)) row = i;
+    if (run.at(i, n_acceleration) < 0 && run.at(i, n_vacuum) < run.at(row, n_vacuum)) row = i;
   return row;
 }
 
@@ -43,11 +48,19 @@ bool all_given(std::initializer_list<const Known*> needed, Verdict& v) {
   return v.missing.empty();
 }
 
+bool locks_at(const Model& m, double rate, const Stopped& s) { return !(rate < first_lock(m, m.dry, s).rate - 1e-6); }
+
+bool has_booster(const Model& m, std::vector<Verdict>& out) {
+  if (!m.fitted.given()) out.push_back({.missing = {m.fitted.path}});
+  return m.assisted;
+}
+
 namespace {
 
 constexpr double asked_rate = 0.8;  ///< of gravity: a hard stop on a good road
 constexpr double least_assisted_n = 30 * lbf_n, most_assisted_n = 65 * lbf_n, most_unassisted_n = 100 * lbf_n;
 constexpr double lamp_rate = 0.05;
+constexpr double most_pumped_pa = 20 * in_hg_pa;   ///< where a car's electric pump is switched off (common practice)
 constexpr double most_working_vacuum_pa = 81.3e3;  ///< a fully evacuated booster: 24 inHg (common practice)
 
 std::string axle_word(bool rear) { return rear ? "rear" : "front"; }
@@ -59,12 +72,14 @@ Because lock_told(const Model& m, const char* road, double adhesion, const Stopp
 }
 
 /// What helps a foot that must press too hard, by the vacuum that would do.
-std::string more_assist(double vacuum_pa) {
-  if (vacuum_pa > most_working_vacuum_pa) return "more diaphragm area or a smaller master bore: no vacuum is enough";
+std::string more_assist(std::optional<double> vacuum_pa) {
+  if (!vacuum_pa) return "a booster of more gain, a longer pedal ratio or a smaller master bore: no vacuum is enough";
+  if (*vacuum_pa > most_pumped_pa)
+    return "more diaphragm area or a smaller master bore: no pump or engine holds the vacuum it would take";
   return words(
       "vacuum held at %.0f inHg or more at the booster (a pump with its switch set there; a long camshaft gives "
       "less), more diaphragm area, or a smaller master bore",
-      std::ceil(vacuum_pa / in_hg_pa));
+      std::ceil(*vacuum_pa / in_hg_pa));
 }
 
 /// Both states of load a build gives, each with its place.
@@ -78,6 +93,7 @@ void as_driven_and_laden(const Evidenced& run, F&& look) {
 
 void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
+  if (!road::foot_known(m, run)) return out.push_back({});
   const std::size_t row = road::weakest_row(run);
   const Stopped s = road::car_at(run, row, false);
   const double vacuum = run.at(row, road::n_vacuum);
@@ -92,7 +108,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
             .high = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
             .scale = (m.assisted ? most_assisted_n : most_unassisted_n) * share,
             .row = row};
-  double would_do_pa = 0;
+  std::optional<double> would_do_pa;
   v.because.push_back(told_rate("judged at", rate));
   v.because.push_back(
       told("line pressure there", line_pressure_for(m, rate * s.weight_n, s), kind::gauge_pressure, "psi"));
@@ -101,9 +117,11 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
     v.because.push_back(told("force asked of the booster", needed, kind::force, "lbf"));
     v.because.push_back(told("assist at run-out", assist_at(m, vacuum), kind::force, "lbf"));
     // The push rod may have the foot's greatest share; the diaphragms give the rest.
-    const double short_n = needed - *v.high * m.ratio.value + m.booster.spring_n;
-    would_do_pa = std::max(0.0, short_n) / (m.booster.efficiency * m.booster.area_m2);
-    v.because.push_back(told("vacuum that would do", would_do_pa, kind::vacuum, "inHg"));
+    // Before it runs out a booster gives no more than its gain: beyond that no vacuum helps.
+    const double rod_n = *v.high * m.ratio.value, short_n = needed - rod_n + m.booster.spring_n;
+    if (needed <= m.booster.gain * rod_n)
+      would_do_pa = std::max(0.0, short_n) / (m.booster.efficiency * m.booster.area_m2);
+    if (would_do_pa) v.because.push_back(told("vacuum that would do", *would_do_pa, kind::vacuum, "inHg"));
   }
   for (const double z : {0.3, 0.6})
     v.because.push_back(told(words("pedal force at %.1f g", z), pedal(z, s), kind::force, "lbf"));
@@ -111,7 +129,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
     const Stopped heavy = road::car_at(run, row, true);
     v.because.push_back(told("pedal force at that rate, laden", pedal(rate, heavy), kind::force, "lbf"));
   }
-  const bool heavy_foot = *v.predicted > *v.high;
+  const bool heavy_foot = *v.predicted - *v.low > *v.high - *v.predicted;  // the nearer end of the band
   v.fix_hint = !m.assisted  ? "a smaller master bore or a longer pedal ratio as far as travel allows, or a booster"
                : heavy_foot ? more_assist(would_do_pa)
                             : "a shorter pedal ratio (the lower hole) or a larger master bore";
@@ -173,18 +191,20 @@ void adhesion_use_verdicts(const void* model, const Evidenced& run, std::vector<
 
 void stopping_distance(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
+  if (!road::foot_known(m, run)) return out.push_back({});
   const std::size_t row = road::weakest_row(run);
   as_driven_and_laden(run, [&](const char* place, bool laden) {
     const Stopped s = road::car_at(run, row, laden);
     const double rate = rate_at_pedal(m, panic_n, run.at(row, road::n_vacuum), s);
     const double cold_stop_m = physics::stop_limit(physics::StopTest::cold, hundred_km_h_m_s).distance_m;
-    Verdict v{
-        .place = place,
-        .predicted = stop_m(hundred_km_h_m_s, rate),
-        .high = cold_stop_m,
-        .scale = cold_stop_m,
-        .row = row,
-        .fix_hint = "more line pressure at that foot (bore, ratio, booster), more torque a psi, or better balance"};
+    Verdict v{.place = place,
+              .predicted = stop_m(hundred_km_h_m_s, rate),
+              .high = cold_stop_m,
+              .scale = cold_stop_m,
+              .row = row,
+              .fix_hint = locks_at(m, rate, s)
+                              ? better_balance
+                              : "more line pressure at that foot (bore, ratio, booster), or more torque a psi"};
     v.because.push_back(told_rate("rate at 500 N, or at the first lock", rate));
     v.because.push_back(lock_told(m, "dry", m.dry, s));
     v.because.push_back(told("and from 60 mph", stop_m(60 * mph_m_s, rate), kind::length, "ft"));
@@ -202,6 +222,7 @@ void lamp(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const Stopped s = road::car_at(run, row, false);
   const auto by = static_cast<Switch>(m.lamp_by.value);
   double line = 0;
+  if (by == Switch::load && !road::foot_known(m, run)) return out.push_back({});
   if (by == Switch::load && all_given({&m.lamp_force_n}, v))
     line = pressure_at_pedal(m, m.lamp_force_n.value, run.at(row, road::n_vacuum));
   if (by == Switch::pressure && all_given({&m.lamp_pa}, v)) line = m.lamp_pa.value;
@@ -221,6 +242,7 @@ void lamp(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
 void line_pressure(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
   const double most = pressure_at_pedal(m, panic_n, most_working_vacuum_pa);
+  if (std::isnan(most)) return out.push_back({});
   const std::size_t row = road::hardest_row(run);
   auto look = [&](const char* place, const Known& rating) {
     Verdict v{

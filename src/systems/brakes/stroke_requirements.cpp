@@ -49,7 +49,8 @@ void chamber_stroke(const void* model, const Evidenced&, std::vector<Verdict>& o
   if (m.split.given() && !m.two_circuits()) return;
   Verdict unknown{};
   const bool all = uptake_given(m, unknown);
-  if (!all_given({&m.split, &m.stroke_m}, unknown) || !all) return out.push_back(std::move(unknown));
+  if (!all_given({&m.split, &m.stroke_m, &m.front_chamber_m}, unknown) || !all)
+    return out.push_back(std::move(unknown));
   const Chambers have = chambers(m), used = chambers_at(m, judged_pa);
   const bool diagonal = m.split.value == static_cast<double>(Split::diagonal);
   auto look = [&](const char* place, double use, double stroke) {
@@ -103,7 +104,7 @@ void drain_back(const void* model, const Evidenced&, std::vector<Verdict>& out) 
 
 void trapped_pressure(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (!m.assisted) return;
+  if (!has_booster(m, out)) return;
   each_axle(m, [&](const char* place, const AxleModel& a) {
     Verdict v{.place = place,
               .fix_hint =

@@ -33,10 +33,7 @@ double pressure_at_stroke(const Model& m, double stroke_m) {
   return reach(uptake_known_to_pa, stroke_m, [&](double p) { return stroke_at(m, p); });
 }
 
-Chambers chambers(const Model& m) {
-  const double first = m.front_chamber_m.given() ? m.front_chamber_m.value : 0.5 * m.stroke_m.value;
-  return {first, m.stroke_m.value - first};
-}
+Chambers chambers(const Model& m) { return {m.front_chamber_m.value, m.stroke_m.value - m.front_chamber_m.value}; }
 
 Chambers chambers_at(const Model& m, double line_pa, bool laden) {
   const double front = taken_m3(m.front, line_pa, laden) / m.bore_area_m2.value,

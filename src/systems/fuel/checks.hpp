@@ -1,6 +1,6 @@
 #pragma once
 // What each requirement of the fuel system reads and how it is judged. The table is requirements.cpp; the evaluations
-// stand in pressure_requirements.cpp, vapour_requirements.cpp, tank_requirements.cpp and parts_requirements.cpp.
+// stand in pressure_requirements.cpp, tank_requirements.cpp (vapour too) and parts_requirements.cpp.
 #include "systems/fuel/ports.hpp"
 
 namespace sw::fuel {
@@ -29,8 +29,8 @@ namespace lowest {
 enum Need { n_back, n_return, n_manifold, need_count };
 inline constexpr Port needs[] = {back_port, return_flow_port, manifold_port};
 static_assert(std::size(needs) == need_count);
-inline constexpr std::string_view chain[] = {"vacuum.manifold", "fuel_pump.voltage", "fuel.pump_flow", "fuel.return_flow",
-                                             "fuel.return_pressure"};
+inline constexpr std::string_view chain[] = {"vacuum.manifold", "fuel_pump.voltage", "fuel.pump_flow",
+                                             "fuel.return_flow", "fuel.return_pressure"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace lowest
 

@@ -67,6 +67,8 @@ void resolve_pump(const Input& in, Model& m, Resolver& r) {
   m.in_tank = p.place != PumpPlace::outside;
   m.engine_driven = p.drive == Drive::engine;
   m.pump_height_m = r.need(p.height);
+  if (p.curve && p.flow)
+    r.fault(&p.flow, "a flow beside a curve, which tells it already", "take one of the two out", {&p.curve});
   if (p.curve) {
     m.pump = physics::PumpCurve::make(*p.curve);
     if (!m.pump) r.fault(&p.curve, "the flow does not fall as the pressure grows", "rows from free flow upwards");
@@ -141,10 +143,13 @@ void resolve_ends(const Input& in, Model& m, const Resolver& r) {
   ends.runs(in.feed);
   ends.meet("rail", in.rail.inlet);
   ends.stop();
-  if (in.back.empty()) return;
+  if (m.carburettor) return;
   if (returns_from_rail(m)) {
-    ends.leave("regulator", in.regulator.outlet);
+    ends.leave("rail", in.rail.outlet);
+    ends.meet("regulator", in.regulator.inlet);
   }
+  if (in.back.empty()) return;
+  ends.leave("regulator", in.regulator.outlet);
   ends.runs(in.back);
 }
 
@@ -178,6 +183,8 @@ void resolve_injection(const Input& in, Model& m, Resolver& r) {
   if (!j.flow) m.calibration_missing.push_back(r.path_of(&j.flow));
   if (!in.calibration.vacuum_referenced) m.calibration_missing.push_back(r.path_of(&in.calibration.vacuum_referenced));
   if (!m.told_pa) m.calibration_missing.push_back(r.path_of(&in.calibration.pressure));
+  if (in.carburettor.least && in.carburettor.most && in.carburettor.least->si >= in.carburettor.most->si)
+    r.fault(&in.carburettor.least, "the least pressure lies over the greatest", "`least` lies below `most`");
   m.carburettor_least_pa = r.need(in.carburettor.least);
   m.carburettor_most_pa = r.need(in.carburettor.most);
 }

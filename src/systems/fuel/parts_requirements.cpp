@@ -17,12 +17,18 @@ constexpr double fine_m = 40e-6;  ///< injectors want at most this somewhere in 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 std::string_view name(End e) { return end_names[static_cast<std::size_t>(e)]; }
 
+bool for_hose(End e) { return e == End::bead || e == End::barb; }
+/// What helps where two ends do not meet.
+const char* mend(End a, End b) {
+  if (for_hose(a) && for_hose(b)) return "both are made for a hose: one between them, with two clamps";
+  if (for_hose(a) != for_hose(b)) return "an adapter made for both, or one end made anew: neither seals on the other";
+  return "an adapter made for both, or one end made anew: two seats of different angle seal on a line and crack";
+}
+
 bool mate(End a, End b) {
-  const auto on_hose = [](End hose, End other) {
-    return hose == End::hose && (other == End::bead || other == End::barb);
-  };
+  const auto on_hose = [](End hose, End other) { return hose == End::hose && for_hose(other); };
   if (on_hose(a, b) || on_hose(b, a)) return true;
-  return a == b && a != End::hose && a != End::bead && a != End::barb;
+  return a == b && a != End::hose && !for_hose(a);
 }
 
 /// Pressure a run sees with the regulator stuck shut or the return blocked: all the pump can make.
@@ -96,12 +102,9 @@ void judge_age(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 
 void judge_ends(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& j : of(model).joints) {
-    Verdict v{.place = j.place,
-              .missing = j.missing,
-              .fix_hint =
-                  "an adapter made for both, or one end made anew: two seats of different angle seal on a line "
-                  "and crack"};
+    Verdict v{.place = j.place, .missing = j.missing};
     if (j.first && j.second) {
+      v.fix_hint = mend(*j.first, *j.second);
       v.rule = mate(*j.first, *j.second);
       v.reason = std::string(name(*j.first)) + " meets " + std::string(name(*j.second));
     }

@@ -69,7 +69,8 @@ double dead_end_pa(const PumpModel& pump, double air_pa) { return dead_end * pum
 
 double start_booster(const void* model, const Duty& d) {
   auto& m = *static_cast<const Model*>(model);
-  const double compressor = d.air_conditioning.value_or(false) && m.idle_ac_pa ? *m.idle_ac_pa : m.idle_pa;
+  // With the compressor on and nobody's gauge at it the run itself must say what the idle leaves: it begins with none.
+  const double compressor = !d.air_conditioning.value_or(false) ? m.idle_pa : m.idle_ac_pa.value_or(0);
   const double air = d.altitude ? physics::standard_atmosphere(d.altitude->si).pressure_pa : sea_pa;
   const double pumped = m.pump ? std::min(m.pump->cut_in_pa, dead_end_pa(*m.pump, air)) : 0.0;
   return std::max({0.0, pumped, compressor - (sea_pa - air)});
@@ -110,7 +111,10 @@ void evaluate(const void* model, View& v) {
   if (pumping) rate += std::max(0.0, dead_end_pa(*m.pump, air) - now) / m.pump->time_constant_s;
   double foot = 0;
   if (m.store) {
-    foot = (std::clamp(-v.in(r_acceleration) / full_rate_m_s2, 0.0, 1.0) - v.in(r_applied)) / foot_s;
+    // Most of a pedal's way is clearance: the stroke grows about as the root of the rate (brake_travel's law on an
+    // invented car, within a tenth of the whole).
+    const double share = std::clamp(-v.in(r_acceleration) / full_rate_m_s2, 0.0, 1.0);
+    foot = (std::sqrt(share) - v.in(r_applied)) / foot_s;
     rate *= m.store->total_m3 / (m.store->total_m3 - v.in(r_applied)*m.store->rear_m3);
     rate += foot > 0 ? held * pressed_pa(*m.store, v.in(r_applied), air - now) * foot
                      : let_in_pa(*m.store, v.in(r_applied), now) * foot;

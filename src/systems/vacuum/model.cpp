@@ -27,14 +27,19 @@ PumpModel pump_of(const Pump& in, Resolver& r) {
 void resolve_store(const Store& in, Model& m, Resolver& r) {
   m.fill_s = r.need(in.fill_time);
   m.leak_pa_s = r.need(in.leak) / minute_s;
-  const double booster = r.need(in.booster_volume, volumes_block), rear = r.need(in.rear_volume, volumes_block),
-               rest = r.need(in.rear_at_rest, volumes_block);
+  // Without them neither its dips nor what it hands over can be told: a store that looks too good is no stand-in.
+  const auto need = [&](auto& member) {
+    r.need(member, volumes_block);
+    return r.need(member, store_block);
+  };
+  const double booster = need(in.booster_volume), rear = need(in.rear_volume), rest = need(in.rear_at_rest);
   if (rear >= booster)
     r.fault(&in.rear_volume, "the rear chambers are as large as the whole booster",
             "`booster_volume` is that of all chambers");
   else if (rest >= rear)
-    r.fault(&in.rear_volume, "the rear chambers hold no more with the brakes on than at rest",
-            "`rear_volume` is what is there at rest and what the diaphragms sweep; `rear_at_rest` is the first of them");
+    r.fault(
+        &in.rear_volume, "the rear chambers hold no more with the brakes on than at rest",
+        "`rear_volume` is what is there at rest and what the diaphragms sweep; `rear_at_rest` is the first of them");
   else if (!std::isnan(booster + rear + rest))
     m.store = StoreModel{{booster + r.get(in.reservoir, 0), rest}, rear};
 }

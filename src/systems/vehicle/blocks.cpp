@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 
 #include "model/outside.hpp"
@@ -22,11 +23,17 @@ static_assert(std::size(writes) == write_count);
 void evaluate(const void*, View& v) { v.set(w_speed, v.in(r_pull) > 0 ? v.in(r_reached) : v.in(r_asked)); }
 }  // namespace motion
 
+/// What is driven: the car with its payload, or laden in a duty that asks for it.
+double driven_kg(const Model& m, double payload_kg, bool laden) {
+  const double light = m.mass_kg + payload_kg;
+  return laden && m.laden_known ? std::max(light, m.laden.mass_kg) : light;
+}
+
 /// Force and power the road asks of the wheels.
 namespace resistance {
-enum Read { r_speed, r_acceleration, r_grade, r_density, r_payload, r_pull, read_count };
-constexpr Port reads[] = {road_speed,       outside::acceleration, outside::grade,
-                          outside::density, outside::payload,      outside::pull};
+enum Read { r_speed, r_acceleration, r_grade, r_density, r_payload, r_pull, r_laden, read_count };
+constexpr Port reads[] = {road_speed,       outside::acceleration, outside::grade, outside::density,
+                          outside::payload, outside::pull,         outside::laden};
 static_assert(std::size(reads) == read_count);
 enum Write { w_force, w_power, w_drag, write_count };
 constexpr Port writes[] = {{"road.force", &kind::force, "lbf", "road load"},
@@ -36,7 +43,7 @@ static_assert(std::size(writes) == write_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  const double mass = m.mass_kg + v.in(r_payload);
+  const double mass = driven_kg(m, v.in(r_payload), v.in(r_laden) > 0);
   const double held = physics::road_load({.mass_kg = mass,
                                           .rolling = m.rolling,
                                           .drag_area_m2 = m.drag_area_m2,
@@ -53,9 +60,12 @@ void evaluate(const void* model, View& v) {
 
 /// A full-throttle pull and the distance run.
 namespace travel {
-enum Read { r_speed, r_held, r_pull_force, r_payload, read_count };
-constexpr Port reads[] = {
-    road_speed, {"road.held_force", &kind::force}, {"driveline.pull_force", &kind::force}, outside::payload};
+enum Read { r_speed, r_held, r_pull_force, r_payload, r_laden, read_count };
+constexpr Port reads[] = {road_speed,
+                          {"road.held_force", &kind::force},
+                          {"driveline.pull_force", &kind::force},
+                          outside::payload,
+                          outside::laden};
 static_assert(std::size(reads) == read_count);
 constexpr double rotating =
     1.05;  ///< wheels, shafts and engine add about 5 % of the mass in the gears used (common practice)
@@ -70,7 +80,7 @@ static_assert(std::size(states) == state_count);
 
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  v.rate(s_speed, (v.in(r_pull_force)-v.in(r_held)) / ((m.mass_kg + v.in(r_payload)) * rotating));
+  v.rate(s_speed, (v.in(r_pull_force)-v.in(r_held)) / (driven_kg(m, v.in(r_payload), v.in(r_laden) > 0) * rotating));
   v.rate(s_distance, v.in(r_speed));
 }
 }  // namespace travel

@@ -7,12 +7,14 @@ constexpr Spread by_rule{.absolute = 0.02};  ///< of a rule or a template held b
 
 constexpr FieldInfo axle_table[] = {
     quantity<&Axle::barrel_radius>("barrel_radius", "barrel inside", kind::length)
+        .decides_harm()
         .in("in")
         .above(3, 15)
         .spread(Source::measured, by_rule)
         .says("Inside radius of the wheel where the caliper sits, balance weights in it counted; the rim's nominal "
               "diameter does not tell it."),
     quantity<&Axle::caliper_radius>("caliper_radius", "caliper outside", kind::length)
+        .decides_harm()
         .in("in")
         .above(2, 15)
         .spread(Source::measured, by_rule)

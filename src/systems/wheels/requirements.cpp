@@ -16,12 +16,17 @@ void both_axles(const Model& m, F&& look) {
   look("rear", m.rear);
 }
 
-/// Wheel over caliper. Silent where neither radius is given.
+/// Wheel over caliper: asked for on every axle that has discs, silent on others where neither radius is given.
 namespace over_brake {
+enum Need { n_front_disc, n_rear_disc, need_count };
+constexpr Port needs[] = {{"brakes.front_disc", &kind::number}, {"brakes.rear_disc", &kind::number}};
+static_assert(std::size(needs) == need_count);
 constexpr double least_m = 0.125 * inch_m;
-void radial(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  both_axles(of(model), [&](const char* place, const AxleModel& a) {
-    if (!a.barrel_m && !a.caliper_m) return;
+void radial(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  both_axles(m, [&](const char* place, const AxleModel& a) {
+    const bool disc = run.at(0, &a == &m.front ? n_front_disc : n_rear_disc) > 0;
+    if (!disc && !a.barrel_m && !a.caliper_m) return;
     Verdict v{.place = place,
               .scale = least_m,
               .fix_hint =
@@ -160,6 +165,7 @@ constexpr Requirement all[] = {
      .unit = "in",
      .source = "common practice: 1/8 in all round",
      .formula = "inside radius of the barrel where the caliper sits less the caliper's outside radius",
+     .needs = over_brake::needs,
      .own_missing = true,
      .evaluate = over_brake::radial},
     {.id = "wheels.spokes",

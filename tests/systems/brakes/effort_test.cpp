@@ -73,7 +73,7 @@ TEST(BrakesEffort, OrderIsLeastAtTheKnee) {
   EXPECT_NEAR(order.least, 0.0263, 0.001);
 }
 
-// 0.10 V + 0.0060 V2 at 100 km/h is 70 m (49 CFR 571.135 S7.5, from memory); its squared term is 6.43 m/s2.
+// 0.10 V + 0.0060 V2 at 100 km/h is 70 m (49 CFR 571.135 S7.5, stored copy); its squared term is 6.43 m/s2.
 TEST(BrakesEffort, StopOfTheStandard) {
   EXPECT_NEAR(stop_m(100 / 3.6, 6.43 / standard_gravity_m_s2), 70, 0.02);
   EXPECT_NEAR(stop_m(100 / 3.6, 2.44 / standard_gravity_m_s2), 168, 0.2);  // 0.10 V + 0.0158 V2

@@ -54,7 +54,12 @@ TEST(BrakesFailed, APedalThatMeetsTheFloor) {
 TEST(BrakesFailed, LadenTheLostCircuitTakesMoreTravel) {
   const Judging light = stopping(""),
                 laden = stopping("[vehicle]\nladen_weight = \"4700 lb\"\nladen_front_share = 0.48\n");
-  EXPECT_LT(predicted(laden, "brakes.travel-lost", "front lost"), predicted(light, "brakes.travel-lost", "front lost"));
+  EXPECT_LT(predicted(laden, "brakes.travel-lost", "front lost, laden"),
+            predicted(light, "brakes.travel-lost", "front lost"));
+  EXPECT_EQ(predicted(laden, "brakes.travel-lost", "front lost"), predicted(light, "brakes.travel-lost", "front lost"));
+  EXPECT_TRUE(laden.judged("brakes.circuit-lost", "panic-stop", "rear lost, laden"));
+  EXPECT_LT(*laden.one("brakes.parking", {}, "laden").verdict.predicted,
+            *laden.one("brakes.parking").verdict.predicted);
 }
 
 // Rear cylinders that never stop the car by themselves: nothing is held to be well.

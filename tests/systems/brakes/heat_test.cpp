@@ -41,12 +41,12 @@ TEST(BrakesHeat, HeldHillAgainstTheClosedForm) {
 
 TEST(BrakesHeat, FrictionFallsWithHeat) {
   const brakes::HeatModel usual;
-  EXPECT_EQ(brakes::hot_friction(usual, 400), 1);
-  EXPECT_NEAR(brakes::hot_friction(usual, 400 + zero_c), 0.75, 1e-9);
-  EXPECT_NEAR(brakes::hot_friction(usual, 900), 0.5, 1e-9);
+  EXPECT_EQ(brakes::hot_friction(usual, 400).share, 1);
+  EXPECT_NEAR(brakes::hot_friction(usual, 400 + zero_c).share, 0.75, 1e-9);
+  EXPECT_NEAR(brakes::hot_friction(usual, 900).share, 0.5, 1e-9);
   const auto own =
       hand_brakes("[brakes.front.heat]\nfade = [[\"20 degC\", 1.0], [\"300 degC\", 1.1], [\"500 degC\", 0.9]]\n");
-  EXPECT_NEAR(brakes::hot_friction(own.front.heat, 300 + zero_c), 1.1, 1e-9);
+  EXPECT_NEAR(brakes::hot_friction(own.front.heat, 300 + zero_c).share, 1.1, 1e-9);
 }
 
 TEST(BrakesHeat, BoilingByGradeAndWater) {  // 49 CFR 571.116: DOT 4 wet 155 degC at 3.7 %

@@ -97,4 +97,20 @@ TEST(BrakesStop, DistanceOfALockingFront) {
   EXPECT_NEAR(predicted(stopping(""), "brakes.stopping-distance"), 10 + 100 * 100 / (25.92 * rate * gravity), 0.05);
 }
 
+// Without a booster no vacuum is needed; with one its figures are asked for.
+TEST(BrakesStop, VacuumIsAskedForOnlyWhereSomethingLivesOnIt) {
+  Build assisted = hand_car(), plain = hand_car("[brakes.booster]\nfitted = false\n");
+  for (Build* b : {&assisted, &plain}) std::get<vacuum::Input>(b->inputs).store.rear_volume.reset();
+  const Judging a(assisted, "panic-stop"), p(plain, "panic-stop");
+  for (auto* id : {"brakes.pedal-force", "brakes.stopping-distance"}) {
+    EXPECT_EQ(a.one(id, "panic-stop").verdict.missing, std::vector<std::string>{"vacuum.store.rear_volume"}) << id;
+    EXPECT_TRUE(p.one(id, "panic-stop").verdict.predicted.has_value()) << id;
+  }
+}
+
+TEST(BrakesStop, AtItsLockMorePressureDoesNothing) {
+  const Judging j = stopping("[brakes.booster]\nfitted = true\n");
+  EXPECT_NE(j.one("brakes.stopping-distance", "panic-stop").verdict.fix_hint.find("an axle locks"), std::string::npos);
+}
+
 }  // namespace

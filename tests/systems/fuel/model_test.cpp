@@ -21,7 +21,8 @@ TEST(FuelModel, JointsFollowTheFlow) {
   std::vector<std::string> places;
   for (auto& j : m.joints) places.push_back(j.place);
   EXPECT_EQ(places, (std::vector<std::string>{"pump to floor", "floor to engine_hose", "engine_hose to rail",
-                                              "regulator to engine_hose_back", "engine_hose_back to floor_back"}));
+                                              "rail to regulator", "regulator to engine_hose_back",
+                                              "engine_hose_back to floor_back"}));
 }
 
 // Where the regulator stands decides what the feed carries: all of the pump's flow, or what the engine burns.
@@ -29,9 +30,15 @@ TEST(FuelModel, RegulatorPlaceShapesTheNetwork) {
   const auto flow = [](const std::string& place) {
     const auto m = fuel_model("[fuel.regulator]\nplace = \"" + place + "\"\n");
     fuel::pipes::Network n = m.network;
-    fuel::set_network(
-        m, {.tank_k = 300, .fuel_m3 = 0.03, .demand_m3_s = 5 * litre_h, .volts = 13.5, .vacuum_pa = 0, .manifold_vacuum_pa = 0, .running = true},
-        n);
+    fuel::set_network(m,
+                      {.tank_k = 300,
+                       .fuel_m3 = 0.03,
+                       .demand_m3_s = 5 * litre_h,
+                       .volts = 13.5,
+                       .vacuum_pa = 0,
+                       .manifold_vacuum_pa = 0,
+                       .running = true},
+                      n);
     fuel::pipes::Solution s;
     EXPECT_TRUE(fuel::pipes::solve(n, s).usable()) << place;
     EXPECT_NEAR(s.pressure_pa[m.n_rail] / psi, 43, 1) << place;

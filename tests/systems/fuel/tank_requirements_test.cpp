@@ -27,7 +27,7 @@ TEST(FuelTankRequirements, ABendOnAQuarterTank) {
   EXPECT_NEAR(*bare.one("fuel.pick-up", "cornering").verdict.predicted, 4, 1e-9);
   EXPECT_LT(*bare.one("fuel.pick-up", "cornering").margin(), 0);
   EXPECT_GT(*tray.one("fuel.pick-up", "cornering").margin(), 0);
-  // A baffled cell 8 in wide keeps its own fuel.
+  // A baffled cell 6 in wide keeps its own fuel.
   Judging cell(fuel_car("[fuel.pick_up]\nreserve = \"0 L\"\ncell_width = \"6 in\"\n"), "cornering");
   EXPECT_EQ(*cell.one("fuel.pick-up", "cornering").verdict.predicted, 0);
 }

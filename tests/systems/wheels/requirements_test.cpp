@@ -46,6 +46,15 @@ TEST(WheelsRequirements, SpeedAndAge) {
   EXPECT_EQ(seven.one("wheels.age").verdict.because.size(), 1u);  // told to have them looked at every year
 }
 
+TEST(WheelsRequirements, OverDiscsTheRadiiAreAskedFor) {
+  Build build = hand_car();
+  std::get<wheels::Input>(build.inputs).front = {};
+  const Judging j(build, "hot-idle");
+  EXPECT_EQ(j.one("wheels.over-caliper", {}, "front").verdict.missing,
+            (std::vector<std::string>{"wheels.front.barrel_radius", "wheels.front.caliper_radius"}));
+  EXPECT_FALSE(j.judged("wheels.over-caliper", "hot-idle", "rear"));  // drums
+}
+
 // What stands on a tyre is read in a minute and may kill: nobody's figure stands in for it.
 TEST(WheelsRequirements, WhatStandsOnTheTyreIsAskedFor) {
   Build build = hand_car();
