@@ -863,7 +863,7 @@ export interface Build {
       bore?: Given<string>;
       /** master stroke: Whole stroke of the push rod, both chambers. */
       stroke?: Given<string>;
-      /** front's chamber: Stroke of the chamber that feeds the front, or of either where the split is diagonal; half of all where it is not given. */
+      /** front's chamber: Stroke of the chamber that feeds the front, or of either where the split is diagonal. */
       front_chamber?: Given<string>;
       /** take-up: Stroke before both ports are closed, the rod's gap among it. */
       take_up?: Given<string>;
@@ -887,6 +887,8 @@ export interface Build {
       full?: Given<string>;
       /** knee laden: Of a valve that feels the load: its knee with the laden car. */
       laden_knee?: Given<string>;
+      /** opens when the other circuit fails: Whether the block lets all pressure past it once the other circuit is lost, as many combination valves do. */
+      opens_alone?: Given<boolean>;
       note?: string;
     }>;
     /** front brakes: Both front brakes. */
@@ -1171,6 +1173,8 @@ export interface Build {
     grade?: Given<number | string>;
     /** payload: People and luggage beyond the driver. */
     payload?: Given<string>;
+    /** laden: Driven with all the car is meant to carry, where its laden weight is told; `payload` then counts no more. */
+    laden?: Given<boolean>;
     /** air conditioning asked for: Whether the driver has it on (where it is fitted). */
     air_conditioning?: Given<boolean>;
     /** conditions: What else is on: night, rain, heat, brake, start. */

@@ -122,10 +122,11 @@ void each_given(Node& table, std::span<const FieldInfo> fields, const std::strin
 
 /// Each figure of the sound car in turn given as a date: that is told, and no rule is tried on what is left of it.
 TEST(SpoiltField, IsTheOnlyFaultOfASoundBuild) {
-  Document document = open_build(files::root() / "demo/sound.toml", build_fields(), from_disk(),
-                                 std::string(stock_text("shelf.toml")));
+  Document document =
+      open_build(files::root() / "demo/sound.toml", build_fields(), from_disk(), std::string(stock_text("shelf.toml")));
   std::vector<std::pair<Node*, std::string>> given;
-  each_given(document.root, build_fields(), "", [&](Node& n, const std::string& path) { given.emplace_back(&n, path); });
+  each_given(document.root, build_fields(), "",
+             [&](Node& n, const std::string& path) { given.emplace_back(&n, path); });
   ASSERT_GT(given.size(), 150u);
   for (auto& [node, path] : given) {
     const Node sound = *node;

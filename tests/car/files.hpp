@@ -50,17 +50,12 @@ inline std::string reading(const std::string& car, const std::string& table, con
   if (key == "earth") return by_car("negative", "negative", "positive");
   if (key == "pressure") return by_car("13 psi", "13 psi", "7 psi");
   if (key == "weakest_part") return by_car("18 psi", "16 psi", "12 psi");
-  static const std::map<std::string, std::string> brakes = {{"split", "front and rear"},
-                                                            {"difference_warning", "true"},
-                                                            {"hose_rating", "1750 psi"},
-                                                            {"tube_rating", "3000 psi"},
-                                                            {"rod_offset", "0.3 in"},
-                                                            {"rod_gap", "0.020 in"},
-                                                            {"reservoir_above", "9 in"},
-                                                            {"hose_slack", "1 in"},
-                                                            {"grade", "DOT 4"},
-                                                            {"before", "DOT 3"},
-                                                            {"factor", "2.0"}};
+  static const std::map<std::string, std::string> brakes = {{"split", "front and rear"}, {"difference_warning", "true"},
+                                                            {"hose_rating", "1750 psi"}, {"tube_rating", "3000 psi"},
+                                                            {"rod_offset", "0.3 in"},    {"rod_gap", "0.020 in"},
+                                                            {"reservoir_above", "9 in"}, {"hose_slack", "1 in"},
+                                                            {"grade", "DOT 4"},          {"before", "DOT 3"},
+                                                            {"factor", "2.0"},           {"front_chamber", "0.7 in"}};
   if (table == "brakes.lamp") return key == "by" ? "pedal travel" : "0.15 in";
   if (table == "brakes.parking" && key == "by") return "hand";
   if (table == "brakes.pedal" && key == "travel") return "6.5 in";

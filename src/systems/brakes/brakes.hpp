@@ -103,6 +103,7 @@ struct Valve {
   std::optional<double> slope;
   std::optional<GaugePressure> full;
   std::optional<GaugePressure> laden_knee;
+  std::optional<bool> opens_alone;
   static std::span<const FieldInfo> fields();
 };
 
@@ -186,6 +187,7 @@ struct AxleModel {
   std::size_t valves = 0, reducing = 0;
   static constexpr std::size_t most_valves = 3;
   physics::BrakeValve light[most_valves], laden[most_valves];
+  bool opens_alone[most_valves] = {};  ///< lets all through once the other circuit is lost
 };
 
 struct Model {

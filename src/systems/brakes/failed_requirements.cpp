@@ -71,7 +71,8 @@ void circuit_lost(const void* model, const Evidenced& run, std::vector<Verdict>&
   const double line = pressure_at_pedal(m, panic_n, run.at(row, road::n_vacuum));
   each_lost(run, [&](Lost lost, bool laden) {
     const Stopped s = road::car_at(run, row, laden);
-    const double rate = std::min(force_left(m, lost, line, s) / s.weight_n, lock_left(m, lost, s));
+    const Model left = without(m, lost);
+    const double rate = std::min(force_left(left, lost, line, s) / s.weight_n, lock_left(left, lost, s));
     Verdict v{.place = lost_words(static_cast<Split>(m.split.value), lost, laden),
               .predicted = rate * standard_gravity_m_s2,
               .low = failed_m_s2,
@@ -96,6 +97,7 @@ void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& 
     return out.push_back(std::move(unknown));
   const std::size_t row = road::hardest_row(run);
   each_lost(run, [&](Lost lost, bool laden) {
+    const Model left = without(m, lost);
     const Stopped s = road::car_at(run, row, laden);
     Verdict v{
         .place = lost_words(static_cast<Split>(m.split.value), lost, laden),
@@ -103,13 +105,13 @@ void travel_lost(const void* model, const Evidenced& run, std::vector<Verdict>& 
         .scale = m.pedal_m.value,
         .row = row,
         .fix_hint = "a larger master bore, a shorter pedal ratio, or a shorter chamber for the circuit that fails"};
-    const auto line = pressure_left_for(m, lost, failed_m_s2 / standard_gravity_m_s2 * s.weight_n, s);
+    const auto line = pressure_left_for(left, lost, failed_m_s2 / standard_gravity_m_s2 * s.weight_n, s);
     if (!line) {
       v.reason =
           "what is left does not brake that hard at 14 MPa (2030 psi), where the law of what brakes take up ends";
       return out.push_back(std::move(v));
     }
-    const double stroke = stroke_left_at(m, lost, *line, s.laden);
+    const double stroke = stroke_left_at(left, lost, *line, s.laden);
     v.predicted = m.pedal_m.value - stroke * m.ratio.value;
     v.because.push_back(told("line pressure asked of what is left", *line, kind::gauge_pressure, "psi"));
     v.because.push_back(told("stroke of the push rod then", stroke, kind::length, "in"));

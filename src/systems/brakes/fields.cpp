@@ -335,6 +335,10 @@ constexpr FieldInfo valve_table[] = {
         .in("psi")
         .from(0, 5000)
         .says("Of a valve that feels the load: its knee with the laden car."),
+    yes_no<&Valve::opens_alone>("opens_alone", "opens when the other circuit fails")
+        .or_else(0, Source::chosen)
+        .says("Whether the block lets all pressure past it once the other circuit is lost, as many combination valves "
+              "do."),
 };
 static_assert(std::size(valve_table) == member_count<Valve>());
 

@@ -112,6 +112,7 @@ void add_valve(const std::string& name, const Valve& in, Model& m, Resolver& r) 
   }
   axle.light[axle.valves] = axle.laden[axle.valves] = v;
   if (in.laden_knee) axle.laden[axle.valves].knee_pa = in.laden_knee->si;
+  axle.opens_alone[axle.valves] = r.get(in.opens_alone, 0) > 0;
   ++axle.valves;
 }
 

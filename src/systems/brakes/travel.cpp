@@ -42,6 +42,20 @@ Chambers chambers_at(const Model& m, double line_pa, bool laden) {
   return {front, rear};
 }
 
+Model without(const Model& m, Lost lost) {
+  Model left = m;
+  if (diagonal(m)) return left;
+  AxleModel& axle = lost == Lost::first ? left.rear : left.front;
+  std::size_t kept = 0;
+  for (std::size_t i = 0; i < axle.valves; ++i) {
+    if (axle.opens_alone[i]) continue;
+    axle.light[kept] = axle.light[i];
+    axle.laden[kept++] = axle.laden[i];
+  }
+  axle.valves = kept;
+  return left;
+}
+
 double force_left(const Model& m, Lost lost, double line_pa, const Stopped& s) {
   if (diagonal(m)) return 0.5 * braking_force(m, line_pa, s);
   return axle_force(lost == Lost::first ? m.rear : m.front, line_pa, s);

@@ -24,6 +24,8 @@ Chambers chambers(const Model& m);
 Chambers chambers_at(const Model& m, double line_pa, bool laden = false);
 
 enum class Lost { first, second };
+/// The brakes with a circuit lost: valves that open for it out of the line of what is left.
+Model without(const Model& m, Lost lost);
 /// Braking force left at a line pressure.
 double force_left(const Model& m, Lost lost, double line_pa, const Stopped& s);
 /// Line pressure at which what is left brakes with that force; empty where it never does.

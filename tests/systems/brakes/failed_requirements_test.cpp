@@ -50,6 +50,14 @@ TEST(BrakesFailed, APedalThatMeetsTheFloor) {
   EXPECT_NEAR(left, 5.5 - 4 * (0.06 + 0.8 + 0.1), 0.03);
 }
 
+// The same with a block that opens once the front is lost: all 1061 psi, 2.081 x 1061 = 2208 lbf, more than its tyres
+// hold: the rear alone locks at 0.85 x 0.46 / (1 + 0.85 x 21/110) = 0.336.
+TEST(BrakesFailed, AValveThatOpensWhenTheFrontIsLost) {
+  const Judging j = stopping("[brakes.valve.rear]\nopens_alone = true\n");
+  EXPECT_NEAR(predicted(j, "brakes.circuit-lost", "front lost") / gravity, 0.336, 0.001);
+  EXPECT_NEAR(predicted(j, "brakes.circuit-lost", "rear lost") / gravity, 0.548, 0.001);
+}
+
 // The lost circuit is looked at laden too: more pressure, more stroke.
 TEST(BrakesFailed, LadenTheLostCircuitTakesMoreTravel) {
   const Judging light = stopping(""),
