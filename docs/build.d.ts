@@ -1173,7 +1173,7 @@ export interface Build {
     grade?: Given<number | string>;
     /** payload: People and luggage beyond the driver. */
     payload?: Given<string>;
-    /** laden: Driven with all the car is meant to carry, where its laden weight is told; `payload` then counts no more. */
+    /** laden: Driven with all the car is meant to carry, where its laden weight is told: at the greater of that and the weight with `payload`. */
     laden?: Given<boolean>;
     /** air conditioning asked for: Whether the driver has it on (where it is fitted). */
     air_conditioning?: Given<boolean>;

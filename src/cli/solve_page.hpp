@@ -38,11 +38,10 @@ struct SolveTold {
   Solution solution;
   std::vector<SettingText> settings;
   std::vector<BeforeAfter> concerned;  ///< of the requirement it is judged by
-  std::vector<BeforeAfter>
-      elsewhere;          ///< of all others, those the settings change the state of, or push further past their limit
-  bool tried = false;     ///< there were settings, and the car was proved with them
-  std::string written;    ///< file they were written to; empty: none
-  bool kept_out = false;  ///< --write was asked, and with the settings somebody would come to harm
+  std::vector<BeforeAfter> elsewhere;  ///< of all others, those that change state or go further past their limit
+  bool tried = false;                  ///< there were settings, and the car was proved with them
+  std::string written;                 ///< file they were written to; empty: none
+  bool kept_out = false;               ///< --write was asked, and with the settings somebody would come to harm
   /// The findings of both lists that keep the settings out of a build.
   std::vector<const Finding*> harmed() const;
   int exit_code() const;

@@ -35,9 +35,10 @@ constexpr Row rows[] = {
     {"brake fluid",
      "Brake fluid burns eyes and paint, takes up water and must not be mixed with another kind. Use fresh fluid of the "
      "kind the maker names, from a sealed can."},
-    {"asbestos in old linings",
-     "Old linings, clutches and gaskets may hold asbestos. Never blow, brush or grind their dust; wet it and have it "
-     "taken away as local code asks."},
+    {"brakes and old linings",
+     "A fault in the brakes can kill, and old linings may hold asbestos. Never blow, brush or grind their dust; wet it "
+     "and have it taken away as local code asks. Work to the makers' instructions, have the work checked by a licensed "
+     "person, and try the car at walking pace on closed ground before any road."},
     {"wheels and tyres",
      "A wheel that fouls or a tyre past its load or age can fail at speed. Turn every wheel by hand from lock to lock "
      "and through its travel before driving; fit tyres by their maker's load and age limits."},

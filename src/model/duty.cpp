@@ -93,8 +93,8 @@ constexpr FieldInfo table[] = {
         .says("People and luggage beyond the driver."),
     yes_no<&Duty::laden>("laden", "laden")
         .or_else(0, Source::chosen)
-        .says("Driven with all the car is meant to carry, where its laden weight is told; `payload` then counts no "
-              "more."),
+        .says("Driven with all the car is meant to carry, where its laden weight is told: at the greater of that and "
+              "the weight with `payload`."),
     yes_no<&Duty::air_conditioning>("air_conditioning", "air conditioning asked for")
         .or_else(0, Source::chosen)
         .says("Whether the driver has it on (where it is fitted)."),

@@ -1,8 +1,8 @@
 #include "physics/atmosphere.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <cmath>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 

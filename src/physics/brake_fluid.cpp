@@ -1,8 +1,8 @@
 #include "physics/brake_fluid.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <cmath>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 namespace {

@@ -1,6 +1,5 @@
 #include "physics/brake_travel.hpp"
 
-#include "physics/atmosphere.hpp"
 #include "quantity/customary.hpp"
 
 namespace sw::physics {

@@ -1,9 +1,9 @@
 #include "physics/gasoline.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <array>
 #include <cmath>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 

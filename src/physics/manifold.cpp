@@ -1,10 +1,10 @@
 #include "physics/manifold.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 

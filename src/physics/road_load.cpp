@@ -1,9 +1,9 @@
 #include "physics/road_load.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <algorithm>
 #include <cmath>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 

@@ -1,9 +1,9 @@
 #include "physics/tyre.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <cctype>
 #include <charconv>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 namespace {

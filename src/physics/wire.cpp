@@ -1,13 +1,13 @@
 #include "physics/wire.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <iterator>
 #include <numbers>
 #include <span>
+
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 namespace {

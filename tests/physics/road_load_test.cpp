@@ -1,10 +1,11 @@
 #include "physics/road_load.hpp"
-#include "quantity/customary.hpp"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
+
+#include "quantity/customary.hpp"
 
 using namespace sw::physics;
 
@@ -37,7 +38,8 @@ RC_GTEST_PROP(RoadLoad, SpeedAndPowerGoBackAndForth, ()) {
 
 TEST(RoadLoad, CoastingSpeedDownhill) {  // m g (sin - Crr cos) = rho CdA V^2 / 2, closed form
   const RoadLoadIn in{1500, 0.012, 0.8, -0.05, 1.2};
-  const double push = 1500 * sw::standard_gravity_m_s2 * (std::sin(std::atan(0.05)) - 0.012 * std::cos(std::atan(0.05)));
+  const double push =
+      1500 * sw::standard_gravity_m_s2 * (std::sin(std::atan(0.05)) - 0.012 * std::cos(std::atan(0.05)));
   EXPECT_NEAR(*road_load_speed(in, 0), std::sqrt(push / (0.5 * 1.2 * 0.8)), 1e-9);
   EXPECT_FALSE(road_load_speed({1500, 0.012, 0, -0.05, 1.2}, 10));  // no drag: nothing holds it
 }

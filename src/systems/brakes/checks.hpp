@@ -87,6 +87,8 @@ void each_axle(const Model& m, F&& look) {
 /// What a service stop of 49 CFR 571.135 is judged at: S7.5 to S7.14, greatest force of the foot and speed.
 inline constexpr double panic_n = 500, hundred_km_h_m_s = 100 / 3.6;
 
+/// A hard stop on a good road, g: what a leg is judged at, and what sweeps the whole of a booster.
+inline constexpr double hard_rate = 0.8;
 /// Its S7.12: a grade held by hand or foot.
 inline constexpr double parking_grade = 0.20, parking_hand_n = 400, parking_foot_n = 500;
 

@@ -25,7 +25,6 @@ std::span<const Port> needs() {
 
 constexpr std::string_view idling[] = {"hot-idle"};
 constexpr std::string_view chain[] = {"vacuum.manifold", "vacuum.booster"};
-constexpr double hard_on_rate = 0.8;  ///< g: a stop that sweeps the whole of `rear_volume`
 constexpr const char* fix =
     "a reservoir between check valve and booster, more idle vacuum or a pump that holds it, a booster of more area";
 
@@ -48,7 +47,7 @@ struct Off {
 /// where what the brakes take up is not known.
 double sweep(const Model& m, const Stopped& car, double rate) {
   const auto stroke = [&](double z) { return stroke_at(m, line_pressure_for(m, z * car.weight_n, car)); };
-  const double share = stroke(rate) / stroke(hard_on_rate);
+  const double share = stroke(rate) / stroke(hard_rate);
   return share < 1 ? share : 1.0;
 }
 Off off_at(const Evidenced& run) {

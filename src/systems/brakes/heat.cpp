@@ -1,9 +1,9 @@
 #include "systems/brakes/heat.hpp"
 
-#include "quantity/customary.hpp"
-
 #include <algorithm>
 #include <cmath>
+
+#include "quantity/customary.hpp"
 
 namespace sw::brakes {
 namespace {

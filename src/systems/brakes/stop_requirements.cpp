@@ -57,7 +57,6 @@ bool has_booster(const Model& m, std::vector<Verdict>& out) {
 
 namespace {
 
-constexpr double asked_rate = 0.8;  ///< of gravity: a hard stop on a good road
 constexpr double least_assisted_n = 30 * lbf_n, most_assisted_n = 65 * lbf_n, most_unassisted_n = 100 * lbf_n;
 constexpr double lamp_rate = 0.05;
 constexpr double most_pumped_pa = 20 * in_hg_pa;   ///< where a car's electric pump is switched off (common practice)
@@ -99,7 +98,7 @@ void pedal_force(const void* model, const Evidenced& run, std::vector<Verdict>& 
   const double vacuum = run.at(row, road::n_vacuum);
   const Lock lock = first_lock(m, m.dry, s);
   // A car whose first axle locks before 0.8 g is judged there, by its share of the force allowed.
-  const double rate = std::min(asked_rate, lock.rate), share = rate / asked_rate;
+  const double rate = std::min(hard_rate, lock.rate), share = rate / hard_rate;
   auto pedal = [&](double z, const Stopped& car) {
     return pedal_at_pressure(m, line_pressure_for(m, z * car.weight_n, car), vacuum);
   };

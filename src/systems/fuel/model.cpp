@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "physics/atmosphere.hpp"
 #include "physics/fuel_blend.hpp"
 #include "physics/gasoline.hpp"
 #include "quantity/customary.hpp"

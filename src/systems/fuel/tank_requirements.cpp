@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "physics/atmosphere.hpp"
 #include "physics/fuel_blend.hpp"
 #include "physics/slosh.hpp"
 #include "quantity/customary.hpp"

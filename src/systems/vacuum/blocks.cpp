@@ -111,8 +111,8 @@ void evaluate(const void* model, View& v) {
   if (pumping) rate += std::max(0.0, dead_end_pa(*m.pump, air) - now) / m.pump->time_constant_s;
   double foot = 0;
   if (m.store) {
-    // Most of a pedal's way is clearance: the stroke grows about as the root of the rate (brake_travel's law on an
-    // invented car, within a tenth of the whole).
+    // Most of a pedal's way is clearance: the stroke grows about as the root of the rate (regression: brake_travel's
+    // law on an invented car, within a tenth of the whole).
     const double share = std::clamp(-v.in(r_acceleration) / full_rate_m_s2, 0.0, 1.0);
     foot = (std::sqrt(share) - v.in(r_applied)) / foot_s;
     rate *= m.store->total_m3 / (m.store->total_m3 - v.in(r_applied)*m.store->rear_m3);
