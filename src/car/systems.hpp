@@ -10,6 +10,8 @@
 #include "systems/driveline/driveline.hpp"
 #include "systems/engine/engine.hpp"
 #include "systems/fuel/fuel.hpp"
+#include "systems/gauges/gauges.hpp"
+#include "systems/ignition/ignition.hpp"
 #include "systems/vacuum/vacuum.hpp"
 #include "systems/vehicle/vehicle.hpp"
 #include "systems/wheels/wheels.hpp"
@@ -25,7 +27,7 @@ struct SystemList {
 };
 
 using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
-                           wiring::System, cooling::System, air_conditioning::System, fuel::System,
-                           vacuum::System, brakes::System, wheels::System>;
+                           wiring::System, cooling::System, air_conditioning::System, fuel::System, vacuum::System,
+                           brakes::System, wheels::System, ignition::System, gauges::System>;
 
 }  // namespace sw

@@ -16,7 +16,7 @@ unsigned condition_bits(const Duty& duty, std::vector<CourseFault>& faults) {
   for (auto& p : own.problems) faults.push_back({"conditions", p.what, p.hint});
   unsigned bits = own.bits | bit(Condition::always);
   if (duty.engine != EngineState::off) bits |= bit(Condition::key);
-  if (duty.engine == EngineState::running) bits |= bit(Condition::running);
+  if (duty.engine == EngineState::running) bits |= bit(Condition::running) | bit(Condition::accessory);
   if (duty.engine == EngineState::cranking) bits |= bit(Condition::start);
   if (duty.air_conditioning.value_or(false) && duty.engine == EngineState::running)
     bits |= bit(Condition::air_conditioning);

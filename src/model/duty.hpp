@@ -48,10 +48,11 @@ struct Duty {
 };
 
 /// Conditions a load can name: `always` burns with the key out, `key` with the key on, `running` with the engine
-/// turning by itself, `air-conditioning` while that is asked for; the others as the duty says.
+/// turning by itself, `air-conditioning` while that is asked for, `accessory` with the key at accessory or run but not
+/// while starting; the others as the duty says.
 inline constexpr std::string_view condition_names[] = {
-    "always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start"};
-enum class Condition : unsigned { always, key, running, air_conditioning, night, rain, heat, brake, start };
+    "always", "key", "running", "air-conditioning", "night", "rain", "heat", "brake", "start", "accessory"};
+enum class Condition : unsigned { always, key, running, air_conditioning, night, rain, heat, brake, start, accessory };
 /// Names read into bits, and what was wrong with those that are none.
 struct ConditionBits {
   struct Problem {

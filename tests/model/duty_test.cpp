@@ -34,7 +34,7 @@ TEST(Duty, ReadsItsWordsInTheOrderOfTheirNames) {
 }
 
 TEST(Condition, HasABitForEveryName) {
-  EXPECT_EQ(bit(Condition::start), 1u << (std::size(condition_names) - 1));
+  EXPECT_EQ(bit(Condition::accessory), 1u << (std::size(condition_names) - 1));
   EXPECT_EQ(condition_names[static_cast<std::size_t>(Condition::air_conditioning)], "air-conditioning");
   EXPECT_EQ(condition_names[static_cast<std::size_t>(Condition::start)], "start");
 }

@@ -20,21 +20,36 @@ enum Write {
   w_ground,
   w_lead,
   w_pump,
+  w_ignition,
+  w_cluster,
+  w_exciter,
+  w_at_body,
+  w_at_block,
+  w_at_dash,
+  w_at_support,
   write_count
 };
-constexpr Port writes[] = {{"bus.voltage", &kind::voltage, "V", "bus"},
-                           {"battery.voltage", &kind::voltage, "V", "battery posts"},
-                           {"battery.current", &kind::current, "A", "current into the battery"},
-                           {"alternator.voltage", &kind::voltage, "V", "alternator, stud to case"},
-                           {"alternator.current", &kind::current, "A", "alternator current"},
-                           {"load.current", &kind::current, "A", "all loads together"},
-                           {"fans.voltage", &kind::voltage, "V", "volts at the fans"},
-                           {"fans.current", &kind::current, "A", "fan current"},
-                           {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
-                           {"starter.current", &kind::current, "A", "starter current"},
-                           {"ground.drop", &kind::voltage, "V", "alternator case against the battery's earthed post"},
-                           {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
-                           {"fuel_pump.voltage", &kind::voltage, "V", "volts at the fuel pump"}};
+constexpr Port writes[] = {
+    {"bus.voltage", &kind::voltage, "V", "bus"},
+    {"battery.voltage", &kind::voltage, "V", "battery posts"},
+    {"battery.current", &kind::current, "A", "current into the battery"},
+    {"alternator.voltage", &kind::voltage, "V", "alternator, stud to case"},
+    {"alternator.current", &kind::current, "A", "alternator current"},
+    {"load.current", &kind::current, "A", "all loads together"},
+    {"fans.voltage", &kind::voltage, "V", "volts at the fans"},
+    {"fans.current", &kind::current, "A", "fan current"},
+    {"starter.voltage", &kind::voltage, "V", "volts at the starter"},
+    {"starter.current", &kind::current, "A", "starter current"},
+    {"ground.drop", &kind::voltage, "V", "alternator case against the battery's earthed post"},
+    {"charge.lead_drop", &kind::voltage, "V", "output stud above bus"},
+    {"fuel_pump.voltage", &kind::voltage, "V", "volts at the fuel pump"},
+    {"ignition.voltage", &kind::voltage, "V", "volts at the ignition"},
+    {"cluster.voltage", &kind::voltage, "V", "volts at the gauges"},
+    {"exciter.current", &kind::current, "A", "current that wakes the alternator, key on"},
+    {"ground.body", &kind::voltage, "V", "body above the battery's earthed post"},
+    {"ground.block", &kind::voltage, "V", "block above the battery's earthed post"},
+    {"ground.dash", &kind::voltage, "V", "ground of the dash above the battery's earthed post"},
+    {"ground.support", &kind::voltage, "V", "radiator support above the battery's earthed post"}};
 static_assert(std::size(writes) == write_count);
 
 struct Work {
@@ -49,10 +64,21 @@ std::shared_ptr<void> scratch(const void* model) {
 }
 
 /// At the load of that name, none while it is off; where there is none it hangs on the bus.
-double pump_volts(const Model& m, const Work& work) {
-  if (!m.fuel_pump) return work.solution.node_v[m.n_bus];
-  const std::size_t branch = m.loads[*m.fuel_pump].wire.branch;
+double volts_at(const Model& m, const Work& work, const std::optional<std::size_t>& load) {
+  if (!load) return work.solution.node_v[m.n_bus];
+  const std::size_t branch = m.loads[*load].wire.branch;
   return work.network.branches[branch].closed ? std::abs(work.solution.load_v[branch]) : 0.0;
+}
+
+/// What flows into the machine's exciter while it stands, key on: each feed's own law at the battery's rest volts.
+double exciter_current(const Model& m, double emf_v) {
+  double a = 0;
+  for (std::size_t i : m.exciter_feeds) {
+    dc::Branch branch = m.network.branches[m.loads[i].wire.branch];
+    branch.closed = true;
+    a += dc::evaluate(branch, emf_v, 0, emf_v).current_a;
+  }
+  return a;
 }
 
 void evaluate(const void* model, View& v) {
@@ -78,7 +104,14 @@ void evaluate(const void* model, View& v) {
   v.set(w_starter_a, s.current_a[m.starter]);
   v.set(w_ground, std::abs(s.node_v[m.n_case]));
   v.set(w_lead, s.current_a[m.alternator] > 0 ? s.node_v[m.n_alternator] - s.node_v[m.n_bus] : 0.0);
-  v.set(w_pump, pump_volts(m, work));
+  v.set(w_pump, volts_at(m, work, m.fuel_pump));
+  v.set(w_ignition, volts_at(m, work, m.ignition));
+  v.set(w_cluster, volts_at(m, work, m.cluster));
+  v.set(w_exciter, exciter_current(m, v.in(r_emf)));
+  v.set(w_at_body, s.node_v[m.n_body]);
+  v.set(w_at_block, s.node_v[m.n_block]);
+  v.set(w_at_dash, s.node_v[m.n_dash]);
+  v.set(w_at_support, s.node_v[m.n_support]);
   for (int w = w_bus; w < write_count; ++w) v.set(w, v.out(w) + bad);
 }
 

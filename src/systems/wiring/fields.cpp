@@ -144,7 +144,9 @@ constexpr FieldInfo load_table[] = {
         .or_else(1, Source::chosen)
         .says("How its current follows the volts."),
     names<&Load::when>("when", "when")
-        .says("When it is on: always, key, running, air-conditioning, night, rain, heat, brake, start; any of them."),
+        .says(
+            "When it is on: always, key, running, air-conditioning, night, rain, heat, brake, start, accessory; any of "
+            "them."),
     number<&Load::share>("share", "share of time")
         .above(0, 1)
         .or_else(1, Source::chosen)

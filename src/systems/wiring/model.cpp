@@ -27,6 +27,9 @@ constexpr double current_kept_from = 0.45, power_kept_from = 0.6, starter_kept_f
 /// gauge (common practice: 2 m each way of 14 AWG with its joints).
 constexpr double usual_feed_ohm = 0.04;
 
+/// Node of the alternator's exciter. The machine itself holds it at its own volts once it turns; loads reach it.
+constexpr std::string_view exciter = "exciter";
+
 class Builder {
  public:
   Builder(Model& m, Resolver& r) : m_(m), r_(r) {
@@ -50,7 +53,7 @@ class Builder {
   dc::NodeIndex known(const std::string& given, const char* usual, const void* member) {
     const std::string name = given.empty() ? usual : given;
     // A run that could not be read may be the one that reaches it.
-    if (!joined(name) && !given.empty() && !r_.spoilt("wiring.run")) {
+    if (!joined(name) && !given.empty() && name != exciter && !r_.spoilt("wiring.run")) {
       std::vector<std::string_view> all;
       for (auto& [n, index] : nodes_) all.push_back(n);
       const auto near = nearest(name, all);
@@ -161,6 +164,9 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
     }
     l.wire.branch = b.add(branch);
     if (name == "fuel_pump") m.fuel_pump = m.loads.size();
+    if (name == "ignition") m.ignition = m.loads.size();
+    if (name == "cluster") m.cluster = m.loads.size();
+    if (load.to == exciter) m.exciter_feeds.push_back(m.loads.size());
     m.loads.push_back(std::move(l));
   }
 }
@@ -227,7 +233,9 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.n_alternator = b.node("alternator");
   m.n_block = b.node("block");
   m.n_bus = b.node("bus");
-  b.node("body");
+  m.n_body = b.node("body");
+  m.n_dash = b.joined("dash") ? b.node("dash") : m.n_body;
+  m.n_support = b.joined("support") ? b.node("support") : m.n_body;
   m.n_starter = b.node("starter");
   m.n_case = b.joined("case") ? b.node("case") : m.n_block;
   add_sources(in, m, b);

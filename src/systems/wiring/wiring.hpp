@@ -3,7 +3,9 @@
 // Nodes are named by the user; these have a meaning: `battery` (the post that feeds), `ground` (the earthed post,
 // always the reference; in a positive-earth car every sign turns round and nothing else), `alternator` (output stud),
 // `block`, `case` (the machine's own; the block where no run reaches it), `bus` (what loads are fed from), `body` (what
-// they are grounded to), `starter`. A load named `fuel_pump` is the fuel system's pump, which reads its volts.
+// they are grounded to), `starter`; `dash` and `support` (grounds of the gauges and at the radiator; the body where no
+// run reaches them) and `exciter` (the machine's, which loads feed that are grounded to it). Loads of these names are
+// read by other systems for their volts: `fuel_pump`, `ignition`, `cluster` (the gauges).
 #include "model/system.hpp"
 #include "physics/dc_network.hpp"
 
@@ -95,10 +97,12 @@ struct Model {
   std::vector<Conductor> runs;
   std::vector<LoadModel> loads;
   Conductor fan_feed;
-  std::optional<std::size_t> fuel_pump;                            ///< the load of that name
+  std::optional<std::size_t> fuel_pump, ignition, cluster;         ///< the loads of those names
+  std::vector<std::size_t> exciter_feeds;                          ///< loads whose current wakes the machine
   std::vector<std::size_t> charge_path;                            ///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
   dc::NodeIndex n_battery = 0, n_alternator = 0, n_block = 0, n_case = 0, n_bus = 0, n_starter = 0;
+  dc::NodeIndex n_body = 0, n_dash = 0, n_support = 0;
   std::vector<std::string> node_names;  ///< [node]
   double nominal_v = 12;
   bool named_twice = false;  ///< names by which findings are told apart stand for two things: no rule is told
