@@ -104,6 +104,28 @@ constexpr Exit solve_exits[] = {
 constexpr Text solve_examples[] = {"streetwright solve car.toml", "streetwright solve car.toml proportioning",
                                    "streetwright solve car.toml shims --write"};
 
+constexpr Operand faults_operands[] = {{"BUILD", "The build: a TOML or JSON file.", Fill::file}};
+constexpr Option faults_options[] = {
+    {.name = "--duty",
+     .value = "DUTY",
+     .says = "Try them in this duty; may stand more than once. Without it night-rain, cold-crank and parked.",
+     .fill = Fill::duty,
+     .many = true},
+    {.name = "--json", .says = "Every fault with what happens, as JSON."},
+};
+constexpr Exit faults_exits[] = {
+    {exit_code::good, "Told; nothing burns by one fault."},
+    {exit_code::fails, "By one fault alone a conductor carries more than it may and nothing opens."},
+    {exit_code::unproven, "The network cannot be solved with what the build says."},
+};
+constexpr Text faults_examples[] = {"streetwright faults car.toml", "streetwright faults car.toml --duty hot-idle"};
+constexpr Option states_options[] = {{.name = "--json", .says = "Every state with the volts at each load, as JSON."}};
+constexpr Exit states_exits[] = {
+    {exit_code::good, "Told."},
+    {exit_code::unproven, "The network cannot be solved with what the build says."},
+};
+constexpr Text states_examples[] = {"streetwright states car.toml"};
+
 constexpr Operand sum_operands[] = {
     {"NAME", "The sum.", Fill::sum},
     {"KEY=VALUE", "Its inputs, in any order; values with their units. With none, the sum is described.", Fill::word,
@@ -199,6 +221,25 @@ constexpr Command table[] = {
      .examples = solve_examples,
      .exits = solve_exits,
      .run = run_solve},
+    {.name = "faults",
+     .summary = "One fault at a time in the wiring, and what it does",
+     .operands = faults_operands,
+     .options = faults_options,
+     .text = "Each run open, each switch and relay stuck, the battery off its posts or the wrong way round: the whole "
+             "network is solved with it, and what changed is told: where the current goes instead, which fuse opens, "
+             "what burns, what is dead, what stays on.",
+     .examples = faults_examples,
+     .exits = faults_exits,
+     .run = run_faults},
+    {.name = "states",
+     .summary = "Which load is fed in which state of key and engine",
+     .operands = faults_operands,
+     .options = states_options,
+     .text = "The network solved in the states that strand a car or burn it: cranked, driving, key on with the engine "
+             "stopped, key off with the engine turning, hit. What is fed by a way nobody meant shows here.",
+     .examples = states_examples,
+     .exits = states_exits,
+     .run = run_states},
     {.name = "sum",
      .summary = "One law of the trade, alone, with units",
      .operands = sum_operands,

@@ -51,6 +51,14 @@ Point at(const PowerLaw& p, double v, double) {
   return {std::copysign(edge * t * (a + b * t * t), v), edge * (a + 3 * b * t * t) / (small * p.rated_v)};
 }
 
+Point at(const Diode& d, double v, double) {
+  constexpr double width_v = 0.05;
+  const double x = (v - d.threshold_v) / width_v, r = d.resistance_ohm;
+  // ln(1 + e^x) without overflow on the one side and without loss on the other.
+  const double over = x > 0 ? x + std::log1p(std::exp(-x)) : std::log1p(std::exp(x));
+  return {width_v / r * over + d.leakage_s * v, 1 / (r * (1 + std::exp(-x))) + d.leakage_s};
+}
+
 Point at(const RegulatedSource&, double, double) { return {0, 0}; }  // for visit alone: `regulated` answers
 
 Flow regulated(const RegulatedSource& s, double across_v, double sense_v) {
@@ -138,6 +146,11 @@ const char* law_fault(const RegulatedSource& s) {
                  positive(s.ceiling_v)
              ? nullptr
              : "a regulated source needs a set voltage, a greatest current, a regulation resistance and a ceiling";
+}
+const char* law_fault(const Diode& d) {
+  return positive(d.threshold_v) && resistance(d.resistance_ohm) && d.leakage_s >= 0
+             ? nullptr
+             : "a diode needs a threshold above 0 V, a resistance from 1e-6 ohm and a leakage from 0 S";
 }
 
 }  // namespace

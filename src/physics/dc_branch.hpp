@@ -55,9 +55,17 @@ struct RegulatedSource {
   double ceiling_v = 35;
   double leakage_s = 1e-5;  ///< also what settles the voltage of an alternator whose output lead is off
 };
+/// Rectifier diode, passing from `from` to `to`: a threshold with a resistance behind it, rounded as I = s/r ln(1 +
+/// exp((V - threshold)/s)) with s = 50 mV, about the emission width of a silicon junction with its spread (common
+/// practice), and a leakage the other way. Its breakdown is not modelled.
+struct Diode {
+  double threshold_v = 0.75;  ///< silicon rectifier at working current (common practice: 0.7 to 0.8 V)
+  double resistance_ohm = 0.005;
+  double leakage_s = 1e-6;
+};
 struct Open {};
 
-using Law = std::variant<Open, Resistor, Battery, ConstantCurrent, ConstantPower, PowerLaw, RegulatedSource>;
+using Law = std::variant<Open, Resistor, Battery, ConstantCurrent, ConstantPower, PowerLaw, RegulatedSource, Diode>;
 
 struct Branch {
   NodeIndex from = ground, to = ground;

@@ -1,5 +1,5 @@
 #pragma once
-// A direct-current network of up to 24 nodes and 64 branches, solved for the potential of every node.
+// A direct-current network of up to 48 nodes and 128 branches, solved for the potential of every node.
 //
 // Kirchhoff's current law at each node but ground, sum of currents out = 0, by Newton's method on the dense Jacobian.
 // Nodes own potentials; a branch returns current and slope (`evaluate`), and nothing here knows what it is.
@@ -18,7 +18,7 @@
 
 namespace sw::physics::dc {
 
-inline constexpr std::size_t most_nodes = 24, most_branches = 64;  ///< ground included
+inline constexpr std::size_t most_nodes = 48, most_branches = 128;  ///< ground included
 
 struct Network {
   std::size_t node_count = 1;  ///< ground included

@@ -21,4 +21,10 @@ FuseWindow blade_fuse_time(double load_share) {
   return w;
 }
 
+double shortest_melting(double load_share) {
+  constexpr double last_load = 6.0, last_s = 0.02;
+  if (const auto w = blade_fuse_time(load_share); w.shortest_s) return *w.shortest_s;
+  return last_s * (last_load / load_share) * (last_load / load_share);
+}
+
 }  // namespace sw::physics

@@ -134,6 +134,18 @@ Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundl
   return air_k ? in_air(tabled, insulation_k, table_air_k(zone), *air_k) : tabled;
 }
 
+namespace {
+constexpr double adiabatic_a_m2 = 226e6, beta_k = 234.5 - 273.15;  // K, and beta with T in kelvin
+}
+double short_time_current(double area_m2, double from_k, double to_k, double time_s) {
+  if (to_k <= from_k || time_s <= 0) return 0;
+  return adiabatic_a_m2 * area_m2 * std::sqrt(std::log((to_k + beta_k) / (from_k + beta_k)) / time_s);
+}
+double short_time_temperature(double area_m2, double from_k, double current_a, double time_s) {
+  const double share = current_a / (adiabatic_a_m2 * area_m2);
+  return (from_k + beta_k) * std::exp(share * share * time_s) - beta_k;
+}
+
 WireRise wire_rise(double current_a, double rated_a, double rated_rise_k) {
   const double share = current_a / rated_a;
   return {rated_rise_k * share * share, 2 * rated_rise_k * share / rated_a};

@@ -64,6 +64,14 @@ struct Ampacity {
 /// 0. Between two columns T_insulation is the wire's own, the amperes those of the column below: the careful side.
 Ampacity wire_ampacity(double area_m2, double insulation_k, Zone zone, int bundle, std::optional<double> air_k = {});
 
+/// Current that brings a copper conductor from one temperature to another in a time too short for heat to leave it:
+/// I = K S sqrt(ln((T_to + 234.5)/(T_from + 234.5)) / t), degC, K = 226 A s^0.5/mm2 (IEC 60949, also IEC 60364-5-54
+/// annex A, whose k of 115 for 70 to 160 degC and 143 for 90 to 250 degC it gives; from memory). Range: up to 5 s by
+/// the standard; beyond, heat leaves, and the current told is the careful side. 0 where it is as hot already.
+double short_time_current(double area_m2, double from_k, double to_k, double time_s);
+/// The temperature it comes to; the same law turned round.
+double short_time_temperature(double area_m2, double from_k, double current_a, double time_s);
+
 /// Temperature rise of a conductor over its surroundings from the current it is rated for: rise = rated_rise
 /// (I / I_rated)^2 (heat I^2 R over a fixed conductance; common practice), with slope d rise / d current.
 struct WireRise {

@@ -83,6 +83,16 @@ inline constexpr std::string_view chain[] = {"fans.level", "cooling.engine_tempe
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace cycling
 
+/// Volts between the metal the core touches and the block, through the coolant.
+namespace potential {
+enum Need { n_support, n_body, n_block, need_count };
+inline constexpr Port needs[] = {
+    {"ground.support", &kind::voltage}, {"ground.body", &kind::voltage}, {"ground.block", &kind::voltage}};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view chain[] = {"fans.current", "ground.support", "ground.block"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace potential
+
 namespace expansion {
 inline constexpr Port needs[] = {coolant_port};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);

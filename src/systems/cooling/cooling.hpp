@@ -24,6 +24,7 @@ struct Radiator {
   std::optional<Curve> airflow_loss;
   std::optional<double> usual_loss;
   std::optional<Volume> volume;
+  std::optional<bool> isolated;
   static std::span<const FieldInfo> fields();
 };
 
@@ -107,6 +108,7 @@ struct Model {
   double opens_k = 0, open_k = 0, lag_s = 0;
   std::optional<double> cap_pa, weakest_pa;
   std::string cap_path, weakest_path;
+  bool isolated = false;  ///< the core touches no metal of the support
   std::optional<double> tank_m3;
   std::size_t fans = 0;
   FanModel fan[most_fans];  ///< electric ones first, by rising switch-on temperature

@@ -58,6 +58,10 @@ constexpr FieldInfo radiator_table[] = {
         .or_else(4)
         .spread(Source::typical, {.share = 0.25})
         .says("Coolant in the radiator."),
+    yes_no<&Radiator::isolated>("isolated", "isolated")
+        .may_change()
+        .or_else(0, Source::chosen)
+        .says("Whether the core stands on rubber and touches no metal of the support."),
 };
 static_assert(std::size(radiator_table) == member_count<Radiator>());
 

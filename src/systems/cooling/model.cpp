@@ -137,6 +137,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.open_k = r.get(in.thermostat.fully_open, m.opens_k + r.need(in.thermostat.travel));
   if (m.open_k < m.opens_k + 1) r.fault(&in.thermostat.fully_open, "fully open less than 1 K above opening");
   m.lag_s = r.need(in.thermostat.lag);
+  m.isolated = in.radiator.isolated.value_or(false);
   resolve_cap(in.cap, m, r);
   resolve_fans(in, m, r);
   m.cover = r.need(in.shroud_cover);

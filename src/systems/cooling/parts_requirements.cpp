@@ -43,6 +43,31 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }
 }  // namespace cap
 
+namespace potential {
+namespace {
+constexpr double most_v = 0.10;  ///< common practice; 0.25 V is taken as an alarm
+}
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  if (of(model).isolated) return;
+  double worst = 0;
+  std::size_t row = run.last();
+  bool own = false;  // a ground of its own at the support, else nobody said anything of it
+  for (std::size_t i = 0; i < run.trace->rows(); ++i) {
+    const double support = run.at(i, n_support), volts = std::abs(support - run.at(i, n_block));
+    own = own || support != run.at(i, n_body);
+    if (volts > worst) worst = volts, row = i;
+  }
+  if (!own) return;
+  out.push_back({.predicted = worst,
+                 .high = most_v,
+                 .scale = most_v,
+                 .row = row,
+                 .fix_hint =
+                     "grounds of fans and lamps led to the block or the battery's post, the support strapped to "
+                     "the body, the core on rubber; then fresh coolant"});
+}
+}  // namespace potential
+
 namespace rotation {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);

@@ -15,16 +15,18 @@ constexpr Port oil_port{"engine.oil_temperature", &kind::temperature, "degC", "o
 
 /// Figures that do not change.
 namespace ratings {
-enum Write { w_red, w_idle, w_peak, write_count };
+enum Write { w_red, w_idle, w_peak, w_oil_delay, write_count };
 constexpr Port writes[] = {{"engine.red_line", &kind::shaft_speed, "rpm", "red line"},
                            {"engine.plain_idle_speed", &kind::shaft_speed, "rpm", "idle speed, compressor off"},
-                           {"engine.peak_power", &kind::power, "hp", "greatest power, air as rated"}};
+                           {"engine.peak_power", &kind::power, "hp", "greatest power, air as rated"},
+                           {"engine.oil_delay", &kind::time, "s", "cranking until the oil has pressure"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   v.set(w_red, m.red_line_rad_s);
   v.set(w_idle, m.idle_rad_s);
   v.set(w_peak, m.peak_power_w);
+  v.set(w_oil_delay, m.oil_delay_s);
 }
 }  // namespace ratings
 

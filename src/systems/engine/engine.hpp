@@ -27,6 +27,7 @@ struct Input {
   std::optional<TemperatureStep> metal_rise;
   std::optional<Temperature> highest_oil;
   std::optional<PressureDifference> motoring_pressure;
+  std::optional<Time> oil_delay;
   static std::span<const FieldInfo> fields();
 };
 
@@ -39,7 +40,7 @@ struct Model {
   double coolant_share = 0, idle_coolant_share = 0, oil_share = 0, bay_share = 0;
   double metal_j_k = 0, oil_j_k = 0;
   double metal_conductance_w_k = 0;  ///< metal to coolant with the pump turning
-  double highest_oil_k = 0;
+  double highest_oil_k = 0, oil_delay_s = 0;
   double motoring_n_m = 0;  ///< drag of the closed throttle at the crankshaft
 };
 

@@ -111,6 +111,13 @@ constexpr FieldInfo table[] = {
         .says("Mean pressure that drags the engine round on the overrun, throttle closed, over the whole displacement.")
         .after("rubbing and accessories about 1 bar at low speed, pumping against a closed throttle 0.7 bar: Heywood, "
                "Internal Combustion Engine Fundamentals, ch. 13 (from memory)"),
+    quantity<&Input::oil_delay>("oil_delay", "cranking until oil pressure", kind::time)
+        .in("s")
+        .from(0, 60)
+        .or_else(6)
+        .spread(Source::typical, {.share = 0.6})
+        .says("How long it is cranked after weeks of standing until the oil has pressure.")
+        .after("common practice: 3 to 12 s"),
 };
 static_assert(std::size(table) == member_count<Input>());
 

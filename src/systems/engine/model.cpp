@@ -73,6 +73,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.idle_rad_s = r.need(in.idle_speed);
   m.idle_ac_rad_s = r.get(in.idle_speed_air_conditioning, m.idle_rad_s);
   m.red_line_rad_s = r.need(in.red_line);
+  m.oil_delay_s = r.need(in.oil_delay);
   r.need(in.torque_curve);
   m.torque = through(in.torque_curve, r);
   m.coolant_heat = through(in.coolant_heat, r);

@@ -125,6 +125,26 @@ inline constexpr std::string_view chain[] = {"fuel.rail_pressure"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace told
 
+/// What the wiring tells of the pump, V, below 0 where it tells nothing.
+namespace cut_off {
+enum Need { n_stalled, n_hit, need_count };
+inline constexpr Port needs[] = {{"fuel_pump.stalled", &kind::voltage}, {"fuel_pump.hit", &kind::voltage}};
+static_assert(std::size(needs) == need_count);
+}  // namespace cut_off
+
+/// From the key at start to fuel at the injectors.
+namespace start {
+enum Need { n_cranked, n_primed, n_oil, n_starter, need_count };
+inline constexpr Port needs[] = {{"fuel_pump.cranked", &kind::voltage},
+                                 {"fuel_pump.primed", &kind::voltage},
+                                 {"engine.oil_delay", &kind::time},
+                                 {"starter.current", &kind::current}};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view duties[] = {"cold-crank"};
+inline constexpr std::string_view chain[] = {"starter.current"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace start
+
 using Evaluate = void(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 Evaluate judge_rating, judge_stuck, judge_age, judge_ends, judge_distance, judge_cut_off, judge_tank_safety,
     judge_filters, judge_reference;

@@ -152,6 +152,13 @@ constexpr FieldInfo pump_table[] = {
         .or_else(1, Source::typical)
         .says("Whether pressure stays in the lines when it stops.")
         .after("common practice"),
+    quantity<&Pump::prime>("prime", "prime", kind::time)
+        .in("s")
+        .from(0, 30)
+        .or_else(2)
+        .spread(Source::typical, {.share = 0.3})
+        .says("How long it runs until the rail has its pressure after standing.")
+        .after("common practice"),
     choice<&Pump::inlet>("inlet", "inlet", end_names)
         .decides_harm()
         .says("What its inlet seals on; not asked in the tank."),
@@ -370,10 +377,12 @@ static_assert(std::size(carburettor_table) == member_count<Carburettor>());
 constexpr FieldInfo cut_off_table[] = {
     yes_no<&CutOff::engine_stopped>("engine_stopped", "when the engine stops")
         .decides_harm()
-        .says("Whether an electric pump stops within seconds of the engine stopping, key on or not."),
+        .says(
+            "Whether an electric pump stops within seconds of the engine stopping, key on or not; not asked where the "
+            "wiring's switches tell."),
     yes_no<&CutOff::impact>("impact", "when the car is hit")
         .decides_harm()
-        .says("Whether a switch stops it when the car is hit."),
+        .says("Whether a switch stops it when the car is hit; not asked where the wiring's switches tell."),
 };
 static_assert(std::size(cut_off_table) == member_count<CutOff>());
 

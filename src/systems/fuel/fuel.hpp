@@ -65,6 +65,7 @@ struct Pump {
   std::optional<PressureDifference> relief;
   std::optional<PressureDifference> needed_margin;
   std::optional<bool> check_valve;
+  std::optional<Time> prime;
   std::optional<End> inlet, outlet;
   static std::span<const FieldInfo> fields();
 };
@@ -204,6 +205,7 @@ struct Model {
   // heat and vapour
   double rail_w_k = 0, rail_j_k = 0, ethanol = 0, reid_pa = 0, vapour_ratio = 1, exhaust_k = 0;
   // rules
+  double prime_s = 0;  ///< the pump alone, until the rail has its pressure
   YesNo stops_with_engine, stops_on_impact, bonded, rollover;
   std::vector<Joint> joints;
   struct FilterModel {

@@ -81,6 +81,7 @@ void resolve_pump(const Input& in, Model& m, Resolver& r) {
   if (!m.relief_pa) m.relief_path = r.path_of(&p.relief);
   m.needed_pa = r.need(p.needed_margin);
   m.check_valve = r.need(p.check_valve) > 0;
+  m.prime_s = r.need(p.prime);
 }
 
 RunModel run_of(const std::string& list, const std::string& name, const Run& run, Resolver& r) {

@@ -139,16 +139,62 @@ Verdict yes_verdict(const YesNo& y, const char* place, const char* yes, const ch
 }
 }  // namespace
 
-void judge_cut_off(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+/// Below this a pump of a 12 V car delivers nothing that burns for long (common practice).
+constexpr double pump_dead_v = 3.0;
+
+namespace {
+/// What the wiring tells of the pump goes before what somebody said of it.
+Verdict stops(double volts, const YesNo& said, const char* place, const char* yes, const char* no, const char* hint) {
+  if (!(volts >= 0)) return yes_verdict(said, place, yes, no, hint);
+  Verdict v{.place = place, .fix_hint = hint, .rule = volts < pump_dead_v};
+  v.reason = std::string(*v.rule ? yes : no) + ": its wiring leaves it " + print(volts, kind::voltage, "V", 3);
+  if (said.value && *said.value != *v.rule) v.reason += ", though the build says otherwise";
+  return v;
+}
+}  // namespace
+
+void judge_cut_off(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = of(model);
   if (m.engine_driven) return;  // it stops with the engine
-  out.push_back(yes_verdict(m.stops_with_engine, "engine stopped", "the pump stops with the engine",
-                            "the pump runs on with the engine stopped",
-                            "a relay the controller lets go when no pulses come, or an oil-pressure switch"));
-  out.push_back(yes_verdict(m.stops_on_impact, "impact", "the pump stops when the car is hit",
-                            "nothing stops the pump when the car is hit",
-                            "an inertia switch in the pump's feed, where it can be reset"));
+  out.push_back(stops(run.at(0, cut_off::n_stalled), m.stops_with_engine, "engine stopped",
+                      "the pump stops with the engine", "the pump runs on with the engine stopped",
+                      "a relay the controller lets go when no pulses come, or an oil-pressure switch"));
+  out.push_back(stops(run.at(0, cut_off::n_hit), m.stops_on_impact, "impact", "the pump stops when the car is hit",
+                      "nothing stops the pump when the car is hit",
+                      "an inertia switch in the pump's feed, where it can be reset"));
 }
+
+namespace start {
+namespace {
+constexpr double longest_s = 3;  ///< common practice: a sound injected engine fires within
+}
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  const double cranked = run.at(0, n_cranked), primed = run.at(0, n_primed);
+  if (m.engine_driven || m.carburettor || !(cranked >= 0)) return;  // a full bowl starts it; or nobody said
+  const bool fed = std::max(cranked, primed) >= pump_dead_v;
+  const double wait = fed ? 0 : run.at(0, n_oil), time = wait + m.prime_s;
+  const std::size_t row = run.trace->highest(run.slot(n_starter));
+  Verdict v{.predicted = time,
+            .high = longest_s,
+            .scale = longest_s,
+            .row = row,
+            .fix_hint =
+                "the pump fed for two seconds as the key comes on and while the engine turns; an oil-pressure "
+                "switch only beside that, to hold it once the engine runs"};
+  if (!fed)
+    v.because.push_back({.what = "cranking until the oil switch feeds the pump",
+                         .value = wait,
+                         .kind = &kind::time,
+                         .unit = "s",
+                         .path = "engine.oil_delay"});
+  v.because.push_back(
+      {.what = "pump alone until the rail has its pressure", .value = m.prime_s, .kind = &kind::time, .unit = "s"});
+  v.because.push_back(
+      {.what = "charge one start takes", .value = run.at(row, n_starter) * time, .kind = &kind::charge, .unit = "A h"});
+  out.push_back(std::move(v));
+}
+}  // namespace start
 
 void judge_tank_safety(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);

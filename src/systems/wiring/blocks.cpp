@@ -4,6 +4,26 @@
 #include "systems/wiring/network_block.hpp"
 
 namespace sw::wiring {
+
+/// Volts at the electric fuel pump in the states of the car that decide (states.hpp).
+namespace fed {
+constexpr double not_told = -1;  ///< of a state the wiring says nothing of
+enum Write { w_stalled, w_hit, w_cranked, w_primed, write_count };
+constexpr Port writes[] = {
+    {"fuel_pump.stalled", &kind::voltage, "V", "volts at the fuel pump, key on, engine stopped"},
+    {"fuel_pump.hit", &kind::voltage, "V", "volts at the fuel pump once the car was hit"},
+    {"fuel_pump.cranked", &kind::voltage, "V", "volts at the fuel pump, cranked without oil pressure"},
+    {"fuel_pump.primed", &kind::voltage, "V", "volts at the fuel pump as the key comes on"}};
+static_assert(std::size(writes) == write_count);
+void evaluate(const void* model, View& v) {
+  const auto& pump = static_cast<const Model*>(model)->pump_fed;
+  v.set(w_stalled, pump.stalled_v.value_or(not_told));
+  v.set(w_hit, pump.hit_v.value_or(not_told));
+  v.set(w_cranked, pump.cranking_v.value_or(not_told));
+  v.set(w_primed, pump.prime_v.value_or(not_told));
+}
+}  // namespace fed
+
 namespace network {
 
 enum Write {
@@ -126,6 +146,7 @@ constexpr Block all[] = {
      .evaluate = evaluate,
      .scratch = scratch,
      .trouble = trouble_of},
+    {.name = "wiring.states", .writes = fed::writes, .evaluate = fed::evaluate},
 };
 
 }  // namespace network

@@ -5,6 +5,7 @@
 #include <array>
 #include <optional>
 
+#include "systems/wiring/carries.hpp"
 #include "systems/wiring/network_block.hpp"
 
 namespace sw::wiring {
@@ -19,9 +20,6 @@ inline constexpr auto bus_needs = [] {
 }();
 inline constexpr int n_first_read = 1, n_fitted = n_first_read + network::read_count;
 
-/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
-/// less; empty where neither is known.
-std::optional<double> lasting_limit(const Conductor& c);
 inline constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
 
 /// The network solved again at the end of the duty with every electric fan on: that is what their wires and those
@@ -47,6 +45,55 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 namespace feed {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace feed
+
+namespace lamps {
+inline constexpr std::string_view chain[] = {"bus.voltage"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace lamps
+
+namespace stray {
+inline constexpr std::string_view duties[] = {"*running", "cold-crank"};
+inline constexpr std::string_view chain[] = {"starter.current"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace stray
+
+/// Current in a switch's contact, and volts at a relay's coil (switch_requirements.cpp).
+namespace contact {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace contact
+namespace coil {
+inline constexpr std::string_view duties[] = {"*running", "cold-crank"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace coil
+
+/// A motor that stands, and what a load draws as it is switched on (motor_requirements.cpp).
+namespace stall {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace stall
+namespace inrush {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace inrush
+
+/// What must be fed and what must be dead in the states of the car (states.hpp, states_requirements.cpp).
+namespace must_run {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace must_run
+namespace must_stop {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace must_stop
+
+/// One fault at a time (faults.hpp, fault_requirements.cpp).
+namespace one_fault {
+inline constexpr std::string_view duties[] = {"night-rain", "cold-crank"};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace one_fault
+
+/// Air under the bonnet a wire is held to: it follows in minutes. `run` reads heat::needs.
+double bay_of(const Evidenced& run);
+/// The network's feed at a row, of a run that reads bus_needs.
+Feed feed_at(const Evidenced& run, std::size_t row);
+/// The network solved with it, relays as they are asked.
+dc::Solution solve(const Model& m, const Feed& feed);
 
 /// Volts at each load that says what it needs.
 namespace least {

@@ -103,6 +103,11 @@ consteval FieldInfo bundle() {
                                      .after("common practice"));
 }
 
+constexpr std::string_view logic_says =
+    "Lines of words joined by and, with not before any; one line that holds is enough. Words: always, key, running, "
+    "air-conditioning, night, rain, heat, brake, start, accessory, turning, oil-pressure, in-gear, hit, prime, "
+    "after-run, hot, high-side.";
+
 constexpr FieldInfo run_table[] = {
     text<&Run::from>("from", "from")
         .says("Node it starts at: battery, ground, alternator, block, bus, body, starter, case (the alternator's, "
@@ -126,9 +131,51 @@ constexpr FieldInfo run_table[] = {
         .above(1, 500)
         .spread({})
         .says("Rating of what stands in the run besides wire: ammeter, bulkhead connector, link."),
+    yes_no<&Run::one_way>("one_way", "one way")
+        .or_else(0, Source::chosen)
+        .says("True where a diode stands in it that passes from its start to its end."),
+    yes_no<&Run::stray>("stray", "stray path")
+        .or_else(0, Source::chosen)
+        .says("True for metal that conducts and is not meant to: a control cable's sheath, a linkage, a fuel tube."),
 };
 // Wire's eight members stand in place of `wire`.
 static_assert(std::size(run_table) == member_count<Run>() - 1 + member_count<Wire>());
+
+constexpr FieldInfo switch_table[] = {
+    text<&Switch::from>("from", "from").says("Node its contact starts at."),
+    text<&Switch::to>("to", "to").says("Node its contact ends at."),
+    names<&Switch::closed>("closed", "closed").says(logic_says),
+    quantity<&Switch::contact>("contact", "contact", kind::resistance)
+        .may_change()
+        .in("mohm")
+        .from(0, 1000)
+        .or_else(5)
+        .spread(Source::typical, {.share = 1.0})
+        .says("Resistance of the closed contact with its terminals; an old switch has ten times a new relay's.")
+        .after("common practice"),
+    quantity<&Switch::limit>("limit", "rated current", kind::current)
+        .may_change()
+        .in("A")
+        .above(0.1, 500)
+        .spread({})
+        .says("Current its contact carries for good."),
+    text<&Switch::coil_from>("coil_from", "coil fed from").says("Of a relay: node its coil is fed from."),
+    text<&Switch::coil_to>("coil_to", "coil grounded to").says("Node its coil is grounded to; without it body."),
+    quantity<&Switch::coil>("coil", "coil", kind::resistance)
+        .in("ohm")
+        .above(1, 1000)
+        .or_else(85)
+        .spread(Source::typical, {.share = 0.25})
+        .says("Resistance of the coil.")
+        .after("common practice: 70 to 110 ohm in a 12 V car"),
+    quantity<&Switch::pull_in>("pull_in", "pulls in at", kind::voltage)
+        .in("V")
+        .above(1, 14)
+        .spread({})
+        .says("Least volts at the coil that close it; without it 0.67 of the car's nominal volts.")
+        .after("common practice: at most 8 V of 12 V"),
+};
+static_assert(std::size(switch_table) == member_count<Switch>());
 
 constexpr FieldInfo load_table[] = {
     quantity<&Load::current>("current", "current", kind::current)
@@ -143,10 +190,7 @@ constexpr FieldInfo load_table[] = {
     choice<&Load::behaviour>("behaviour", "behaviour", behaviour_names)
         .or_else(1, Source::chosen)
         .says("How its current follows the volts."),
-    names<&Load::when>("when", "when")
-        .says(
-            "When it is on: always, key, running, air-conditioning, night, rain, heat, brake, start, accessory; any of "
-            "them."),
+    names<&Load::when>("when", "when").says(logic_says),
     number<&Load::share>("share", "share of time")
         .above(0, 1)
         .or_else(1, Source::chosen)
@@ -157,6 +201,21 @@ constexpr FieldInfo load_table[] = {
         .above(1, 15)
         .spread({})
         .says("Least volts it works at."),
+    quantity<&Load::stall>("stall", "stalled current", kind::current)
+        .in("A")
+        .above(0.1, 500)
+        .says("Of a motor: current at its rated volts while it is held still."),
+    quantity<&Load::inrush>("inrush", "inrush", kind::current)
+        .in("A")
+        .above(0.1, 1000)
+        .says("Greatest current as it is switched on; without it the stalled current of a motor, ten times a lamp's "
+              "own.")
+        .after("a cold filament has a tenth to a fifteenth of its hot resistance: common practice"),
+    quantity<&Load::inrush_time>("inrush_time", "inrush lasts", kind::time)
+        .in("ms")
+        .above(1, 10000)
+        .says("How long it takes to fall to half; without it 10 ms of a lamp, 100 ms of a motor.")
+        .after("common practice"),
     text<&Load::from>("from", "fed from").says("Node it is fed from; without it bus."),
     text<&Load::to>("to", "grounded to").says("Node it is grounded to; without it body."),
     gauge<&Load::wire>(),
@@ -196,6 +255,7 @@ constexpr FieldInfo table[] = {
         .or_else(0, Source::chosen)
         .says("Where the regulator measures: its own stud, the bus, or the battery."),
     list<&Input::run>("run", "runs").says("Conductors between nodes."),
+    list<&Input::switches>("switch", "switches and relays").says("What closes and opens between nodes, and when."),
     list<&Input::load>("load", "loads").says("What uses current, the fans apart."),
     group<&Input::fans>("fans", "fan feed").says("Feed and ground of the electric fans."),
 };
@@ -204,6 +264,7 @@ static_assert(std::size(table) == member_count<Input>());
 }  // namespace
 
 std::span<const FieldInfo> Run::fields() { return run_table; }
+std::span<const FieldInfo> Switch::fields() { return switch_table; }
 std::span<const FieldInfo> Load::fields() { return load_table; }
 std::span<const FieldInfo> FanFeed::fields() { return fan_table; }
 std::span<const FieldInfo> Input::fields() { return table; }

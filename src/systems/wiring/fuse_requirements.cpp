@@ -38,13 +38,6 @@ bool feeds_fans(const Model& m, const Evidenced& run) {
 
 }  // namespace
 
-/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
-/// less; empty where neither is known.
-std::optional<double> lasting_limit(const Conductor& c) {
-  if (!c.sized) return c.limit_a > 0 ? std::optional(c.limit_a) : std::nullopt;
-  return c.limit_a > 0 ? std::min(c.limit_a, c.ampacity_a) : c.ampacity_a;
-}
-
 /// A fuse no larger than its wire carries. Both figures decide harm: neither has a stand-in.
 namespace protects {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {

@@ -30,10 +30,12 @@ Laid laid(const Wire& w, const Resolver& r) {
   return l;
 }
 
-physics::Ampacity ampacity(const Conductor& c, std::optional<double> air_k) {
-  const bool bay = c.laid.zone == Zone::engine_bay;
-  return physics::wire_ampacity(c.area_m2, c.laid.insulation_k, bay ? physics::Zone::engine_bay : physics::Zone::cabin,
-                                c.laid.bundle, bay ? air_k : std::nullopt);
+physics::Ampacity ampacity(const Conductor& c, std::optional<double> bay_k) {
+  if (!in_bay(c.laid.zone))
+    return physics::wire_ampacity(c.area_m2, c.laid.insulation_k, physics::Zone::cabin, c.laid.bundle);
+  const double bay = bay_k.value_or(physics::table_air_k(physics::Zone::engine_bay));
+  return physics::wire_ampacity(c.area_m2, c.laid.insulation_k, physics::Zone::engine_bay, c.laid.bundle,
+                                air_k(c.laid.zone, bay));
 }
 
 }  // namespace sw::wiring

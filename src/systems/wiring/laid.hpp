@@ -7,7 +7,14 @@
 namespace sw::wiring {
 
 Laid laid(const Wire& w, const Resolver& r);
-/// Ampacity in its zone and bundle; in the engine bay at `air_k` where that is hotter than the table's air.
-physics::Ampacity ampacity(const Conductor& c, std::optional<double> air_k = {});
+/// Whether the air about it is the engine bay's.
+constexpr bool in_bay(Zone z) { return z == Zone::engine_bay || z == Zone::exhaust; }
+/// How much hotter than the bay the air is beside an exhaust with its shield, a hand's breadth away (common practice).
+inline constexpr double beside_exhaust_k = 40;
+/// Air about a wire in such a zone where the bay has `bay_k`.
+constexpr double air_k(Zone z, double bay_k) { return z == Zone::exhaust ? bay_k + beside_exhaust_k : bay_k; }
+
+/// Ampacity in its zone and bundle; in the engine bay at `bay_k` where that is hotter than the table's air.
+physics::Ampacity ampacity(const Conductor& c, std::optional<double> bay_k = {});
 
 }  // namespace sw::wiring

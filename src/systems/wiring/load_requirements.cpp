@@ -10,18 +10,10 @@ namespace sw::wiring {
 namespace {
 
 constexpr double feed_drop_v = 0.5;
+/// Light of a lamp goes with its volts to this power (Fink and Beaty, Standard Handbook for Electrical Engineers, 11th
+/// ed. (1978), p. 22-8, as quoted by an encyclopedia, Lamp rerating).
+constexpr double light_power = 3.4;
 
-/// The network solved again at a row. The run's rows hold what the block read.
-dc::Solution solve(const Model& m, const Feed& feed) {
-  dc::Network n = m.network;
-  set_feed(m, feed, n);
-  dc::Solution s;
-  dc::solve(n, s);
-  return s;
-}
-Feed feed_at(const Evidenced& run, std::size_t row) {
-  return network::feed_from([&](int i) { return run.at(row, n_first_read + i); });
-}
 /// Share of the time a load's wire carries; of a run 1.
 double share_of(const Model& m, const Conductor& c) {
   for (auto& l : m.loads)
@@ -39,6 +31,23 @@ void each_wire(const Model& m, Visit visit) {
 
 }  // namespace
 
+/// The network solved again at a row. The run's rows hold what the block read.
+dc::Solution solve(const Model& m, const Feed& feed) {
+  dc::Network n = m.network;
+  set_feed(m, feed, n);
+  dc::Solution s;
+  dc::solve(n, s);
+  return s;
+}
+Feed feed_at(const Evidenced& run, std::size_t row) {
+  return network::feed_from([&](int i) { return run.at(row, n_first_read + i); });
+}
+
+double bay_of(const Evidenced& run) {
+  constexpr double late = 0.2;  // share of the duty
+  return run.trace->late_mean(run.slot(heat::n_bay), late);
+}
+
 dc::Solution solve_all_fans(const Model& m, const Evidenced& run) {
   Feed feed = feed_at(run, run.last());
   feed.fan_a = run.at(run.last(), n_fitted);
@@ -54,8 +63,6 @@ bool solved(const Model& m, const dc::Solution& s, std::vector<Verdict>& out) {
 namespace heat {
 namespace {
 
-constexpr double late = 0.2;  ///< share of the duty whose mean bay air a wire is held to: it follows in minutes
-
 constexpr double least_told_a = 1e-3;  ///< a wire that is off carries what the solver leaves
 
 std::string celsius(double k) { return print(k, kind::temperature, "degC", 3); }
@@ -67,13 +74,13 @@ void judge(const Conductor& c, double current, double bay_k, Verdict& v) {
     v.missing.push_back(c.gauge_path);
   } else if (*table <= 0) {
     v.reason = outside_table;
-  } else if (c.sized && c.laid.zone == Zone::engine_bay && bay_k >= c.laid.insulation_k) {
+  } else if (c.sized && in_bay(c.laid.zone) && air_k(c.laid.zone, bay_k) >= c.laid.insulation_k) {
     // Hot air spoils the insulation of a wire at rest too: it counts with the least current that is told.
     v.predicted = std::max(current, least_told_a);
     v.high = 0;
     v.scale = std::max(*table, 1.0);
-    v.reason = "the bay comes to " + celsius(bay_k) + " and the insulation stands " + celsius(c.laid.insulation_k) +
-               ": no current is allowed" +
+    v.reason = "the air about it comes to " + celsius(air_k(c.laid.zone, bay_k)) + " and the insulation stands " +
+               celsius(c.laid.insulation_k) + ": no current is allowed" +
                (current > least_told_a ? ", " + print(current, kind::current, "A", 3) + " flow" : "");
     v.fix_hint = "a wire with insulation for more than the bay's air, or a route out of the bay";
   } else {
@@ -82,7 +89,7 @@ void judge(const Conductor& c, double current, double bay_k, Verdict& v) {
     v.high = limit;
     v.scale = std::max(limit, 1.0);
   }
-  if (c.sized && c.laid.zone == Zone::engine_bay)
+  if (c.sized && in_bay(c.laid.zone))
     v.because.push_back({.what = "air under the bonnet, late in the duty",
                          .value = bay_k,
                          .kind = &kind::temperature,
@@ -97,7 +104,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const std::size_t row = run.last();
   const auto s = solve_all_fans(m, run);
   if (!solved(m, s, out)) return;
-  const double bay_k = run.trace->late_mean(run.slot(n_bay), late);
+  const double bay_k = bay_of(run);
   each_wire(m, [&](const Conductor& c) {
     // A load that comes and goes heats its own wire with its full current while it is on.
     const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
@@ -109,26 +116,95 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace heat
 
-/// Volts lost in each load's own feed and ground.
+/// Volts lost between the bus and a load: in switches and runs before it, in its own feed, and on its way back to the
+/// body.
 namespace feed {
+namespace {
+struct Lost {
+  double own_v, before_v, after_v;
+  double all() const { return own_v + before_v + after_v; }
+};
+Lost lost(const Model& m, const dc::Solution& s, const Conductor& c, double share) {
+  auto& b = m.network.branches[c.branch];
+  // A node that stands better than the bus or the body loses nothing.
+  return {.own_v = std::abs(s.current_a[c.branch]) / share * c.resistance_ohm,
+          .before_v = std::max(0.0, s.node_v[m.n_bus] - s.node_v[b.from]),
+          .after_v = std::max(0.0, s.node_v[b.to] - s.node_v[m.n_body])};
+}
+void judge(const Model& m, const dc::Solution& s, const Conductor& c, Verdict v, std::vector<Verdict>& out) {
+  const double share = share_of(m, c), current = std::abs(s.current_a[c.branch]) / share;
+  if (!(current > 0)) return;
+  const Lost l = lost(m, s, c, share);
+  v.place = c.place;
+  v.high = feed_drop_v * m.nominal_v / 12;
+  v.scale = m.nominal_v / 12;
+  const auto volts = [&](const char* what, double volt) {
+    if (volt > 1e-3) v.because.push_back({.what = what, .value = volt, .kind = &kind::voltage, .unit = "V"});
+  };
+  volts("in switches and runs before its own feed", l.before_v);
+  volts("in its own feed, ground and joints", l.own_v);
+  volts("on its way back to the body", l.after_v);
+  if (c.sized)
+    v.predicted = l.all();
+  else
+    v.missing.push_back(c.gauge_path);
+  out.push_back(std::move(v));
+}
+}  // namespace
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
   const auto s = solve_all_fans(m, run);
   if (!solved(m, s, out)) return;
-  auto judge = [&](const Conductor& c, const char* fix_hint) {
-    const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
-    if (!(current > 0)) return;
-    Verdict v{.place = c.place, .high = feed_drop_v, .scale = 1.0, .row = run.last(), .fix_hint = fix_hint};
-    if (c.sized)
-      v.predicted = current * c.resistance_ohm;
-    else
-      v.missing.push_back(c.gauge_path);
-    out.push_back(std::move(v));
-  };
-  for (auto& l : m.loads) judge(l.wire, "a thicker or shorter feed, or a relay close to the load");
-  judge(m.fan_feed, "a thicker or shorter feed and ground for the fans");
+  for (auto& l : m.loads)
+    if (l.behaviour != Behaviour::lamp)
+      judge(m, s, l.wire, {.row = run.last(), .fix_hint = "a thicker or shorter feed, or a relay close to the load"},
+            out);
+  judge(m, s, m.fan_feed, {.row = run.last(), .fix_hint = "a thicker or shorter feed and ground for the fans"}, out);
 }
 }  // namespace feed
+
+/// The same of lamps, with the light that is left.
+namespace lamps {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  const auto s = solve_all_fans(m, run);
+  if (!solved(m, s, out)) return;
+  for (auto& l : m.loads) {
+    if (l.behaviour != Behaviour::lamp || s.current_a[l.wire.branch] == 0) continue;
+    const double volts = std::abs(s.load_v[l.wire.branch]);
+    Verdict v{.row = run.last(),
+              .fix_hint = "a relay near the lamps, fed from the bus by its own fused wire, and a ground of its own"};
+    v.because = {{.what = "at the lamps", .value = volts, .kind = &kind::voltage, .unit = "V"},
+                 {.what = "light that is left, of that at rated volts",
+                  .value = std::pow(volts / l.rated_v, light_power),
+                  .unit = "%"}};
+    feed::judge(m, s, l.wire, std::move(v), out);
+  }
+}
+}  // namespace lamps
+
+/// Current in metal that is not meant to carry any.
+namespace stray {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  if (std::none_of(m.runs.begin(), m.runs.end(), [](auto& c) { return c.stray; })) return;
+  const std::size_t row = run.duty->engine == EngineState::cranking ? run.trace->lowest(run.slot(0)) : run.last();
+  const auto s = solve(m, feed_at(run, row));
+  if (!solved(m, s, out)) return;
+  for (auto& c : m.runs) {
+    if (!c.stray) continue;
+    const double a = std::abs(s.current_a[c.branch]);
+    out.push_back(
+        {.place = c.place,
+         .predicted = a,
+         .high = stray_a,
+         .scale = 10 * stray_a,
+         .row = row,
+         .because = {{.what = "heat in it", .value = a * a * c.resistance_ohm, .kind = &kind::power, .unit = "W"}},
+         .fix_hint = "a ground strap between what it joins, thick enough to take the current instead"});
+  }
+}
+}  // namespace stray
 
 /// Volts at each load that says what it needs.
 namespace least {

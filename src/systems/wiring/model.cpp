@@ -6,12 +6,26 @@
 #include "physics/wire.hpp"
 #include "quantity/print.hpp"
 #include "systems/wiring/laid.hpp"
+#include "systems/wiring/states.hpp"
 
 namespace sw::wiring {
 namespace {
 
-/// Conductor temperature a run is reckoned at: warm cabin, hot engine bay (common practice).
-constexpr double cabin_k = 303.15, engine_bay_k = 333.15;
+/// Conductor temperature a run is reckoned at: warm cabin or boot, hot engine bay, beside the exhaust (common
+/// practice).
+constexpr double cabin_k = 303.15, engine_bay_k = 333.15, exhaust_k = 363.15;
+double conductor_k(const std::optional<Zone>& zone) {
+  switch (zone.value_or(Zone::engine_bay)) {
+    case Zone::cabin:
+    case Zone::boot:
+      return cabin_k;
+    case Zone::exhaust:
+      return exhaust_k;
+    case Zone::engine_bay:
+      break;
+  }
+  return engine_bay_k;
+}
 constexpr double regulation_ohm =
     0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
@@ -22,6 +36,16 @@ constexpr double lamp_power = 0.55, motor_power = 1.5;
 /// Share of its rated volts down to which a load keeps its constant current or power (common practice for regulated
 /// electronics), and of the nominal volts for the starter, whose current the engine's torque holds.
 constexpr double current_kept_from = 0.45, power_kept_from = 0.6, starter_kept_from = 0.4;
+
+/// Share of the nominal volts that closes any sound relay (common practice: 8 V of 12 V).
+constexpr double pull_in_share = 2.0 / 3;
+/// Current of a cold filament over that of a hot one (common practice: 10 to 15).
+constexpr double cold_filament = 10;
+/// Until the inrush has fallen to half: a filament warms, a motor turns (common practice).
+constexpr double filament_s = 0.01, spin_up_s = 0.1;
+/// The machine's own ways to its exciter: the three small diodes that feed the field once it turns, and the winding
+/// itself while it stands (common practice).
+constexpr double trio_ohm = 0.2, field_ohm = 4;
 
 /// Feed and ground of a load whose wire nobody gave: one wire hardly moves the bus, and its own findings wait for the
 /// gauge (common practice: 2 m each way of 14 AWG with its joints).
@@ -74,7 +98,6 @@ class Builder {
   Conductor conductor(const std::string& place, const Wire& w, const std::optional<Resistance>& measured,
                       std::optional<double> usual_ohm = std::nullopt) {
     Conductor c{.place = place};
-    const bool hot = w.zone != Zone::cabin;
     if (w.gauge) {
       c.sized = true;
       c.area_m2 = w.gauge->si;
@@ -98,8 +121,7 @@ class Builder {
       c.resistance_ohm = *usual_ohm;
     else
       c.resistance_ohm =
-          physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, hot ? engine_bay_k : cabin_k)
-                  .per_length_ohm_m *
+          physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, conductor_k(w.zone)).per_length_ohm_m *
               r_.need(w.length) +
           r_.get(w.joints, 0);
     return c;
@@ -111,36 +133,74 @@ class Builder {
   std::map<std::string, dc::NodeIndex> nodes_;
 };
 
-unsigned when_bits(const std::vector<std::string>& when, const std::string& place, Resolver& r) {
-  const auto read = conditions_of(when);
-  for (auto& problem : read.problems) r.fault(&when, problem.what, problem.hint);
-  if (when.empty()) r.lacks("wiring.load." + place + ".when");
-  return read.bits;
+/// `member` is the list of lines itself, `path` where it is missing.
+Logic logic_of(const std::vector<std::string>& lines, const std::string& path, Resolver& r) {
+  auto read = read_logic(lines);
+  for (auto& problem : read.problems) r.fault(&lines, problem.what, problem.hint);
+  if (lines.empty()) r.lacks(path);
+  return std::move(read.logic);
 }
+
+/// Both ends named; else what is missing is told.
+bool has_ends(const std::string& from, const std::string& to, const std::string& path, Resolver& r) {
+  if (from.empty()) r.lacks(path + ".from");
+  if (to.empty()) r.lacks(path + ".to");
+  return !from.empty() && !to.empty();
+}
+
+/// What stands for a diode in a run, besides its wire: a silicon rectifier of some amperes (common practice).
+constexpr physics::dc::Diode run_diode{};
 
 void add_runs(const Input& in, Model& m, Builder& b, Resolver& r) {
   for (auto& [name, run] : in.run) {
-    if (run.from.empty()) r.lacks("wiring.run." + name + ".from");
-    if (run.to.empty()) r.lacks("wiring.run." + name + ".to");
-    if (run.from.empty() || run.to.empty()) continue;
+    if (!has_ends(run.from, run.to, "wiring.run." + name, r)) continue;
     Conductor c = b.conductor(name, run.wire, run.resistance);
     c.limit_a = r.get(run.limit, 0);
-    c.branch =
-        b.add({.from = b.node(run.from), .to = b.node(run.to), .law = dc::Resistor{std::max(c.resistance_ohm, 1e-5)}});
+    c.stray = run.stray.value_or(false);
+    const double ohm = std::max(c.resistance_ohm, 1e-5);
+    dc::Branch branch{.from = b.node(run.from), .to = b.node(run.to), .law = dc::Resistor{ohm}};
+    if (run.one_way.value_or(false)) branch.law = run_diode, branch.series_ohm = ohm;
+    c.branch = b.add(branch);
     m.runs.push_back(std::move(c));
+  }
+}
+
+void add_switches(const Input& in, Model& m, Builder& b, Resolver& r) {
+  for (auto& [name, given] : in.switches) {
+    const std::string path = "wiring.switch." + name;
+    if (!has_ends(given.from, given.to, path, r)) continue;
+    SwitchModel s{.place = name, .closed = logic_of(given.closed, path + ".closed", r)};
+    s.limit_a = r.get(given.limit, 0);
+    s.limit_path = r.path_of(&given.limit);
+    s.pull_in_v = r.get(given.pull_in, pull_in_share * m.nominal_v);
+    s.branch = b.add({.from = b.node(given.from),
+                      .to = b.node(given.to),
+                      .law = dc::Resistor{std::max(r.need(given.contact), 1e-4)}});
+    if (!given.coil_from.empty())
+      s.coil = b.add({.from = b.node(given.coil_from),
+                      .to = b.node(given.coil_to.empty() ? "body" : given.coil_to),
+                      .law = dc::Resistor{r.need(given.coil)}});
+    else if (!given.coil_to.empty())
+      r.fault(&given.coil_to, "a coil that is grounded and fed from nowhere", "say coil_from, or take coil_to out");
+    m.switches.push_back(std::move(s));
   }
 }
 
 void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
   for (auto& [name, load] : in.load) {
     LoadModel l;
-    l.when = when_bits(load.when, name, r);
+    l.when = logic_of(load.when, "wiring.load." + name + ".when", r);
     l.rated_a = r.need(load.current);
     l.wire = b.conductor(name, load.wire, std::nullopt, usual_feed_ohm);
     l.rated_v = r.get(load.at_voltage, r.usual_rated_v());
     l.share = r.get(load.share, 1);
     l.least_v = r.get(load.least_voltage, 0);
     l.behaviour = load.behaviour.value_or(Behaviour::resistance);
+    l.stall_a = r.get(load.stall, 0);
+    l.inrush_a = r.get(load.inrush, l.stall_a > 0                    ? l.stall_a
+                                    : l.behaviour == Behaviour::lamp ? cold_filament * l.rated_a
+                                                                     : 0);
+    l.inrush_s = r.get(load.inrush_time, l.behaviour == Behaviour::lamp ? filament_s : spin_up_s);
     const double a = l.rated_a * l.share, v = l.rated_v;
     dc::Branch branch{.from = b.known(load.from, "bus", &load.from),
                       .to = b.known(load.to, "body", &load.to),
@@ -163,15 +223,20 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
         break;
     }
     l.wire.branch = b.add(branch);
-    if (name == "fuel_pump") m.fuel_pump = m.loads.size();
-    if (name == "ignition") m.ignition = m.loads.size();
-    if (name == "cluster") m.cluster = m.loads.size();
     if (load.to == exciter) m.exciter_feeds.push_back(m.loads.size());
     m.loads.push_back(std::move(l));
   }
 }
 
-/// Findings are told apart by the name of the run or load they stand for.
+/// Where a load reaches the exciter the machine holds it at its own volts while it turns.
+void add_exciter(Model& m, Builder& b) {
+  if (!b.joined(std::string(exciter))) return;
+  const auto node = b.node(std::string(exciter));
+  m.to_exciter = b.add({.from = m.n_alternator, .to = node, .closed = false, .law = dc::Resistor{trio_ohm}});
+  m.field = b.add({.from = node, .to = m.n_case, .law = dc::Resistor{field_ohm}});
+}
+
+/// Findings are told apart by the name of the run, switch or load they stand for.
 void check_names(const Input& in, Model& m, Resolver& r) {
   auto twice = [&](const std::string& path, const std::string& name, const char* as) {
     m.named_twice = true;
@@ -181,6 +246,9 @@ void check_names(const Input& in, Model& m, Resolver& r) {
   for (auto& [name, load] : in.load)
     if (in.run.find(name) || name == "fans")
       twice("wiring.load." + name, name, name == "fans" ? "the fan feed" : "a run");
+  for (auto& [name, contact] : in.switches)
+    if (in.run.find(name) || in.load.find(name) || name == "fans")
+      twice("wiring.switch." + name, name, name == "fans" ? "the fan feed" : in.run.find(name) ? "a run" : "a load");
   if (in.run.find("fans")) twice("wiring.run.fans", "fans", "the fan feed");
 }
 
@@ -227,6 +295,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   Builder b(m, r);
   check_names(in, m, r);
   add_runs(in, m, b, r);
+  add_switches(in, m, b, r);
   for (auto name : {"battery", "alternator", "block", "bus", "body", "starter"})
     if (!b.joined(name)) r.lacks(std::string("wiring.run: a run that reaches \"") + name + "\"");
   m.n_battery = b.node("battery");
@@ -256,9 +325,20 @@ Model System::resolve(const Input& in, Resolver& r) {
                   .law = dc::PowerLaw{1, 13.5, 1}});
   m.fan_feed.branch = m.fans;
   add_loads(in, m, b, r);
+  add_exciter(m, b);
+  m.fuel_pump = load_named(m, "fuel_pump");
+  m.ignition = load_named(m, "ignition");
+  m.cluster = load_named(m, "cluster");
   find_charge_path(m);
   if (m.charge_path.empty()) r.lacks("wiring.run: a way from \"alternator\" to \"battery\"");
+  m.pump_fed = pump_fed(m);
   return m;
+}
+
+std::optional<std::size_t> load_named(const Model& m, std::string_view name) {
+  for (std::size_t i = 0; i < m.loads.size(); ++i)
+    if (m.loads[i].wire.place == name) return i;
+  return std::nullopt;
 }
 
 std::string trouble(const Model& m, const dc::Summary& s) {
@@ -272,6 +352,8 @@ std::string trouble(const Model& m, const dc::Summary& s) {
   };
   for (auto& c : m.runs) named(c);
   for (auto& l : m.loads) named(l.wire);
+  for (auto& sw : m.switches)
+    if (s.worst_branch >= 0 && sw.branch == static_cast<std::size_t>(s.worst_branch)) text += ", of " + sw.place;
   named(m.fan_feed);
   return text;
 }
@@ -284,7 +366,15 @@ void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
   n.branches[m.starter].closed = feed.starter_a > 0;
   n.branches[m.fans].law = dc::PowerLaw{std::max(feed.fan_a, 1e-6), feed.fan_v, 1};
   n.branches[m.fans].closed = feed.fan_a > 0;
-  for (auto& load : m.loads) n.branches[load.wire.branch].closed = (load.when & feed.conditions) != 0;
+  for (auto& load : m.loads) n.branches[load.wire.branch].closed = load.when.holds(feed.state);
+  for (auto& s : m.switches) {
+    n.branches[s.branch].closed = s.closed.holds(feed.state);
+    if (s.coil) n.branches[*s.coil].closed = n.branches[s.branch].closed;
+  }
+  if (!m.field) return;
+  const bool gives = feed.alternator_a > 0;
+  n.branches[*m.to_exciter].closed = gives;
+  n.branches[*m.field].closed = !gives;
 }
 
 }  // namespace sw::wiring

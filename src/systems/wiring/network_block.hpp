@@ -30,7 +30,7 @@ Feed feed_from(Value value) {
           .starter_a = value(r_starter),
           .fan_a = value(r_fan_a),
           .fan_v = value(r_fan_v),
-          .conditions = conditions};
+          .state = state_of(conditions)};
 }
 
 }  // namespace sw::wiring::network

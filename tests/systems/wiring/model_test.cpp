@@ -66,7 +66,7 @@ TEST(WiringModel, AnUnknownConditionIsSaid) {
 
 TEST(WiringModel, MoreThanTheNetworkHoldsIsSaidNotLost) {
   std::string runs, loads;
-  for (int i = 0; i < 80; ++i) {
+  for (int i = 0; i < 140; ++i) {
     const auto n = std::to_string(i);
     runs += "[wiring.run.r" + n + "]\nfrom = \"battery\"\nto = \"n" + n + "\"\ngauge = \"10 AWG\"\nlength = \"3 ft\"\n";
     loads += "[wiring.load.l" + n +

@@ -1,0 +1,17 @@
+#pragma once
+// What a conductor carries: for good, by table and by what else stands in it; for the seconds of a start or a fault.
+#include "systems/wiring/wiring.hpp"
+
+namespace sw::wiring {
+
+/// Current that metal which is not meant to conduct may carry: what a meter calls none (common practice).
+inline constexpr double stray_a = 1.0;
+
+/// What a conductor carries for good: the wire's ampacity and the rating of what else stands in the run, whichever is
+/// less; empty where neither is known.
+std::optional<double> lasting_limit(const Conductor& c);
+/// What it carries for so many seconds without its insulation passing its rating (physics::short_time_current), never
+/// less than for good; 0 s: for good. Of a stray path always `stray_a`.
+std::optional<double> carries_for(const Conductor& c, double seconds);
+
+}  // namespace sw::wiring

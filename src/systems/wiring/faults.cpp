@@ -1,0 +1,193 @@
+#include "systems/wiring/faults.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+#include "physics/wire.hpp"
+#include "quantity/print.hpp"
+#include "systems/wiring/carries.hpp"
+#include "systems/wiring/states.hpp"
+
+namespace sw::wiring {
+namespace {
+
+/// Current over which a run is said to have taken it over, and its least share of what was there (common practice).
+constexpr double told_from_a = 2.0, told_share = 0.25;
+/// Volts that electronics of a 12 V car stand for a minute (ISO 16750-2 section 4.3.1.2: 18 V, from memory), as a share
+/// of the nominal.
+constexpr double most_share = 1.5;
+/// Two diodes of a rectifier in series, cold (common practice).
+constexpr dc::Diode rectifier{.threshold_v = 1.5, .resistance_ohm = 0.006, .leakage_s = 1e-6};
+/// A fuse opens within minutes from here (ISO 8820-3: 135 %, physics/fuse.hpp).
+constexpr double opens_share = 1.35;
+
+struct Fault {
+  std::string name;
+  std::function<void(dc::Network&)> apply;
+  std::size_t made = dc::most_branches;  ///< a branch whose own current is the fault, not told
+};
+
+std::vector<Fault> faults_of(const Model& m, const dc::Network& healthy) {
+  std::vector<Fault> all;
+  const auto set = [](std::size_t branch, bool closed) {
+    return [=](dc::Network& n) { n.branches[branch].closed = closed; };
+  };
+  for (auto& c : m.runs)
+    all.push_back({c.place + (c.fused ? " open, or its fuse blown" : " open"), set(c.branch, false), c.branch});
+  for (auto& s : m.switches) {
+    const bool closed = healthy.branches[s.branch].closed;
+    all.push_back({s.place + (closed ? " stuck open" : " stuck closed"), set(s.branch, !closed), s.branch});
+  }
+  if (healthy.branches[m.alternator].closed)
+    all.push_back({"battery off its posts", set(m.battery, false), m.battery});
+  else if (!healthy.branches[m.starter].closed)
+    all.push_back({"battery the wrong way round", [&m](dc::Network& n) {
+                     auto& b = std::get<dc::Battery>(n.branches[m.battery].law);
+                     b.emf_v = -b.emf_v;
+                     if (n.branch_count < dc::most_branches)
+                       n.add({.from = m.n_case, .to = m.n_alternator, .law = rectifier});
+                   }});
+  return all;
+}
+
+struct Seen {
+  const dc::Network& network;
+  const dc::Solution& solution;
+  double amps(const Conductor& c) const {
+    return network.branches[c.branch].closed ? std::abs(solution.current_a[c.branch]) : 0.0;
+  }
+  /// Signed as the load is meant to be fed.
+  double volts(std::size_t branch) const { return network.branches[branch].closed ? solution.load_v[branch] : 0.0; }
+};
+
+template <class Visit>
+void each_wire(const Model& m, Visit visit) {
+  for (auto& c : m.runs) visit(c);
+  for (auto& l : m.loads) visit(l.wire);
+  visit(m.fan_feed);
+}
+
+/// The network with one fault, followed until no further fuse opens.
+class Trying {
+ public:
+  Trying(const Model& m, const Seen& healthy, const Fault& fault) : m_(m), healthy_(healthy), broken_(healthy.network) {
+    run_.fault = fault.name;
+    fault.apply(broken_);
+    settle(m_, broken_, solution_);
+    while (usable() && open_a_fuse()) settle(m_, broken_, solution_);
+    run_.solved = usable();
+  }
+
+  FaultRun told(const Fault& fault, double seconds) && {
+    if (!run_.solved) return std::move(run_);
+    each_wire(m_, [&](const Conductor& c) {
+      if (c.branch != fault.made) wire(c, seconds);
+    });
+    for (auto& l : m_.loads) load(l.wire.place, l.wire.branch, works_from_v(m_, l), l.behaviour);
+    load("starter", m_.starter, dead_below_v(m_), Behaviour::motor);
+    battery();
+    std::stable_sort(run_.happens.begin(), run_.happens.end(), [](auto& a, auto& b) { return a.what < b.what; });
+    return std::move(run_);
+  }
+
+ private:
+  Seen now() const { return {broken_, solution_}; }
+  bool usable() const { return solution_.summary.usable(); }
+
+  /// The fuse that is furthest over its rating, and was not before, opens first.
+  bool open_a_fuse() {
+    const Conductor* first = nullptr;
+    double most = opens_share;
+    each_wire(m_, [&](const Conductor& c) {
+      if (!c.fused || now().amps(c) <= healthy_.amps(c) + told_from_a) return;
+      if (const double share = now().amps(c) / c.fuse_a; share > most) most = share, first = &c;
+    });
+    if (!first) return false;
+    run_.happens.push_back(
+        {Effect::fuse_opens, first->place, healthy_.amps(*first), now().amps(*first), first->fuse_a});
+    broken_.branches[first->branch].closed = false;
+    return true;
+  }
+
+  void wire(const Conductor& c, double seconds) {
+    const double was = healthy_.amps(c), is = now().amps(c);
+    if (is <= was + 0.01) return;
+    const auto limit = carries_for(c, seconds);
+    const bool burns = limit && is > *limit, loads = load_named(m_, c.place).has_value();
+    // A load's own wire that carries more only because the load does is told by the load.
+    if (burns || (!loads && is > was + told_from_a && is > (1 + told_share) * was))
+      run_.happens.push_back({burns ? Effect::burns : Effect::carries, c.place, was, is, limit});
+  }
+
+  void load(const std::string& name, std::size_t branch, double works_v, Behaviour behaviour) {
+    const double was = healthy_.volts(branch), is = now().volts(branch), dead = dead_below_v(m_);
+    const bool electronics = behaviour == Behaviour::current || behaviour == Behaviour::power;
+    const auto add = [&](Effect what) { run_.happens.push_back({what, name, was, is, std::nullopt}); };
+    if (is < -dead && was > -dead)
+      add(Effect::backwards);
+    else if (electronics && is > most_share * m_.nominal_v && is > was)
+      add(Effect::over_volts);
+    else if (was < dead && is >= dead)
+      add(Effect::stays_on);
+    else if (was >= dead && is < dead)
+      add(Effect::dead);
+    else if (was >= works_v && is < works_v)
+      add(Effect::weak);
+  }
+
+  /// A battery that did not give before and has to now.
+  void battery() {
+    const double was = healthy_.solution.current_a[m_.battery], is = solution_.current_a[m_.battery];
+    if (is > told_from_a && was < told_from_a && broken_.branches[m_.battery].closed)
+      run_.happens.push_back({Effect::drains, "battery", std::max(was, 0.0), is, std::nullopt});
+  }
+
+  const Model& m_;
+  const Seen healthy_;
+  dc::Network broken_;
+  dc::Solution solution_;
+  FaultRun run_;
+};
+
+}  // namespace
+
+std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds) {
+  std::vector<FaultRun> all;
+  dc::Network network = m.network;
+  set_feed(m, feed, network);
+  dc::Solution s;
+  settle(m, network, s);
+  if (!s.summary.usable()) return all;
+  const Seen healthy{network, s};
+  for (auto& fault : faults_of(m, network)) all.push_back(Trying(m, healthy, fault).told(fault, seconds));
+  return all;
+}
+
+std::string tell(const Happens& h) {
+  const auto amps = [](double a) { return print(a, kind::current, "A", 3); };
+  const auto volts = [](double v) { return print(v, kind::voltage, "V", 3); };
+  switch (h.what) {
+    case Effect::burns:
+      return h.place + " burns: " + amps(h.is) + " where it carries " + amps(h.limit.value_or(0));
+    case Effect::fuse_opens:
+      return "the fuse of " + h.place + " opens: " + amps(h.is) + " through " + amps(h.limit.value_or(0));
+    case Effect::carries:
+      return amps(h.is) + " go through " + h.place + " (" + amps(h.was) + " before)";
+    case Effect::backwards:
+      return h.place + " gets " + volts(-h.is) + " the wrong way round";
+    case Effect::over_volts:
+      return h.place + " gets " + volts(h.is);
+    case Effect::stays_on:
+      return h.place + " is on at " + volts(h.is);
+    case Effect::drains:
+      return amps(h.is) + " come out of the battery, which nothing charges";
+    case Effect::dead:
+      return h.place + " is dead";
+    case Effect::weak:
+      return h.place + " gets only " + volts(h.is) + " (" + volts(h.was) + " before)";
+  }
+  return h.place;
+}
+
+}  // namespace sw::wiring

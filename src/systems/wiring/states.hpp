@@ -1,0 +1,42 @@
+#pragma once
+// The states of a car that strand it or burn it: key, engine, gear, a crash. The network is solved in each of them, so
+// that what reaches a load by a way nobody meant (through a lamp, a relay's coil, the machine itself) is seen as well.
+#include "systems/wiring/wiring.hpp"
+
+namespace sw::wiring {
+
+/// One state by its words (logic.hpp) and how it is told.
+struct CarState {
+  std::string_view told;
+  unsigned bits = 0;
+};
+namespace state {
+extern const CarState parked, after_run, off_turning, accessory, just_on, stalled, cranked, cranked_in_gear, driving,
+    night, hit;
+}
+/// All of them, in the order of a drive.
+std::span<const CarState> states();
+
+/// The network in a state, with a rested battery and, while the engine runs or coasts, a machine that gives: what is
+/// fed and what is not, not what exactly it gets.
+struct StateRun {
+  dc::Network network;
+  dc::Solution solution;
+  bool usable() const { return solution.summary.usable(); }
+  double volts_at(const Model& m, std::size_t load) const;
+};
+StateRun run_state(const Model& m, unsigned bits);
+
+/// Solves with relays as they are: one whose coil gets less than it pulls in at stays open, whatever asks it to close.
+void settle(const Model& m, dc::Network& network, dc::Solution& solution);
+
+/// Fed enough to work: the load's own least volts, else half the car's nominal (common practice).
+double works_from_v(const Model& m, const LoadModel& load);
+/// So little that nothing works, a coil makes no spark and a pump stands: a quarter of the nominal volts (common
+/// practice).
+double dead_below_v(const Model& m);
+
+/// Volts at the fuel pump where the states tell: once a word of theirs stands in its own feed or in a switch.
+PumpFed pump_fed(const Model& m);
+
+}  // namespace sw::wiring
