@@ -56,7 +56,7 @@ bool reads_back(const fs::path& file, const std::string& text, const std::vector
   for (auto& s : settings) {
     const Leaf leaf = find_leaf(build_fields(), static_cast<const void*>(&again.build), s.path);
     const auto evidence = again.build.evidence.find(s.path);
-    if (!leaf.field || leaf.field->access.get(leaf.owner) != s.value) return false;
+    if (!stands(s, leaf)) return false;
     if (evidence == again.build.evidence.end() || evidence->second.source != Source::solved) return false;
   }
   return true;

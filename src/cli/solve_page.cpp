@@ -17,9 +17,15 @@ using Json = nlohmann::ordered_json;
 
 constexpr int margin = 2;
 
-bool is_of(const Finding& f, std::string_view requirement) {
-  return f.id.starts_with(requirement) &&
-         (f.id.size() == requirement.size() || f.id[requirement.size()] == '[' || f.id[requirement.size()] == '@');
+/// Whether it is a finding of one of the requirements, their ids a space apart.
+bool is_of(const Finding& f, std::string_view requirements) {
+  while (!requirements.empty()) {
+    const std::string_view one = requirements.substr(0, requirements.find(' '));
+    requirements.remove_prefix(std::min(requirements.size(), one.size() + 1));
+    if (f.id.starts_with(one) && (f.id.size() == one.size() || f.id[one.size()] == '[' || f.id[one.size()] == '@'))
+      return true;
+  }
+  return false;
 }
 
 std::string state_words(const Finding* f) {

@@ -9,5 +9,7 @@ extern const Solver pedal_ratio;    ///< ratio at which force and travel both ho
 extern const Solver shims;          ///< stacks under every bracket
 extern const Solver belt_length;    ///< length to order
 extern const Solver fan_set_points;
+extern const Solver sender_match;  ///< resistors between sender and gauge
+extern const Solver gauge_table;   ///< table to key into a cluster
 
 }  // namespace sw

@@ -37,6 +37,54 @@ double read_back(const FieldInfo& f, const std::string& text, double si) {
 }
 
 bool is_figure(const FieldInfo* f) { return f && f->access.get && f->access.set; }
+bool is_curve(const FieldInfo* f) { return f && f->type == FieldType::curve; }
+
+/// One figure of a curve's row: as it is told and written, and what reading that gives.
+struct RowFigure {
+  std::string text, toml;
+  double si;
+};
+RowFigure row_figure(double si, const Kind& kind, std::string_view unit) {
+  RowFigure r{is_pure(kind) ? short_number(si, digits) : print(si, kind, unit, digits), {}, si};
+  r.toml = is_pure(kind) ? r.text : "\"" + r.text + "\"";
+  const auto read = parse_quantity(r.text, kind);
+  if (const auto* parsed = std::get_if<Parsed>(&read)) r.si = parsed->si;
+  return r;
+}
+
+std::string_view unit_x_of(const FieldInfo& f) {
+  return f.unit_x.empty() && !f.kind_x->units.empty() ? f.kind_x->units[0] : f.unit_x;
+}
+
+/// A curve's rows rounded and written; the text tells every row, so that two of them compare by it.
+void set_rows(const Curve& rows, const FieldInfo& f, const WrittenUnits& units, SettingText& t) {
+  t.curve.emplace();
+  t.text.clear();
+  for (std::size_t i = 0; i < rows.x.size(); ++i) {
+    const RowFigure x = row_figure(rows.x[i], *f.kind_x, units.of(*f.kind_x, unit_x_of(f)));
+    const RowFigure y = row_figure(rows.y[i], *f.kind, t.unit);
+    t.curve->x.push_back(x.si), t.curve->y.push_back(y.si);
+    t.text += (i ? "; " : "") + x.text + ": " + y.text;
+    t.toml += (i ? ", [" : "[") + x.toml + ", " + y.toml + "]";
+  }
+  t.toml = "{ points = [" + t.toml + "], from = \"" + std::string(name_of(Source::solved)) + "\" }";
+}
+
+SettingText curve_text(const Setting& s, const Leaf& leaf, const WrittenUnits& units, Diagnostics& faults) {
+  const FieldInfo& f = *leaf.field;
+  SettingText t{.path = s.path, .label = std::string(f.label), .field = &f, .unit = units.of(*f.kind, unit_of(f))};
+  if (auto& before = *f.access.curve(leaf.owner)) {
+    set_rows(*before, f, units, t);
+    t.was = 0;
+    t.was_text = t.text;
+    t.toml.clear();
+  }
+  set_rows(*s.curve, f, units, t);
+  for (double y : t.curve->y)
+    if (!in_range(y, f))
+      faults.fault({}, s.path, "a row is outside " + range_words(f), "see what the solution rests on");
+  return t;
+}
 
 std::string toml_of(const FieldInfo& f, const std::string& text) {
   const bool quoted = has_unit(f) || f.type == FieldType::choice;
@@ -51,7 +99,11 @@ std::vector<SettingText> setting_texts(const Build& build, std::span<const Setti
   std::vector<SettingText> all;
   for (auto& s : settings) {
     const Leaf leaf = find_leaf(build_fields(), static_cast<const void*>(&build), s.path);
-    if (!is_figure(leaf.field)) {
+    if (s.curve && is_curve(leaf.field)) {
+      all.push_back(curve_text(s, leaf, units, faults));
+      continue;
+    }
+    if (!is_figure(leaf.field) || s.curve) {
       faults.fault({}, s.path, "is no figure of this build", "write its group into the build first");
       continue;
     }
@@ -70,10 +122,19 @@ std::vector<SettingText> setting_texts(const Build& build, std::span<const Setti
   return all;
 }
 
+bool stands(const SettingText& s, const Leaf& leaf) {
+  if (!leaf.field) return false;
+  return s.curve ? is_curve(leaf.field) && *leaf.field->access.curve(leaf.owner) == s.curve
+                 : is_figure(leaf.field) && leaf.field->access.get(leaf.owner) == s.value;
+}
+
 Build with_settings(Build build, std::span<const SettingText> settings) {
   for (auto& s : settings) {
     const LeafTo leaf = find_leaf(build_fields(), static_cast<void*>(&build), s.path);
-    leaf.field->access.set(leaf.owner, s.value);
+    if (s.curve)
+      *leaf.field->access.curve_to(leaf.owner) = s.curve;
+    else
+      leaf.field->access.set(leaf.owner, s.value);
     build.evidence[s.path] = {.source = Source::solved,
                               .half_width = usual_half_width(*leaf.field, Source::solved, s.value)};
   }

@@ -17,6 +17,7 @@ struct SettingText {
   std::string_view unit;       ///< in which it is told; empty where it has none
   std::optional<double> was;   ///< SI; empty: nobody gave one
   double value = 0;            ///< SI, rounded
+  std::optional<Curve> curve;  ///< of a curve, instead of the value: SI, rounded
   std::string was_text, text;  ///< `700 psi`; what was there is empty where nothing was
   std::string toml;            ///< `{ value = "220 psi", from = "solved" }`
   bool changes() const { return !was || was_text != text; }
@@ -26,6 +27,8 @@ struct SettingText {
 /// value its field does not allow.
 std::vector<SettingText> setting_texts(const Build& build, std::span<const Setting> settings, const WrittenUnits& units,
                                        Diagnostics& faults);
+/// Whether a leaf holds what is set.
+bool stands(const SettingText& setting, const Leaf& leaf);
 /// The build with them, as reading the written text would give it.
 Build with_settings(Build build, std::span<const SettingText> settings);
 /// The user's own text with them spliced in, comments and order kept; empty where it cannot be, with the fault. A value

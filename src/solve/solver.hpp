@@ -2,6 +2,7 @@
 // What can be solved for instead of guessed: one entry a key (solvers.cpp), one file a solver beside it. A solver looks
 // for the settings at which the car meets the requirement itself, by the same functions that judge it, and hands back
 // what to change; it edits nothing.
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -11,10 +12,11 @@
 
 namespace sw {
 
-/// One figure to set: the field's path, and its value in SI. Its kind and unit are the field table's.
+/// One figure to set: the field's path, and its value in SI; of a curve its rows. Kind and unit are the field table's.
 struct Setting {
   std::string path;
   double value = 0;
+  std::optional<Curve> curve = std::nullopt;
 };
 
 struct Solution {
@@ -28,7 +30,7 @@ struct Solution {
 
 struct Solver {
   std::string_view key, title;
-  std::string_view judged_by;  ///< id of the requirement whose findings tell whether it is met
+  std::string_view judged_by;  ///< ids of the requirements whose findings tell whether it is met, a space between
   Caution caution = Caution::none;
   std::string_view formula, source;
   Solution (*solve)(const Build& build, const DutySet& set) = nullptr;

@@ -10,6 +10,7 @@ std::span<const Sum> heat_sums();   ///< convection, mean difference, coolant
 std::span<const Sum> exchanger_sums();
 std::span<const Sum> wire_sums();     ///< resistance, ampacity, drop, choice of size
 std::span<const Sum> circuit_sums();  ///< divider, bridge, bus, battery, alternator, fuse
+std::span<const Sum> sender_sums();   ///< network, match, thermistors
 std::span<const Sum> belt_sums();
 std::span<const Sum> gear_sums();        ///< tyre, gearing, speedometer
 std::span<const Sum> engine_sums();      ///< air, power, heat, vacuum

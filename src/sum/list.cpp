@@ -7,8 +7,9 @@ namespace sw {
 std::span<const Sum* const> all_sums() {
   static const std::vector<const Sum*> list = [] {
     std::vector<const Sum*> found;
-    for (auto family : {brake_sums(), brake_part_sums(), fluid_sums(), flow_sums(), heat_sums(), exchanger_sums(),
-                        wire_sums(), circuit_sums(), belt_sums(), gear_sums(), engine_sums(), fuel_sums(), road_sums()})
+    for (auto family :
+         {brake_sums(), brake_part_sums(), fluid_sums(), flow_sums(), heat_sums(), exchanger_sums(), wire_sums(),
+          circuit_sums(), sender_sums(), belt_sums(), gear_sums(), engine_sums(), fuel_sums(), road_sums()})
       for (auto& s : family) found.push_back(&s);
     return found;
   }();

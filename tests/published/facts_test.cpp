@@ -3,6 +3,7 @@
 
 #include "physics/engine.hpp"
 #include "physics/gasoline.hpp"
+#include "physics/gauge.hpp"
 #include "physics/road_load.hpp"
 #include "quantity/parse.hpp"
 #include "quantity/unit.hpp"
@@ -47,6 +48,25 @@ TEST(Facts, FLU_21_DensityOfGasoline) {  // EN 228 (from memory): 720 to 775 kg/
 
 TEST(Facts, RLD_17_CombinedEconomy) {  // 40 CFR Part 600 (from memory): 15 and 22 mpg are 17.5, to a hundredth
   EXPECT_NEAR(physics::combined_economy(15, 22), 17.5, 0.01);
+}
+
+TEST(Facts, SND_06_SND_07_FamiliesOfFuelSenders) {  // common practice: 240 empty to 33 full; 0 to 90
+  const auto ends = [](std::string_view name) {
+    for (auto& f : physics::end_families)
+      if (f.name == name) return std::pair(f.low_ohm, f.high_ohm);
+    return std::pair(-1.0, -1.0);
+  };
+  EXPECT_EQ(ends("240-33").first, 240);
+  EXPECT_EQ(ends("0-90").second, 90);
+}
+
+TEST(Facts, TYR_06_TurnsOfACableForAMile) {  // common practice: 1000 on most heads
+  EXPECT_NEAR(physics::usual_head_turns_m * 1609.344, 1000, 1e-9);
+}
+
+TEST(Facts, TYR_13_SpeedometerOfACommercialCar) {  // 49 CFR 393.82: 5 mph at 50 mph
+  EXPECT_NEAR(physics::us_speed_error_m_s / 0.44704, 5, 1e-12);
+  EXPECT_NEAR(physics::us_speed_at_m_s / 0.44704, 50, 1e-12);
 }
 
 }  // namespace

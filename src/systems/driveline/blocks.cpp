@@ -114,8 +114,13 @@ void evaluate(const void* model, View& v) {
 
 /// What stands between wheel and road, for whoever turns or stops it.
 namespace wheel {
-constexpr Port writes[] = {{"driveline.wheel_radius", &kind::length, "in", "rolling radius"}};
-void evaluate(const void* model, View& v) { v.set(0, static_cast<const Model*>(model)->wheel_radius_m); }
+constexpr Port writes[] = {{"driveline.wheel_radius", &kind::length, "in", "rolling radius"},
+                           {"driveline.axle", &kind::number, "", "axle ratio"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  v.set(0, m.wheel_radius_m);
+  v.set(1, m.axle);
+}
 }  // namespace wheel
 
 constexpr Block all[] = {

@@ -197,7 +197,25 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace heat
 
+/// The tank at rest, for whoever reads its level: fuel at quarters of its depth, and what the pick-up leaves.
+namespace shape {
+constexpr Port writes[] = {
+    {"fuel.tank_volume", &kind::volume, "gal", "tank"},
+    {"fuel.share_at_quarter", &kind::number, "%", "fuel at a quarter of the tank's depth"},
+    {"fuel.share_at_half", &kind::number, "%", "fuel at half the tank's depth"},
+    {"fuel.share_at_three_quarters", &kind::number, "%", "fuel at three quarters of the tank's depth"},
+    {"fuel.out_of_reach", &kind::volume, "gal", "fuel below the pick-up's mouth"},
+};
+void evaluate(const void* model, View& v) {
+  auto& m = of(model);
+  v.set(0, m.tank_m3);
+  for (int quarter = 1; quarter < 4; ++quarter) v.set(quarter, share_below(m, 0.25 * quarter));
+  v.set(4, std::min(m.tank_m3, volume_m3(m, m.pick_height_m)));
+}
+}  // namespace shape
+
 constexpr Block all[] = {
+    {"fuel.shape", {}, shape::writes, {}, {}, shape::evaluate},
     {"fuel.demand", demand::reads, demand::writes, {}, {}, demand::evaluate},
     {.name = "fuel.lines",
      .reads = lines::reads,

@@ -239,6 +239,8 @@ inline double held_pa(const Model& m, double manifold_vacuum_pa) {
 double depth_m(const Model& m, double volume_m3);
 /// The other way round.
 double volume_m3(const Model& m, double depth_m);
+/// Share of the tank's fuel below a share of its depth.
+double share_below(const Model& m, double depth_share);
 double density_kg_m3(const Model& m, double temperature_k);
 /// True vapour pressure of what is in the tank.
 physics::Slope vapour_pa(const Model& m, double temperature_k);

@@ -260,6 +260,8 @@ double volume_m3(const Model& m, double depth_m) {
   return between(m.volume_at_depth->x, m.volume_at_depth->y, depth_m);
 }
 
+double share_below(const Model& m, double depth_share) { return volume_m3(m, depth_share * m.height_m) / m.tank_m3; }
+
 double density_kg_m3(const Model& m, double temperature_k) {
   return physics::blend_density_kg_m3(m.ethanol, physics::gasoline(temperature_k).density_kg_m3, temperature_k);
 }
