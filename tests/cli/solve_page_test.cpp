@@ -40,6 +40,15 @@ TEST(SolvePage, PairsFindingsByIdAndTellsOnlyWhatChangesElsewhere) {
   EXPECT_NE(page.find("fails at -7 A ± 3 A → holds at 5 A"), std::string::npos) << page;
 }
 
+TEST(SolvePage, JudgedBySeveralRequirements) {
+  SolveTold told{.solver = &invented, .tried = true};
+  Finding cap = unknown_cap();
+  const Proof before = proof_of({short_of_current(), cap}), after = proof_of({mended(), cap});
+  compare(before, after, "charging.balance cooling.cap", told);
+  EXPECT_EQ(told.concerned.size(), 2u);
+  EXPECT_TRUE(told.elsewhere.empty());
+}
+
 TEST(SolvePage, BreakingSomethingElseIsNoSuccess) {
   SolveTold told{.solver = &invented, .tried = true};
   Finding wire = thick_wire();

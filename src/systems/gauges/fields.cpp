@@ -62,7 +62,6 @@ constexpr FieldInfo dial_table[] = {
         .says("Family the gauge is drawn for, by its ohms at the low and the high end; its own curve goes before it.")
         .after("common practice"),
     ohms_against<&D::expects>("expects", "gauge curve")
-        .may_change()
         .says("Ohms at which it shows each value: by a substitution box on its lead, or the table it is programmed "
               "with."),
     curve<&D::input_volts>("input_volts", "table in volts", terms_of<D>.kind, kind::voltage)
@@ -111,11 +110,9 @@ constexpr FieldInfo dial_table[] = {
         .or_else(0, Source::chosen)
         .says("From the sender's body to that ground: sealing tape, a bush, paint, a dry strap."),
     ohms<&D::series>("series", "resistor in its lead")
-        .may_change()
         .or_else(0, Source::chosen)
         .says("Resistor fitted in the lead to match sender and gauge."),
     ohms<&D::parallel>("parallel", "resistor beside it")
-        .may_change()
         .says("Resistor fitted from the sender's wire to its ground; none without it."),
     list<&D::other>("other", "other readers").says("What else reads the same sender and pulls its wire up."),
     step_of<&D::apart>("apart", "difference of place")
