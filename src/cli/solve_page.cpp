@@ -49,13 +49,28 @@ void findings(Page& page, std::string_view heading, const std::vector<BeforeAfte
   }
 }
 
+/// A table to key in, a row a line.
+void rows_of(Page& page, const SettingText& s) {
+  page.text(s.label + "  " + strong(std::to_string(s.curve->x.size()) + " rows") + "  " + touch(s.path), margin,
+            2 * margin);
+  for (std::size_t at = 0; at < s.text.size();) {
+    const std::size_t end = std::min(s.text.find("; ", at), s.text.size());
+    page.line(std::string(2 * margin, ' ') + strong(s.text.substr(at, end - at)));
+    at = end + 2;
+  }
+}
+
 void settings(Page& page, const SolveTold& told) {
   page.space();
   page.line(strong("SET"));
   int label = 0;
   for (auto& s : told.settings) label = std::max(label, seen(s.label));
   for (auto& s : told.settings) {
-    const std::string change = !s.changes()         ? together(s.text) + ", as it is"
+    if (s.curve && s.changes()) {
+      rows_of(page, s);
+      continue;
+    }
+    const std::string change = !s.changes() ? (s.curve ? std::string("as it is") : together(s.text) + ", as it is")
                                : s.was_text.empty() ? together(s.text)
                                                     : together(s.was_text) + " → " + strong(together(s.text));
     page.text(pad(s.label, label) + "  " + change + "  " + touch(s.path), margin, label + 2 * margin);

@@ -12,6 +12,8 @@ namespace {
 using gauges::DialModel;
 using gauges::Terms;
 
+constexpr double worth_it = 0.1;  ///< of what is allowed: less is no reason to key anything in anew
+constexpr double ice_k = 273.15, zero_f_k = 459.67 / 1.8;
 constexpr std::string_view driven = "cruise";  ///< duty whose grounds are told beside the table
 
 /// What stands between the grounds on the road, by the time's mean; 0 where nothing does or it cannot be told.
@@ -48,12 +50,14 @@ class Grounds {
   const Trace* trace_ = nullptr;
 };
 
-/// True values a shop would key in: tens of a share, whole steps of five degrees, fortieths of a scale; and both ends.
+/// True values a shop would key in: five degrees of Fahrenheit or two and a half of Celsius, as the scale is drawn,
+/// fortieths of any other scale; and both ends.
 std::vector<double> round_values(const Terms& t, const DialModel& m) {
   const bool degrees = t.kind.reference == Reference::absolute;
-  constexpr double zero_f_k = 459.67 / 1.8, five_f_k = 5 / 1.8;
-  const double step = degrees ? five_f_k : m.span() / gauges::steps_of_range;
-  const double base = degrees ? zero_f_k : m.gauge.low;
+  const auto whole = [](double x) { return std::abs(x - std::round(x)) < 1e-6; };
+  const bool celsius = whole(m.gauge.low - ice_k) && whole(m.gauge.high - ice_k);
+  const double step = degrees ? (celsius ? 2.5 : 5 / 1.8) : m.span() / gauges::steps_of_range;
+  const double base = degrees ? (celsius ? ice_k : zero_f_k) : m.gauge.low;
   std::vector<double> all{m.from};
   for (double k = std::floor((m.from - base) / step) + 1; base + k * step < m.to - 1e-9 * step; ++k)
     if (base + k * step > m.from + 1e-9 * step) all.push_back(base + k * step);
@@ -61,7 +65,9 @@ std::vector<double> round_values(const Terms& t, const DialModel& m) {
   return all;
 }
 
-std::string step_words(const Terms& t, double step) { return print(step, t.step, t.step_unit, 2); }
+std::string step_words(const Terms& t, const DialModel& m, double step) {
+  return print(step < 1e-9 * m.span() ? 0 : step, t.step, t.step_unit, 2);
+}
 
 class Tabling {
  public:
@@ -85,16 +91,21 @@ class Tabling {
     after.gauge.law = physics::SenderLaw::straight;
     const double now = std::abs(gauges::worst_error(m, at).error);
     const double then = std::abs(gauges::worst_error(after, at).error);
+    if (now <= t.limit_of(m) && then > now - worth_it * t.limit_of(m)) {
+      out_.says += (out_.says.empty() ? "" : " ") + m.name + " reads within " + step_words(t, m, now) + " as it is.";
+      looked_ = true;
+      return;
+    }
     if (then > t.limit_of(m))
-      return refuse(m.name + ": " + std::to_string(rows.x.size()) + " rows leave " + step_words(t, then) + " where " +
-                    step_words(t, t.limit_of(m)) + " are allowed: a cluster that takes more");
+      return refuse(m.name + ": " + std::to_string(rows.x.size()) + " rows leave " + step_words(t, m, then) +
+                    " where " + step_words(t, m, t.limit_of(m)) + " are allowed: a cluster that takes more");
     settle(t, after, now, then);
     lifted(t, after, at);
   }
 
   Solution take() {
     if (out_.settings.empty() && !refused_.empty()) out_.trouble = refused_;
-    if (out_.settings.empty() && refused_.empty() && out_.missing.empty())
+    if (out_.settings.empty() && refused_.empty() && out_.missing.empty() && !looked_)
       out_.trouble = "no gauge here is electronic: a bimetal or balance cannot be keyed in; see `solve sender-match`";
     if (!out_.settings.empty()) out_.missing.clear();
     if (!out_.settings.empty() && !refused_.empty()) out_.says += " Not done: " + refused_ + ".";
@@ -117,8 +128,8 @@ class Tabling {
     const bool volts = m.gauge.by_volts;
     out_.settings.push_back({m.path + (volts ? ".input_volts" : ".expects"), 0, rows});
     out_.says += (out_.says.empty() ? "" : " ") + m.name + ": " + std::to_string(rows.x.size()) + " rows in " +
-                 (volts ? "volts" : "ohms") + " bring the largest error from " + step_words(t, now) + " to " +
-                 step_words(t, then) + ".";
+                 (volts ? "volts" : "ohms") + " bring the largest error from " + step_words(t, m, now) + " to " +
+                 step_words(t, m, then) + ".";
     for (std::size_t i = 0; i < rows.x.size(); ++i)
       out_.because.push_back(told(m.name + " at " + print(rows.x[i], t.kind, t.unit, 4), rows.y[i],
                                   volts ? kind::voltage : kind::resistance, volts ? "V" : "ohm"));
@@ -138,6 +149,7 @@ class Tabling {
 
   gauges::TankShape tank_;
   Grounds grounds_;
+  bool looked_ = false;
   Solution out_;
   std::string refused_;
 };

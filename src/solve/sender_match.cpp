@@ -47,8 +47,8 @@ Best search(DialModel m, const gauges::Instant& at) {
 }
 
 std::string ohms(double ohm) { return print(ohm, kind::resistance, "ohm", 3); }
-std::string step_words(const Terms& t, double step) {
-  return t.step.dimension == Dimension{} ? print(step, t.step, t.step_unit, 2) : print(step, t.step, t.step_unit, 2);
+std::string step_words(const Terms& t, const DialModel& m, double step) {
+  return print(step < 1e-9 * m.span() ? 0 : step, t.step, t.step_unit, 2);
 }
 
 std::string network_words(const physics::SenderNetwork& n) {
@@ -85,17 +85,17 @@ class Matching {
     if (!m.usable()) return;
     const gauges::Instant at{.tank = m.by_depth ? tank_ : gauges::TankShape{}};
     const double now = std::abs(gauges::worst_error(m, at).error), limit = t.limit_of(m);
-    if (now <= limit) return add(m.name + " reads within " + step_words(t, now) + " as it is.");
+    if (now <= limit) return add(m.name + " reads within " + step_words(t, m, now) + " as it is.");
     const Best best = search(m, at);
     if (best.error > limit)
       return refuse(m.name + ": no two resistors do it. The best, " + network_words(best.network) + ", leave " +
-                    step_words(t, best.error) + " where " + step_words(t, limit) + " are allowed; " + instead(m));
+                    step_words(t, m, best.error) + " where " + step_words(t, m, limit) + " are allowed; " + instead(m));
     if (m.network.parallel_ohm && !best.network.parallel_ohm)
       return refuse(m.name + ": the resistor beside the sender is in the way; take it out of car and build first");
     out_.settings.push_back({m.path + ".series", best.network.series_ohm});
     if (best.network.parallel_ohm) out_.settings.push_back({m.path + ".parallel", *best.network.parallel_ohm});
-    add(m.name + ": " + network_words(best.network) + " bring the largest error from " + step_words(t, now) + " to " +
-        step_words(t, best.error) + ".");
+    add(m.name + ": " + network_words(best.network) + " bring the largest error from " + step_words(t, m, now) +
+        " to " + step_words(t, m, best.error) + ".");
     DialModel after = m;
     after.network = best.network;
     table(t, m, after, at, out_);

@@ -58,6 +58,17 @@ std::vector<Because> causes(const Terms& t, const DialModel& m, double value, co
   return lines;
 }
 
+/// What the reader should know beside the figures: no fault of the gauge.
+void asides(const Terms& t, const DialModel& m, Verdict& v) {
+  if (m.from > m.gauge.low || m.to < m.gauge.high) {
+    v.because.push_back(value_line(t, "judged where the sender's points reach, from", m.from));
+    v.because.push_back(value_line(t, "to", m.to));
+  }
+  if (m.apart)
+    v.because.push_back(
+        told("more where this sender sits than where the other measures: no fault", *m.apart, t.step, t.step_unit));
+}
+
 void over_range(const Terms& t, const DialModel& m, const Instant& at, std::vector<Verdict>& out) {
   const Worst w = worst_error(m, at);
   const double limit = t.limit_of(m);
@@ -65,6 +76,7 @@ void over_range(const Terms& t, const DialModel& m, const Instant& at, std::vect
   v.because = causes(t, m, w.value, at);
   v.because.push_back(value_line(t, "shown at the low end", shown(m, m.from, at).value));
   v.because.push_back(value_line(t, "shown at the high end", shown(m, m.to, at).value));
+  asides(t, m, v);
   if (runs_against(m, at)) {
     v.reason = "it runs the wrong way round: the needle falls where it should rise";
     v.fix_hint = "a sender that runs the same way as the gauge, or an electronic converter that turns it round";
@@ -84,9 +96,7 @@ void at_usual(const Terms& t, const DialModel& m, const Instant& at, std::vector
             .scale = limit,
             .fix_hint = hint(t, m, *m.usual, at)};
   v.because = causes(t, m, *m.usual, at);
-  if (m.apart)
-    v.because.push_back(
-        told("more where this sender sits than where the other measures: no fault", *m.apart, t.step, t.step_unit));
+  asides(t, m, v);
   out.push_back(std::move(v));
 }
 
@@ -155,6 +165,8 @@ void pressure(const void* m, const Evidenced& run, std::vector<Verdict>& out) { 
 
 namespace reserve {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  if (run.lacks(n_out_of_reach))
+    return;  // a car whose tank is not described, or lacks figures: its own findings say so
   for (auto& m : of(model).fuel) {
     if (!m.usable()) continue;  // its reading says what is missing
     const Instant at{.tank = m.by_depth ? reading::tank(run) : TankShape{}};

@@ -56,6 +56,7 @@ constexpr Requirement all[] = {
      .source = "common practice: the last tenth of the scale is the reserve",
      .formula = "shown as the fuel comes down to the pick-up's mouth",
      .needs = reserve::needs,
+     .may_lack = 0,
      .evaluate = reserve::evaluate},
     {.id = "gauges.fuel-lamp",
      .title = "fuel lamp lights in time",

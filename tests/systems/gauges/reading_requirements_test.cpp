@@ -1,3 +1,4 @@
+#include "systems/fuel/rig.hpp"
 #include "systems/judged.hpp"
 
 using namespace sw;
@@ -73,16 +74,17 @@ TEST(GaugesReading, WhatIsMissingIsNamedAndSilencesNothingElse) {
   EXPECT_TRUE(j.of("gauges.pressure-reading").empty());
 }
 
-// The hand car's pick-up leaves a quarter of an inch of a box tank: where the needle stands then, right and wrong
-// sender.
+// The fuel car's pick-up leaves a little of its tank: where the needle stands then, with a right and a wrong sender.
 TEST(GaugesReserve, NeedleAsThePumpDrawsAir) {
-  const Judging right = still(fuel + "sender_family = \"73-10\"\n");
+  const auto tank = [](const std::string& change) { return Judging(fuel_car(change), "hot-idle"); };
+  const Judging right = tank(fuel + "sender_family = \"73-10\"\n");
   const Verdict& v = right.one("gauges.reserve", {}, "tank").verdict;
   EXPECT_GT(line(v, "fuel the pick-up leaves"), 0);
   EXPECT_NEAR(*v.predicted, line(v, "as a share of the tank"), 1e-9);
-  EXPECT_GT(*right.one("gauges.reserve", {}, "tank").margin(), 0);
-  const Judging high = still(fuel + "sender = [[0, \"50 ohm\"], [1, \"10 ohm\"]]\n");
+  const Judging high = tank(fuel + "sender = [[0, \"50 ohm\"], [1, \"10 ohm\"]]\n");
   EXPECT_LT(*high.one("gauges.reserve", {}, "tank").margin(), 0);
+  EXPECT_GT(high.one("gauges.reserve", {}, "tank").verdict.predicted, v.predicted);
+  EXPECT_TRUE(still(fuel + "sender_family = \"73-10\"\n").of("gauges.reserve").empty()) << "no tank is described";
 }
 
 TEST(GaugesLamp, GoesByWhatIsShown) {
