@@ -9,7 +9,9 @@ extern const Solver pedal_ratio;    ///< ratio at which force and travel both ho
 extern const Solver shims;          ///< stacks under every bracket
 extern const Solver belt_length;    ///< length to order
 extern const Solver fan_set_points;
-extern const Solver sender_match;  ///< resistors between sender and gauge
-extern const Solver gauge_table;   ///< table to key into a cluster
+extern const Solver wires;          ///< sizes and fuses of every wire
+extern const Solver ground_points;  ///< where each load is grounded, and how thick the ground runs are
+extern const Solver sender_match;   ///< resistors between sender and gauge
+extern const Solver gauge_table;    ///< table to key into a cluster
 
 }  // namespace sw

@@ -38,6 +38,7 @@ double read_back(const FieldInfo& f, const std::string& text, double si) {
 
 bool is_figure(const FieldInfo* f) { return f && f->access.get && f->access.set; }
 bool is_curve(const FieldInfo* f) { return f && f->type == FieldType::curve; }
+bool is_text(const FieldInfo* f) { return f && f->type == FieldType::text; }
 
 /// One figure of a curve's row: as it is told and written, and what reading that gives.
 struct RowFigure {
@@ -86,6 +87,15 @@ SettingText curve_text(const Setting& s, const Leaf& leaf, const WrittenUnits& u
   return t;
 }
 
+SettingText words_text(const Setting& s, const Leaf& leaf) {
+  const std::string& before = *leaf.field->access.text(leaf.owner);
+  SettingText t{.path = s.path, .label = std::string(leaf.field->label), .field = leaf.field, .words = true};
+  if (!before.empty()) t.was = 0, t.was_text = before;
+  t.text = *s.words;
+  t.toml = "\"" + t.text + "\"";
+  return t;
+}
+
 std::string toml_of(const FieldInfo& f, const std::string& text) {
   const bool quoted = has_unit(f) || f.type == FieldType::choice;
   return "{ value = " + (quoted ? "\"" + text + "\"" : text) + ", from = \"" + std::string(name_of(Source::solved)) +
@@ -103,7 +113,11 @@ std::vector<SettingText> setting_texts(const Build& build, std::span<const Setti
       all.push_back(curve_text(s, leaf, units, faults));
       continue;
     }
-    if (!is_figure(leaf.field) || s.curve) {
+    if (s.words && is_text(leaf.field)) {
+      all.push_back(words_text(s, leaf));
+      continue;
+    }
+    if (!is_figure(leaf.field) || s.curve || s.words) {
       faults.fault({}, s.path, "is no figure of this build", "write its group into the build first");
       continue;
     }
@@ -124,6 +138,7 @@ std::vector<SettingText> setting_texts(const Build& build, std::span<const Setti
 
 bool stands(const SettingText& s, const Leaf& leaf) {
   if (!leaf.field) return false;
+  if (s.words) return is_text(leaf.field) && *leaf.field->access.text(leaf.owner) == s.text;
   return s.curve ? is_curve(leaf.field) && *leaf.field->access.curve(leaf.owner) == s.curve
                  : is_figure(leaf.field) && leaf.field->access.get(leaf.owner) == s.value;
 }
@@ -131,6 +146,10 @@ bool stands(const SettingText& s, const Leaf& leaf) {
 Build with_settings(Build build, std::span<const SettingText> settings) {
   for (auto& s : settings) {
     const LeafTo leaf = find_leaf(build_fields(), static_cast<void*>(&build), s.path);
+    if (s.words) {
+      *leaf.field->access.text_to(leaf.owner) = s.text;
+      continue;
+    }
     if (s.curve)
       *leaf.field->access.curve_to(leaf.owner) = s.curve;
     else

@@ -18,6 +18,7 @@ struct SettingText {
   std::optional<double> was;   ///< SI; empty: nobody gave one
   double value = 0;            ///< SI, rounded
   std::optional<Curve> curve;  ///< of a curve, instead of the value: SI, rounded
+  bool words = false;          ///< a text: what is told is what is set, and no evidence stands beside it
   std::string was_text, text;  ///< `700 psi`; what was there is empty where nothing was
   std::string toml;            ///< `{ value = "220 psi", from = "solved" }`
   bool changes() const { return !was || was_text != text; }

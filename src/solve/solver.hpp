@@ -12,11 +12,13 @@
 
 namespace sw {
 
-/// One figure to set: the field's path, and its value in SI; of a curve its rows. Kind and unit are the field table's.
+/// One figure to set: the field's path, and its value in SI; of a curve its rows, of a text its words. Kind and unit
+/// are the field table's.
 struct Setting {
   std::string path;
   double value = 0;
   std::optional<Curve> curve = std::nullopt;
+  std::optional<std::string> words = std::nullopt;
 };
 
 struct Solution {

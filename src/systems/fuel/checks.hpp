@@ -140,7 +140,7 @@ inline constexpr Port needs[] = {{"fuel_pump.cranked", &kind::voltage},
                                  {"engine.oil_delay", &kind::time},
                                  {"starter.current", &kind::current}};
 static_assert(std::size(needs) == need_count);
-inline constexpr std::string_view duties[] = {"cold-crank"};
+inline constexpr std::string_view duties[] = {"*cranking"};
 inline constexpr std::string_view chain[] = {"starter.current"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace start

@@ -52,7 +52,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }  // namespace lamps
 
 namespace stray {
-inline constexpr std::string_view duties[] = {"*running", "cold-crank"};
+inline constexpr std::string_view duties[] = {"*running", "*cranking"};
 inline constexpr std::string_view chain[] = {"starter.current"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace stray
@@ -62,7 +62,7 @@ namespace contact {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace contact
 namespace coil {
-inline constexpr std::string_view duties[] = {"*running", "cold-crank"};
+inline constexpr std::string_view duties[] = {"*running", "*cranking"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace coil
 
@@ -84,7 +84,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// One fault at a time (faults.hpp, fault_requirements.cpp).
 namespace one_fault {
-inline constexpr std::string_view duties[] = {"night-rain", "cold-crank"};
+inline constexpr std::string_view duties[] = {"night-rain", "*cranking"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace one_fault
 

@@ -71,7 +71,8 @@ void each_wire(const Model& m, Visit visit) {
 /// The network with one fault, followed until no further fuse opens.
 class Trying {
  public:
-  Trying(const Model& m, const Seen& healthy, const Fault& fault) : m_(m), healthy_(healthy), broken_(healthy.network) {
+  Trying(const Model& m, const Seen& healthy, const Fault& fault)
+      : m_(m), healthy_(healthy), broken_(healthy.network), solution_(healthy.solution) {
     run_.fault = fault.name;
     fault.apply(broken_);
     settle(m_, broken_, solution_);
@@ -114,7 +115,7 @@ class Trying {
     const double was = healthy_.amps(c), is = now().amps(c);
     if (is <= was + 0.01) return;
     const auto limit = carries_for(c, seconds);
-    const bool burns = limit && is > *limit, loads = load_named(m_, c.place).has_value();
+    const bool burns = limit && is > *limit && was <= *limit, loads = load_named(m_, c.place).has_value();
     // A load's own wire that carries more only because the load does is told by the load.
     if (burns || (!loads && is > was + told_from_a && is > (1 + told_share) * was))
       run_.happens.push_back({burns ? Effect::burns : Effect::carries, c.place, was, is, limit});

@@ -3,6 +3,21 @@
 namespace sw::wiring {
 namespace {
 
+/// Conductor temperature it is reckoned at: warm cabin or boot, hot engine bay, beside the exhaust (common practice).
+constexpr double cabin_k = 303.15, engine_bay_k = 333.15, exhaust_k = 363.15;
+double conductor_k(Zone zone) {
+  switch (zone) {
+    case Zone::cabin:
+    case Zone::boot:
+      return cabin_k;
+    case Zone::exhaust:
+      return exhaust_k;
+    case Zone::engine_bay:
+      break;
+  }
+  return engine_bay_k;
+}
+
 /// What nobody chose is told in words.
 template <class T>
 void tell(const Resolver& r, const std::optional<T>& member, Because line, std::vector<Because>& out) {
@@ -17,6 +32,10 @@ void tell(const Resolver& r, const std::optional<T>& member, Because line, std::
 }
 
 }  // namespace
+
+double ohm_per_m(Zone zone, double area_m2) {
+  return physics::wire_resistance(area_m2, physics::Cable::copper, conductor_k(zone)).per_length_ohm_m;
+}
 
 Laid laid(const Wire& w, const Resolver& r) {
   Laid l{.insulation_k = r.get(w.insulation, 353.15),

@@ -6,6 +6,8 @@
 
 namespace sw::wiring {
 
+/// Resistance of a copper conductor in that zone, as warm as it is there.
+double ohm_per_m(Zone zone, double area_m2);
 Laid laid(const Wire& w, const Resolver& r);
 /// Whether the air about it is the engine bay's.
 constexpr bool in_bay(Zone z) { return z == Zone::engine_bay || z == Zone::exhaust; }

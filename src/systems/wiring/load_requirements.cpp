@@ -5,6 +5,7 @@
 #include "quantity/print.hpp"
 #include "systems/wiring/checks.hpp"
 #include "systems/wiring/laid.hpp"
+#include "systems/wiring/states.hpp"
 
 namespace sw::wiring {
 namespace {
@@ -13,6 +14,8 @@ constexpr double feed_drop_v = 0.5;
 /// Light of a lamp goes with its volts to this power (Fink and Beaty, Standard Handbook for Electrical Engineers, 11th
 /// ed. (1978), p. 22-8, as quoted by an encyclopedia, Lamp rerating).
 constexpr double light_power = 3.4;
+/// Volts lamps are made for, over the car's nominal: 13.5 of 12 (common practice).
+constexpr double lamp_share = 1.125;
 
 /// Share of the time a load's wire carries; of a run 1.
 double share_of(const Model& m, const Conductor& c) {
@@ -106,6 +109,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   if (!solved(m, s, out)) return;
   const double bay_k = bay_of(run);
   each_wire(m, [&](const Conductor& c) {
+    if (c.stray) return;  // wiring.stray-current
     // A load that comes and goes heats its own wire with its full current while it is on.
     const double current = std::abs(s.current_a[c.branch]) / share_of(m, c);
     if (!lasting_limit(c) && &c == &m.fan_feed && current == 0) return;  // no electric fans, or none on
@@ -131,9 +135,14 @@ Lost lost(const Model& m, const dc::Solution& s, const Conductor& c, double shar
           .before_v = std::max(0.0, s.node_v[m.n_bus] - s.node_v[b.from]),
           .after_v = std::max(0.0, s.node_v[b.to] - s.node_v[m.n_body])};
 }
+/// Whether anything feeds it: behind an open switch a load loses nothing, nor does a lamp both ends of which are live.
+bool fed(const Model& m, const dc::Solution& s, const Conductor& c) {
+  auto& b = m.network.branches[c.branch];
+  return s.current_a[c.branch] != 0 && std::abs(s.node_v[b.from] - s.node_v[b.to]) >= dead_below_v(m);
+}
 void judge(const Model& m, const dc::Solution& s, const Conductor& c, Verdict v, std::vector<Verdict>& out) {
-  const double share = share_of(m, c), current = std::abs(s.current_a[c.branch]) / share;
-  if (!(current > 0)) return;
+  const double share = share_of(m, c);
+  if (!fed(m, s, c)) return;
   const Lost l = lost(m, s, c, share);
   v.place = c.place;
   v.high = feed_drop_v * m.nominal_v / 12;
@@ -175,8 +184,8 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     Verdict v{.row = run.last(),
               .fix_hint = "a relay near the lamps, fed from the bus by its own fused wire, and a ground of its own"};
     v.because = {{.what = "at the lamps", .value = volts, .kind = &kind::voltage, .unit = "V"},
-                 {.what = "light that is left, of that at rated volts",
-                  .value = std::pow(volts / l.rated_v, light_power),
+                 {.what = "light that is left, of that at the volts lamps are made for",
+                  .value = std::pow(volts / (lamp_share * m.nominal_v), light_power),
                   .unit = "%"}};
     feed::judge(m, s, l.wire, std::move(v), out);
   }
@@ -214,7 +223,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const auto s = solve(m, feed_at(run, row));
   if (!solved(m, s, out)) return;
   for (auto& l : m.loads)
-    if (l.least_v > 0 && s.current_a[l.wire.branch] != 0) {
+    if (l.least_v > 0 && feed::fed(m, s, l.wire)) {
       Verdict v{.place = l.wire.place,
                 .low = l.least_v,
                 .scale = 2.0,

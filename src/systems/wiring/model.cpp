@@ -3,7 +3,6 @@
 #include <map>
 
 #include "model/duty.hpp"
-#include "physics/wire.hpp"
 #include "quantity/print.hpp"
 #include "systems/wiring/laid.hpp"
 #include "systems/wiring/states.hpp"
@@ -11,21 +10,6 @@
 namespace sw::wiring {
 namespace {
 
-/// Conductor temperature a run is reckoned at: warm cabin or boot, hot engine bay, beside the exhaust (common
-/// practice).
-constexpr double cabin_k = 303.15, engine_bay_k = 333.15, exhaust_k = 363.15;
-double conductor_k(const std::optional<Zone>& zone) {
-  switch (zone.value_or(Zone::engine_bay)) {
-    case Zone::cabin:
-    case Zone::boot:
-      return cabin_k;
-    case Zone::exhaust:
-      return exhaust_k;
-    case Zone::engine_bay:
-      break;
-  }
-  return engine_bay_k;
-}
 constexpr double regulation_ohm =
     0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
@@ -121,9 +105,11 @@ class Builder {
       c.resistance_ohm = *usual_ohm;
     else
       c.resistance_ohm =
-          physics::wire_resistance(r_.need(w.gauge), physics::Cable::copper, conductor_k(w.zone)).per_length_ohm_m *
-              r_.need(w.length) +
-          r_.get(w.joints, 0);
+          ohm_per_m(w.zone.value_or(Zone::engine_bay), r_.need(w.gauge)) * r_.need(w.length) + r_.get(w.joints, 0);
+    if (!measured) {
+      c.length_m = r_.get(w.length, 0);
+      c.joints_ohm = r_.get(w.joints, 0);
+    }
     return c;
   }
 

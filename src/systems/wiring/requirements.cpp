@@ -133,11 +133,9 @@ constexpr Requirement all[] = {
      .evaluate = must_stop::evaluate},
     {.id = "wiring.one-fault",
      .title = "nothing burns by one fault",
-     .kind = RequirementKind::most,
+     .kind = RequirementKind::rule,
      .hazard = Hazard::harm,
      .caution = Caution::electrical_fire,
-     .quantity = &kind::current,
-     .unit = "A",
      .source = "33 CFR 183.425 Table 5; for the seconds of a start IEC 60949 (from memory)",
      .formula = "network solved with each run open, each switch stuck, the battery off its posts or the wrong way "
                 "round; current in what takes over against what it carries, unless a fuse opens",

@@ -59,7 +59,8 @@ void settle(const Model& m, dc::Network& network, dc::Solution& solution) {
   for (std::size_t round = 0; round < m.switches.size() && solution.summary.usable(); ++round) {
     bool changed = false;
     for (auto& s : m.switches)
-      if (s.coil && network.branches[*s.coil].closed && network.branches[s.branch].closed && std::abs(solution.load_v[*s.coil]) < s.pull_in_v) {
+      if (s.coil && network.branches[*s.coil].closed && network.branches[s.branch].closed &&
+          std::abs(solution.load_v[*s.coil]) < s.pull_in_v) {
         network.branches[s.branch].closed = false;
         changed = true;
       }

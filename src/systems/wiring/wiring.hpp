@@ -98,6 +98,7 @@ struct Laid {
 struct Conductor {
   std::string place;  ///< name of the run or load
   double area_m2 = 0, resistance_ohm = 0, fuse_a = 0, ampacity_a = 0, limit_a = 0;
+  double length_m = 0, joints_ohm = 0;                 ///< 0 where the resistance was measured
   bool sized = false, fused = false, unfused = false;  ///< whether gauge and fuse are known, or that there is no fuse
   bool stray = false;                                  ///< metal that conducts and is not meant to
   std::string gauge_path, fuse_path;
