@@ -57,12 +57,26 @@ std::string_view unit_x_of(const FieldInfo& f) {
   return f.unit_x.empty() && !f.kind_x->units.empty() ? f.kind_x->units[0] : f.unit_x;
 }
 
+/// The unit a curve's x is told in: that of the build, unless the field's own makes whole numbers of what that does
+/// not.
+std::string_view unit_of_rows(const Curve& rows, const FieldInfo& f, const WrittenUnits& units) {
+  const std::string_view own = unit_x_of(f), written = units.of(*f.kind_x, own);
+  const auto whole = [&](std::string_view unit) {
+    return std::all_of(rows.x.begin(), rows.x.end(), [&](double x) {
+      const double n = from_si(x, *f.kind_x, unit);
+      return std::abs(n - std::round(n)) < 1e-6;
+    });
+  };
+  return whole(own) && !whole(written) ? own : written;
+}
+
 /// A curve's rows rounded and written; the text tells every row, so that two of them compare by it.
 void set_rows(const Curve& rows, const FieldInfo& f, const WrittenUnits& units, SettingText& t) {
   t.curve.emplace();
   t.text.clear();
+  const std::string_view unit_x = unit_of_rows(rows, f, units);
   for (std::size_t i = 0; i < rows.x.size(); ++i) {
-    const RowFigure x = row_figure(rows.x[i], *f.kind_x, units.of(*f.kind_x, unit_x_of(f)));
+    const RowFigure x = row_figure(rows.x[i], *f.kind_x, unit_x);
     const RowFigure y = row_figure(rows.y[i], *f.kind, t.unit);
     t.curve->x.push_back(x.si), t.curve->y.push_back(y.si);
     t.text += (i ? "; " : "") + x.text + ": " + y.text;
