@@ -59,10 +59,12 @@ std::string network_words(const physics::SenderNetwork& n) {
 
 /// What the gauge would need instead: the sender's ohms it was made for.
 std::string instead(const DialModel& m) {
-  return "it wants " + ohms(physics::gauge_wants_ohm(m.gauge, m.gauge.low)) + " at the low end and " +
-         ohms(physics::gauge_wants_ohm(m.gauge, m.gauge.high)) + " at the high end, the sender gives " +
-         ohms(m.sender.y.front()) + " and " + ohms(m.sender.y.back()) +
-         ": a sender of that family, or an electronic converter";
+  const double low = physics::gauge_wants_ohm(m.gauge, m.gauge.low),
+               high = physics::gauge_wants_ohm(m.gauge, m.gauge.high);
+  return "it wants " + ohms(low) + " at the low end and " + ohms(high) + " at the high end" +
+         gauges::family_words(m, low, high) + ", the sender gives " + ohms(m.sender.y.front()) + " and " +
+         ohms(m.sender.y.back()) + gauges::family_words(m, m.sender.y.front(), m.sender.y.back()) +
+         ": a sender that fits, or an electronic converter";
 }
 
 void table(const Terms& t, const DialModel& before, const DialModel& after, const gauges::Instant& at, Solution& out) {

@@ -27,7 +27,9 @@ TEST(SolveSenderMatch, RefusesWhatNoResistorsDo) {
   EXPECT_FALSE(s.solved());
   EXPECT_TRUE(s.settings.empty());
   EXPECT_NE(s.trouble.find("no two resistors do it"), std::string::npos) << s.trouble;
-  EXPECT_NE(s.trouble.find("73 ohm at the low end and 10 ohm"), std::string::npos) << s.trouble;
+  EXPECT_NE(s.trouble.find("73 ohm at the low end and 10 ohm at the high end (family 73-10)"), std::string::npos)
+      << s.trouble;
+  EXPECT_NE(s.trouble.find("240 ohm and 33 ohm (family 240-33)"), std::string::npos) << s.trouble;
 }
 
 // A sender of 240 to 33 whose gauge wants what 110 ohm beside it make: 75.4, 53.2 (at 103), 25.4 ohm, near its curve

@@ -1,6 +1,8 @@
 #pragma once
 // What the rules of gauges share: ports, limits, and the functions of each rule for the table in requirements.cpp.
+#include <algorithm>
 #include <cmath>
+#include <string>
 
 #include "model/told.hpp"
 #include "systems/gauges/gauges.hpp"
@@ -27,6 +29,18 @@ inline constexpr Terms pressure_terms{
 
 inline const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 inline Because said(std::string what, std::string text) { return {.what = std::move(what), .text = std::move(text)}; }
+
+/// The family of senders whose ends lie within a tenth of the larger of them: ` (family 73-10)`; empty where none does,
+/// and for thermistors, whose ends are of no fixed temperature.
+inline std::string family_words(const DialModel& m, double low_ohm, double high_ohm) {
+  if (m.law == physics::SenderLaw::thermistor) return {};
+  for (auto& f : physics::end_families) {
+    const double near = 0.1 * std::max(f.low_ohm, f.high_ohm);
+    if (std::abs(low_ohm - f.low_ohm) <= near && std::abs(high_ohm - f.high_ohm) <= near)
+      return " (family " + std::string(f.name) + ")";
+  }
+  return {};
+}
 
 /// Reading over the range and at its usual value; the tank's shape comes by the ports.
 namespace reading {

@@ -34,8 +34,9 @@ std::string hint(const Terms& t, const DialModel& m, double value, const Instant
   if (m.network.series_ohm > 0 && alone([](DialModel& d) { d.network.series_ohm = 0; }))
     return "the resistor in the sender's lead taken out";
   if (m.gauge.kind == How::electronic) return "key in the table of this sender: `solve gauge-table`";
-  return "a sender whose ohms run from " + ohms(physics::gauge_wants_ohm(m.gauge, m.gauge.low)) + " to " +
-         ohms(physics::gauge_wants_ohm(m.gauge, m.gauge.high)) +
+  const double low = physics::gauge_wants_ohm(m.gauge, m.gauge.low),
+               high = physics::gauge_wants_ohm(m.gauge, m.gauge.high);
+  return "a sender whose ohms run from " + ohms(low) + " to " + ohms(high) + family_words(m, low, high) +
          ", chosen before the tank or tapping is, or an electronic converter; `solve sender-match` tells whether "
          "resistors would do";
 }

@@ -36,6 +36,16 @@ TEST(GaugesReading, RightPairHoldsOverTheRange) {
   EXPECT_NEAR(predicted(j, "gauges.temperature-reading", "coolant, usual"), 0, 1e-6);
 }
 
+// What to order is named: the ohms, and the family they are known by; the bimetal's 70 and 9.7 ohm lie near enough.
+TEST(GaugesReading, WrongFamilyIsNamed) {
+  const Judging j = still(
+      "[gauges.fuel.tank]\nhow = \"bimetal\"\nsupply = \"5 V\"\nheater = \"13 ohm\"\ncurrent_low = \"0.06 A\"\n"
+      "current_high = \"0.22 A\"\nsender_family = \"240-33\"\n");
+  const Verdict& v = j.one("gauges.fuel-reading", {}, "tank").verdict;
+  EXPECT_NE(v.fix_hint.find("70.3 ohm to 9.73 ohm (family 73-10)"), std::string::npos) << v.fix_hint;
+  EXPECT_NEAR(line(v, "shown at the high end"), 0.304, 1e-3);
+}
+
 TEST(GaugesReading, ReversedIsSaid) {
   const Judging j = still(fuel + "sender_family = \"10-180\"\n");
   const Verdict& v = j.one("gauges.fuel-reading", {}, "tank").verdict;
