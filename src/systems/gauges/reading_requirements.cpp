@@ -41,22 +41,19 @@ std::string hint(const Terms& t, const DialModel& m, double value, const Instant
          "resistors would do";
 }
 
-/// Cause first: what it meets at a value, and what it wanted to meet.
-std::vector<Because> causes(const Terms& t, const DialModel& m, double value, const Instant& at) {
-  std::vector<Because> lines;
-  const auto ohm_line = [](std::string what, double ohm) {
-    return told(std::move(what), ohm, kind::resistance, "ohm");
+/// Cause first: what it meets at a value, what it wanted to meet, and what it makes of it. A report shows the last few.
+void causes(const Terms& t, const DialModel& m, double value, const Instant& at, std::vector<Because>& lines) {
+  const auto ohm_line = [&](std::string what, double ohm) {
+    lines.push_back(told(std::move(what), ohm, kind::resistance, "ohm"));
   };
+  ohm_line("the sender's ohms there", sender_ohm_at(m, value, at.tank));
+  ohm_line("what the gauge wants there", physics::gauge_wants_ohm(m.gauge, value));
+  if (m.network.series_ohm > 0) ohm_line("resistor in its lead", m.network.series_ohm);
+  if (m.network.parallel_ohm) ohm_line("resistor beside it", *m.network.parallel_ohm);
+  for (auto& o : m.others) ohm_line("pulled up by another reader through", o.ohm);
+  if (m.joint_ohm > 0) ohm_line("added in its ground", m.joint_ohm);
   lines.push_back(value_line(t, "true", value));
-  const double sender = sender_ohm_at(m, value, at.tank);
-  lines.push_back(ohm_line("the sender's ohms there", sender));
-  if (m.joint_ohm > 0) lines.push_back(ohm_line("added in its ground", m.joint_ohm));
-  if (m.network.series_ohm > 0) lines.push_back(ohm_line("resistor in its lead", m.network.series_ohm));
-  if (m.network.parallel_ohm) lines.push_back(ohm_line("resistor beside it", *m.network.parallel_ohm));
-  for (auto& o : m.others) lines.push_back(ohm_line("pulled up by another reader through", o.ohm));
-  lines.push_back(ohm_line("what the gauge wants there", physics::gauge_wants_ohm(m.gauge, value)));
   lines.push_back(value_line(t, "shown", shown(m, value, at).value));
-  return lines;
 }
 
 /// What the reader should know beside the figures: no fault of the gauge.
@@ -74,10 +71,10 @@ void over_range(const Terms& t, const DialModel& m, const Instant& at, std::vect
   const Worst w = worst_error(m, at);
   const double limit = t.limit_of(m);
   Verdict v{.place = m.name, .predicted = w.error, .low = -limit, .high = limit, .scale = limit};
-  v.because = causes(t, m, w.value, at);
+  asides(t, m, v);
   v.because.push_back(value_line(t, "shown at the low end", shown(m, m.from, at).value));
   v.because.push_back(value_line(t, "shown at the high end", shown(m, m.to, at).value));
-  asides(t, m, v);
+  causes(t, m, w.value, at, v.because);
   if (runs_against(m, at)) {
     v.reason = "it runs the wrong way round: the needle falls where it should rise";
     v.fix_hint = "a sender that runs the same way as the gauge, or an electronic converter that turns it round";
@@ -96,8 +93,8 @@ void at_usual(const Terms& t, const DialModel& m, const Instant& at, std::vector
             .high = limit,
             .scale = limit,
             .fix_hint = hint(t, m, *m.usual, at)};
-  v.because = causes(t, m, *m.usual, at);
   asides(t, m, v);
+  causes(t, m, *m.usual, at, v.because);
   out.push_back(std::move(v));
 }
 

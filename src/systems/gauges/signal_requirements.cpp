@@ -46,7 +46,6 @@ double turns_of(const SpeedometerModel& m, double wheel_per_m, double axle) {
 
 void told_of_limits(double ratio, Verdict& v) {
   using physics::us_speed_at_m_s;
-  v.because.push_back(speed_line("shown at 60 mph", signals::told_at_mph * mph_m_s * ratio));
   v.because.push_back(speed_line("off at 50 mph, where 49 CFR 393.82 lets a commercial car be 5 mph off",
                                  us_speed_at_m_s * (ratio - 1)));
   if (ratio < 1) v.because.push_back(said("it shows less than is true", "UN R39 never allows that"));
@@ -101,6 +100,7 @@ void road_speed(const void* model, const Evidenced& run, std::vector<Verdict>& o
     const bool pulses = m.reads == SpeedFrom::pulses;
     const double there = pulses ? cable * m.pulses : cable, ratio = there / m.set_per_m;
     Verdict v = band_of_ratio(m.name, ratio);
+    told_of_limits(ratio, v);
     v.because.push_back(turns_line("turns of the tyre", wheel));
     v.because.push_back(plain("axle ratio", axle));
     v.because.push_back(turns_line("turns of what drives it", cable));
@@ -114,7 +114,7 @@ void road_speed(const void* model, const Evidenced& run, std::vector<Verdict>& o
                                        : "teeth of the driven gear that would be exact",
                                 physics::exact_teeth(m.driven_teeth, cable / head)));
     }
-    told_of_limits(ratio, v);
+    v.because.push_back(speed_line("shown at 60 mph", signals::told_at_mph * mph_m_s * ratio));
     if (pulses)
       v.fix_hint = "key in " + print(there, kind::pulses_per_length, "pulse/mile", 4) +
                    "; reckoned anew when tyre, axle or gear changes; checked at 30 and 60 mph by satellite, to 2 %";

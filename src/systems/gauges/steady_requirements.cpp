@@ -76,13 +76,13 @@ Verdict verdict(const Terms& t, const DialModel& m, std::string place, const Mov
     b.path = port_name(g);
     v.because.push_back(std::move(b));
   };
-  ground_line("gauge's ground above the battery's post: ", m.ground);
-  ground_line("sender's ground above it: ", m.sender_ground);
   v.because.push_back(told("sender's ground above the gauge's", w.at.lift_v, kind::voltage, "V"));
+  v.because.push_back(told("shown with nothing between the grounds", shown(m, w.value).value, t.kind, t.unit));
   if (w.at.supply_v)
     v.because.push_back(told("volts at the gauge, made for another", *w.at.supply_v, kind::voltage, "V"));
+  ground_line("gauge's ground above the battery's post: ", m.ground);
+  ground_line("sender's ground above it: ", m.sender_ground);
   v.because.push_back(told("true", w.value, t.kind, t.unit));
-  v.because.push_back(told("shown with nothing between the grounds", shown(m, w.value).value, t.kind, t.unit));
   v.because.push_back(told("shown", shown(m, w.value, w.at).value, t.kind, t.unit));
   if (w.at.supply_v && std::abs(movement(m, w.value, {.supply_v = w.at.supply_v})) > limit)
     v.fix_hint = "a regulator for the gauges: it moves with the car's volts";
