@@ -34,12 +34,25 @@ std::string state_words(const Finding* f) {
   return (f->state == State::fails ? harm(state) : strong(state)) + (f->predicted ? " at " + with_doubt(*f) : "");
 }
 
+/// Beyond so many lines those that hold with and without the settings are counted and not told.
+constexpr std::size_t most_told = 12;
+
+bool holds_throughout(const BeforeAfter& pair) {
+  const auto holds = [](const Finding* f) { return !f || f->state == State::holds; };
+  return holds(pair.before) && holds(pair.after);
+}
+
 void findings(Page& page, std::string_view heading, const std::vector<BeforeAfter>& all) {
   if (all.empty()) return;
   page.space();
   page.line(strong(heading));
+  std::size_t untold = 0;
   for (auto& pair : all) {
     const Finding& f = pair.any();
+    if (all.size() > most_told && holds_throughout(pair)) {
+      ++untold;
+      continue;
+    }
     page.text(touch(clean(f.id)), margin, margin);
     const std::string limit = limit_words(f);
     const bool same = pair.before && pair.after && state_words(pair.before) == state_words(pair.after);
@@ -47,6 +60,8 @@ void findings(Page& page, std::string_view heading, const std::vector<BeforeAfte
                   (limit.empty() ? "" : ", " + limit + " wanted"),
               2 * margin, 2 * margin);
   }
+  if (untold > 0)
+    page.text(std::to_string(untold) + (untold < all.size() ? " more hold" : " hold") + ", before and with it", margin);
 }
 
 /// A table to key in, a row a line.
