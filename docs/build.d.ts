@@ -73,6 +73,8 @@ export interface Build {
     highest_oil?: Given<string>;
     /** motoring mean pressure: Mean pressure that drags the engine round on the overrun, throttle closed, over the whole displacement. */
     motoring_pressure?: Given<string>;
+    /** cranking until oil pressure: How long it is cranked after weeks of standing until the oil has pressure. */
+    oil_delay?: Given<string>;
     note?: string;
   };
   /** driveline */
@@ -237,6 +239,18 @@ export interface Build {
       regulator_voltage?: Given<string>;
       /** regulator slope: Change of the set-point with its temperature. */
       regulator_slope?: Given<string>;
+      /** woken by: Current into its exciter terminal, through a charge lamp or resistor, or by itself (one wire); a load grounded to the node `exciter` under `wiring.load` is what feeds the terminal. */
+      excitation?: Given<"exciter terminal" | "wakes itself">;
+      /** current that wakes it: Into the exciter terminal, key on, engine standing. */
+      exciter_current?: Given<string>;
+      /** wakes at, excited: Its own speed from which it charges with that current. */
+      wake_speed?: Given<string>;
+      /** wakes by itself at: Its own speed from which it charges on residual magnetism alone; a one-wire machine's data sheet gives it. */
+      own_wake_speed?: Given<string>;
+      /** clamped rectifier: Whether its diodes (or an arrester beside it) hold the surge when the battery is cut off. */
+      clamped?: Given<boolean>;
+      /** sense wire open: What a regulator with a sense wire does when that wire is open. */
+      sense_lost?: Given<"holds its own stud" | "full field">;
       /** shelf part that gives what is not given here */
       part?: string;
       note?: string;
@@ -273,6 +287,8 @@ export interface Build {
     least_crank_voltage?: Given<string>;
     /** days between drives: How long it must stand and still start. */
     days_between_drives?: Given<string>;
+    /** surge the electronics stand: Of the most delicate electronics on the bus: the surge its maker allows for tenths of a second. */
+    electronics_stand?: Given<string>;
     note?: string;
   };
   /** wiring */
@@ -298,13 +314,39 @@ export interface Build {
       /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
-      zone?: Given<"cabin" | "engine bay">;
+      zone?: Given<"cabin" | "engine bay" | "boot" | "beside exhaust">;
       /** conductors in the bundle: Conductors that carry current side by side; of a wire alone 1. */
       bundle?: Given<number | string>;
       /** measured resistance: End to end, where it was measured; takes the place of gauge, length and joints. */
       resistance?: Given<string>;
       /** rated current: Rating of what stands in the run besides wire: ammeter, bulkhead connector, link. */
       limit?: Given<string>;
+      /** one way: True where a diode stands in it that passes from its start to its end. */
+      one_way?: Given<boolean>;
+      /** stray path: True for metal that conducts and is not meant to: a control cable's sheath, a linkage, a fuel tube. */
+      stray?: Given<boolean>;
+      note?: string;
+    }>;
+    /** switches and relays: What closes and opens between nodes, and when. */
+    switch?: Record<string, {
+      /** from: Node its contact starts at. */
+      from?: Given<string>;
+      /** to: Node its contact ends at. */
+      to?: Given<string>;
+      /** closed: Lines of words joined by and, with not before any; one line that holds is enough. Words: always, key, running, air-conditioning, night, rain, heat, brake, start, accessory, turning, oil-pressure, in-gear, hit, prime, after-run, hot, high-side. */
+      closed?: Given<string[]>;
+      /** contact: Resistance of the closed contact with its terminals; an old switch has ten times a new relay's. */
+      contact?: Given<string>;
+      /** rated current: Current its contact carries for good. */
+      limit?: Given<string>;
+      /** coil fed from: Of a relay: node its coil is fed from. */
+      coil_from?: Given<string>;
+      /** coil grounded to: Node its coil is grounded to; without it body. */
+      coil_to?: Given<string>;
+      /** coil: Resistance of the coil. */
+      coil?: Given<string>;
+      /** pulls in at: Least volts at the coil that close it; without it 0.67 of the car's nominal volts. */
+      pull_in?: Given<string>;
       note?: string;
     }>;
     /** loads: What uses current, the fans apart. */
@@ -315,12 +357,18 @@ export interface Build {
       at_voltage?: Given<string>;
       /** behaviour: How its current follows the volts. */
       behaviour?: Given<"current" | "resistance" | "power" | "motor" | "lamp">;
-      /** when: When it is on: always, key, running, air-conditioning, night, rain, heat, brake, start; any of them. */
+      /** when: Lines of words joined by and, with not before any; one line that holds is enough. Words: always, key, running, air-conditioning, night, rain, heat, brake, start, accessory, turning, oil-pressure, in-gear, hit, prime, after-run, hot, high-side. */
       when?: Given<string[]>;
       /** share of time: Share of the time it is on while it is on. */
       share?: Given<number | string>;
       /** least volts: Least volts it works at. */
       least_voltage?: Given<string>;
+      /** stalled current: Of a motor: current at its rated volts while it is held still. */
+      stall?: Given<string>;
+      /** inrush: Greatest current as it is switched on; without it the stalled current of a motor, ten times a lamp's own. */
+      inrush?: Given<string>;
+      /** inrush lasts: How long it takes to fall to half; without it 10 ms of a lamp, 100 ms of a motor. */
+      inrush_time?: Given<string>;
       /** fed from: Node it is fed from; without it bus. */
       from?: Given<string>;
       /** grounded to: Node it is grounded to; without it body. */
@@ -338,7 +386,7 @@ export interface Build {
       /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
-      zone?: Given<"cabin" | "engine bay">;
+      zone?: Given<"cabin" | "engine bay" | "boot" | "beside exhaust">;
       /** conductors in the bundle: Conductors that carry current side by side; of a wire alone 1. */
       bundle?: Given<number | string>;
       note?: string;
@@ -362,7 +410,7 @@ export interface Build {
       /** insulation: Temperature rating of the insulation; an old car's is 60 to 80 degC. */
       insulation?: Given<string>;
       /** zone: Where most of it lies. */
-      zone?: Given<"cabin" | "engine bay">;
+      zone?: Given<"cabin" | "engine bay" | "boot" | "beside exhaust">;
       /** conductors in the bundle: Conductors that carry current side by side; of a wire alone 1. */
       bundle?: Given<number | string>;
       /** feed and ground together: Stand-in for a fan feed whose wire size is not known yet; not used where it is. */
@@ -393,6 +441,8 @@ export interface Build {
       usual_loss?: Given<number | string>;
       /** radiator volume: Coolant in the radiator. */
       volume?: Given<string>;
+      /** isolated: Whether the core stands on rubber and touches no metal of the support. */
+      isolated?: Given<boolean>;
       /** shelf part that gives what is not given here */
       part?: string;
       note?: string;
@@ -499,6 +549,32 @@ export interface Build {
     compressor_power_idle?: Given<string>;
     /** compressor power on the road: Shaft power of the compressor at road speed. */
     compressor_power_road?: Given<string>;
+    /** condenser: How it gives its heat away. */
+    condenser?: {
+      /** effectiveness: Of the condenser at the air flow of an idle. */
+      effectiveness?: Given<number | string>;
+      /** share of the air: Air through the condenser over that through the radiator: less where it covers a part of it or the sides between them are open. */
+      air_share?: Given<number | string>;
+      /** refrigerant: What the label under the bonnet names; pressures are known for R134a alone. */
+      refrigerant?: Given<"R134a" | "another">;
+      /** high pressure switch: Pressure at which it takes the compressor's clutch off. */
+      cut_out?: Given<string>;
+      /** most pressure at idle: High side wanted at a hot idle at most. */
+      most_idle?: Given<string>;
+      note?: string;
+    };
+    /** heater: The heater beside the evaporator. */
+    heater?: {
+      /** heater valve in: The hose that brings the coolant (from the intake), the one that takes it back, or no valve. */
+      valve?: Given<"supply hose" | "return hose" | "none">;
+      /** heat of the heater while cooling: What the heater core gives to the air with the lever on cold. */
+      leak?: Given<string>;
+      /** air through the box: Air to the vents, blower as used when cooling. */
+      air?: Given<string>;
+      /** cooling of the evaporator: What the evaporator takes from that air at idle; tells what is left. */
+      cooling?: Given<string>;
+      note?: string;
+    };
     note?: string;
   };
   /** fuel */
@@ -573,6 +649,8 @@ export interface Build {
       needed_margin?: Given<string>;
       /** check valve: Whether pressure stays in the lines when it stops. */
       check_valve?: Given<boolean>;
+      /** prime: How long it runs until the rail has its pressure after standing. */
+      prime?: Given<string>;
       /** inlet: What its inlet seals on; not asked in the tank. */
       inlet?: Given<"hose" | "bead" | "barb" | "37 deg" | "45 deg" | "quick connect" | "o-ring" | "pipe thread" | "banjo" | "compression">;
       /** outlet: What the outlet seals on; of a pump in the tank that of the tank's cover. */
@@ -751,9 +829,9 @@ export interface Build {
     };
     /** cut-off: What stops an electric pump. */
     cut_off?: {
-      /** when the engine stops: Whether an electric pump stops within seconds of the engine stopping, key on or not. */
+      /** when the engine stops: Whether an electric pump stops within seconds of the engine stopping, key on or not; not asked where the wiring's switches tell. */
       engine_stopped?: Given<boolean>;
-      /** when the car is hit: Whether a switch stops it when the car is hit. */
+      /** when the car is hit: Whether a switch stops it when the car is hit; not asked where the wiring's switches tell. */
       impact?: Given<boolean>;
       note?: string;
     };
@@ -817,6 +895,12 @@ export interface Build {
       idle_air?: Given<string>;
       /** air past the closed throttle: By its stop and leaks: air the idle controller cannot shut off. */
       throttle_leak?: Given<string>;
+      /** crankcase valve's hole: Bore of the hole in the rocker cover through which the valve draws. */
+      hole?: Given<string>;
+      /** inlet of its baffle: Open area by which gas comes under the baffle before that hole; leave it out where there is none. */
+      baffle_inlet?: Given<string>;
+      /** oil droplet: Drops thrown up under the cover that should fall back. */
+      droplet?: Given<string>;
       note?: string;
     };
     note?: string;
@@ -1145,6 +1229,384 @@ export interface Build {
       age?: Given<string>;
       note?: string;
     };
+    note?: string;
+  };
+  /** ignition */
+  ignition?: {
+    /** cylinders: How many the engine has; a four-stroke. */
+    cylinders?: Given<number | string>;
+    /** energy the spark needs: In the spark, so that a mixture off its best, cold or under load, lights every time. */
+    needed_energy?: Given<string>;
+    /** tachometer counts at: Where the tachometer's signal is taken. */
+    tachometer?: Given<"coil negative" | "controller's output">;
+    /** coil: The ignition coil, or one of them. */
+    coil?: {
+      /** inductance of the primary: By a meter across the primary, or the coil's data sheet. */
+      inductance?: Given<string>;
+      /** resistance of the primary: Across its two small terminals, cold, leads of the meter taken off. */
+      resistance?: Given<string>;
+      /** ballast: Resistor or resistance wire in the coil's feed; none is 0. */
+      ballast?: Given<string>;
+      /** ballast bypassed while cranking: Whether the starter's switch feeds the coil past its ballast. */
+      ballast_bypassed?: Given<boolean>;
+      /** one coil for: One coil for all cylinders with a distributor, one for two that fire together, or one for each. */
+      one_for?: Given<"all cylinders" | "a pair" | "one cylinder">;
+      /** share that reaches the plug: Energy in the spark over energy stored in the coil. */
+      transfer?: Given<number | string>;
+      /** heat the coil stands: Greatest lasting heat in its primary; without it the usual of its kind. */
+      most_heat?: Given<string>;
+      /** usual heat a coil stands: Over the usual 40 W of a canister for all cylinders, 20 W for a pair, 12 W on a plug; stands in, with its doubt, for a figure nobody gave. */
+      usual_heat?: Given<number | string>;
+      /** kick of the primary: Height of the pulse at the coil's negative terminal as it is switched off. */
+      kick?: Given<string>;
+      note?: string;
+    };
+    /** what switches the coil: Points, module or controller. */
+    switching?: {
+      /** switched by: Contact points, an ignition module with its own trigger, or the engine's controller. */
+      by?: Given<"points" | "module" | "controller">;
+      /** dwell angle: Turn of the distributor over which the coil is fed, as a dwell meter shows it. */
+      dwell_angle?: Given<string>;
+      /** dwell time: Time for which a module or controller feeds the coil before each spark. */
+      dwell_time?: Given<string>;
+      /** dwell time by volts: Dwell time against the volts of the car; takes the place of one dwell time. */
+      dwell_curve?: CurveGiven;
+      /** time left for the spark: A module or controller feeds the coil no longer than leaves so much before the next time. */
+      least_off?: Given<string>;
+      /** volts across the switch: Volts points, module or driver keep for themselves while the coil is fed. */
+      drop?: Given<string>;
+      /** current limit: Current a module or controller holds; none where it does not. */
+      current_limit?: Given<string>;
+      /** most current: Greatest current the switch stands; 5 A for points where nobody says. */
+      most_current?: Given<string>;
+      /** most heat in the switch: Lasting heat the module stands on its mounting. */
+      most_heat?: Given<string>;
+      /** least volts: Volts below which module or controller drops out: no spark while the starter pulls the car's volts down. */
+      least_voltage?: Given<string>;
+      /** key on, engine standing: Whether module or controller takes the coil's current away while the engine stands with the key on. */
+      standing?: Given<"cuts off" | "stays on">;
+      note?: string;
+    };
+    /** timing: What moves the spark, and how far the engine stands it. */
+    timing?: {
+      /** timed by: What moves the spark: the distributor's own advance (a controller for the fuel alone too), or the controller's table. */
+      by?: Given<"distributor" | "controller">;
+      /** base timing: Advance at idle, canister plugged, by timing light. */
+      base?: Given<string>;
+      /** mechanical advance: What the weights add, in degrees of the crankshaft, against engine speed. */
+      mechanical?: CurveGiven;
+      /** distributor locked: Whether the weights are held fast or taken out: asked for where a controller sets the timing. */
+      locked?: Given<boolean>;
+      /** vacuum advance: What the canister adds at light load, in degrees of the crankshaft. */
+      vacuum?: Given<string>;
+      /** vacuum canister: Whether the canister has its hose: asked for where a controller sets the timing. */
+      canister?: Given<"connected" | "plugged">;
+      /** table at full load: Greatest advance the controller's table asks at full load, base and all. */
+      table_full?: Given<string>;
+      /** table at light load: Greatest it asks at light load; without it the figure of full load. */
+      table_light?: Given<string>;
+      /** least of the table: Least advance the controller asks, cranking among it. */
+      table_least?: Given<string>;
+      /** most advance: Greatest advance this engine stands at full load on its fuel. */
+      most?: Given<string>;
+      /** most advance at light load: The same at light load. */
+      most_light?: Given<string>;
+      /** rotor meets its terminal at: Advance, in degrees of the crankshaft, at which the rotor's tip points straight at the cap's terminal. */
+      rotor_phase?: Given<string>;
+      /** reach of the rotor's tip: Turn of the rotor to either side within which the spark still goes to its own terminal. */
+      rotor_reach?: Given<string>;
+      note?: string;
+    };
+    /** controller's speed signal: The wire that tells the controller of each turn. */
+    pick_up?: {
+      /** pulses from: Where the controller hears the engine turn. */
+      from?: Given<"coil negative" | "magnetic pick-up" | "switched pick-up">;
+      /** threshold: Volts at which its input counts a pulse. */
+      threshold?: Given<string>;
+      /** resistance of the input: Of the input to ground, pull-up or filter among it. */
+      input_resistance?: Given<string>;
+      /** volts the input stands: Greatest volts its maker allows at the input. */
+      stands?: Given<string>;
+      /** length beside the leads: How far the wire runs along plug leads or coil lead. */
+      beside?: Given<string>;
+      /** distance from the leads: Between the middles of wire and lead where they run side by side. */
+      apart?: Given<string>;
+      /** height above metal: Of both above block, head or inner wing. */
+      height?: Given<string>;
+      /** plug leads: Solid core, or suppression leads of 500 ohm a foot and more. */
+      leads?: Given<"solid core" | "suppression">;
+      /** screened: A screened twisted pair, its screen grounded at one end. */
+      screened?: Given<boolean>;
+      /** edge on the lead: Volts by which a lead jumps as its plug fires. */
+      edge?: Given<string>;
+      /** time of that edge: In which it does so, solid leads. */
+      edge_time?: Given<string>;
+      /** controller grounded to: Where the controller's signal ground ends. */
+      ground?: Given<"block" | "body">;
+      note?: string;
+    };
+    note?: string;
+  };
+  /** gauges and senders */
+  gauges?: {
+    /** fuel senders told by: What the ohms of a fuel sender stand against: the share of fuel put in, or of the tank's depth (then the tank's shape is counted in). */
+    float_by?: Given<"fuel put in" | "depth">;
+    /** fuel gauges: Fuel gauges, as shares of a full tank. */
+    fuel?: Record<string, {
+      /** reads as: Bimetal: a heated strip that goes by the mean current. Balance: two coils that go by the ratio. Electronic: a pull-up and a table. */
+      how?: Given<"bimetal" | "balance" | "electronic">;
+      /** low end of the scale: Where the scale begins; without it where its curve does. */
+      low?: Given<number | string>;
+      /** high end of the scale: Where the scale ends; without it where its curve does. */
+      high?: Given<number | string>;
+      /** usual reading: True value at which it stands on most days; judged on its own. */
+      usual?: Given<number | string>;
+      /** made for senders of: Family the gauge is drawn for, by its ohms at the low and the high end; its own curve goes before it. */
+      expects_family?: Given<"73-10" | "240-33" | "0-90" | "10-180" | "16-158" | "0-30" | "110-3">;
+      /** gauge curve: Ohms at which it shows each value: by a substitution box on its lead, or the table it is programmed with. */
+      expects?: CurveGiven;
+      /** table in volts: Volts at its input for each value, where a cluster is programmed in volts; goes before ohms. */
+      input_volts?: CurveGiven;
+      /** keyed in as: What a programmable cluster is keyed in with: the table that is solved for is written so. */
+      programs?: Given<"ohms" | "volts">;
+      /** rows of its table: Rows a programmable cluster takes. */
+      table_points?: Given<number | string>;
+      /** supply: Volts it was made for or pulls up to: of a vibrating regulator the mean, 5 V as a rule. */
+      supply?: Given<string>;
+      /** behind a regulator: Whether a regulator holds that supply; else it follows the car's volts. */
+      regulated?: Given<boolean>;
+      /** heater: Ohms of the bimetal's heater, the gauge off its wires. */
+      heater?: Given<string>;
+      /** pull-up: Ohms from its supply to the sender's wire; of a balance its coil. */
+      pull_up?: Given<string>;
+      /** current at the low end: Mean current at which a bimetal stands on the low end. */
+      current_low?: Given<string>;
+      /** current at the high end: The same at the high end. */
+      current_high?: Given<string>;
+      /** gauge grounded to: Where the gauge's own ground goes; the dash is the body where no run of it is described. */
+      ground?: Given<"battery" | "block" | "body" | "dash" | "support">;
+      /** sender of the family: Family of the sender by its ohms at the low and the high end; its measured points go before it. */
+      sender_family?: Given<"73-10" | "240-33" | "0-90" | "10-180" | "16-158" | "0-30" | "110-3">;
+      /** sender: Ohms of the sender off its wire against what is true: fuel poured in, hot water, a hand pump. */
+      sender?: CurveGiven;
+      /** sender grounded to: Where its second wire goes; of a single-wire sender what it is screwed into. */
+      sender_ground?: Given<"battery" | "block" | "body" | "dash" | "support">;
+      /** ohms in its ground: From the sender's body to that ground: sealing tape, a bush, paint, a dry strap. */
+      joint?: Given<string>;
+      /** resistor in its lead: Resistor fitted in the lead to match sender and gauge. */
+      series?: Given<string>;
+      /** resistor beside it: Resistor fitted from the sender's wire to its ground; none without it. */
+      parallel?: Given<string>;
+      /** other readers: What else reads the same sender and pulls its wire up. */
+      other?: Record<string, {
+        /** pull-up: Ohms from its supply to the sender's wire. */
+        pull_up?: Given<string>;
+        /** supply: Volts it pulls up to. */
+        supply?: Given<string>;
+        note?: string;
+      }>;
+      /** difference of place: How much more is true where the sender sits than where another instrument measures: a head runs 10 to 20 degF over the intake. */
+      apart?: Given<number | string>;
+      /** lamp wanted at: True value at which its lamp is wanted to light. */
+      lamp_meant?: Given<number | string>;
+      /** lamp lights at: Reading at which the cluster lights it; goes by what is shown, not by what is true. */
+      lamp_shown?: Given<number | string>;
+      /** lamp switch closes at: True value at which a switch of its own lights it. */
+      lamp_switch?: Given<number | string>;
+      note?: string;
+    }>;
+    /** temperature gauges: Coolant and oil temperature. */
+    temperature?: Record<string, {
+      /** reads as: Bimetal: a heated strip that goes by the mean current. Balance: two coils that go by the ratio. Electronic: a pull-up and a table. */
+      how?: Given<"bimetal" | "balance" | "electronic">;
+      /** low end of the scale: Where the scale begins; without it where its curve does. */
+      low?: Given<string>;
+      /** high end of the scale: Where the scale ends; without it where its curve does. */
+      high?: Given<string>;
+      /** usual reading: True value at which it stands on most days; judged on its own. */
+      usual?: Given<string>;
+      /** made for senders of: Family the gauge is drawn for, by its ohms at the low and the high end; its own curve goes before it. */
+      expects_family?: Given<"287-22" | "323-19">;
+      /** gauge curve: Ohms at which it shows each value: by a substitution box on its lead, or the table it is programmed with. */
+      expects?: CurveGiven;
+      /** table in volts: Volts at its input for each value, where a cluster is programmed in volts; goes before ohms. */
+      input_volts?: CurveGiven;
+      /** keyed in as: What a programmable cluster is keyed in with: the table that is solved for is written so. */
+      programs?: Given<"ohms" | "volts">;
+      /** rows of its table: Rows a programmable cluster takes. */
+      table_points?: Given<number | string>;
+      /** supply: Volts it was made for or pulls up to: of a vibrating regulator the mean, 5 V as a rule. */
+      supply?: Given<string>;
+      /** behind a regulator: Whether a regulator holds that supply; else it follows the car's volts. */
+      regulated?: Given<boolean>;
+      /** heater: Ohms of the bimetal's heater, the gauge off its wires. */
+      heater?: Given<string>;
+      /** pull-up: Ohms from its supply to the sender's wire; of a balance its coil. */
+      pull_up?: Given<string>;
+      /** current at the low end: Mean current at which a bimetal stands on the low end. */
+      current_low?: Given<string>;
+      /** current at the high end: The same at the high end. */
+      current_high?: Given<string>;
+      /** gauge grounded to: Where the gauge's own ground goes; the dash is the body where no run of it is described. */
+      ground?: Given<"battery" | "block" | "body" | "dash" | "support">;
+      /** sender of the family: Family of the sender by its ohms at the low and the high end; its measured points go before it. */
+      sender_family?: Given<"287-22" | "323-19">;
+      /** sender: Ohms of the sender off its wire against what is true: fuel poured in, hot water, a hand pump. */
+      sender?: CurveGiven;
+      /** sender grounded to: Where its second wire goes; of a single-wire sender what it is screwed into. */
+      sender_ground?: Given<"battery" | "block" | "body" | "dash" | "support">;
+      /** ohms in its ground: From the sender's body to that ground: sealing tape, a bush, paint, a dry strap. */
+      joint?: Given<string>;
+      /** resistor in its lead: Resistor fitted in the lead to match sender and gauge. */
+      series?: Given<string>;
+      /** resistor beside it: Resistor fitted from the sender's wire to its ground; none without it. */
+      parallel?: Given<string>;
+      /** other readers: What else reads the same sender and pulls its wire up. */
+      other?: Record<string, {
+        /** pull-up: Ohms from its supply to the sender's wire. */
+        pull_up?: Given<string>;
+        /** supply: Volts it pulls up to. */
+        supply?: Given<string>;
+        note?: string;
+      }>;
+      /** difference of place: How much more is true where the sender sits than where another instrument measures: a head runs 10 to 20 degF over the intake. */
+      apart?: Given<string>;
+      /** lamp wanted at: True value at which its lamp is wanted to light. */
+      lamp_meant?: Given<string>;
+      /** lamp lights at: Reading at which the cluster lights it; goes by what is shown, not by what is true. */
+      lamp_shown?: Given<string>;
+      /** lamp switch closes at: True value at which a switch of its own lights it. */
+      lamp_switch?: Given<string>;
+      note?: string;
+    }>;
+    /** pressure gauges: Oil pressure and the like. */
+    pressure?: Record<string, {
+      /** reads as: Bimetal: a heated strip that goes by the mean current. Balance: two coils that go by the ratio. Electronic: a pull-up and a table. */
+      how?: Given<"bimetal" | "balance" | "electronic">;
+      /** low end of the scale: Where the scale begins; without it where its curve does. */
+      low?: Given<string>;
+      /** high end of the scale: Where the scale ends; without it where its curve does. */
+      high?: Given<string>;
+      /** usual reading: True value at which it stands on most days; judged on its own. */
+      usual?: Given<string>;
+      /** made for senders of: Family the gauge is drawn for, by its ohms at the low and the high end; its own curve goes before it. */
+      expects_family?: Given<"73-10" | "240-33" | "0-90" | "10-180" | "16-158" | "0-30" | "110-3">;
+      /** gauge curve: Ohms at which it shows each value: by a substitution box on its lead, or the table it is programmed with. */
+      expects?: CurveGiven;
+      /** table in volts: Volts at its input for each value, where a cluster is programmed in volts; goes before ohms. */
+      input_volts?: CurveGiven;
+      /** keyed in as: What a programmable cluster is keyed in with: the table that is solved for is written so. */
+      programs?: Given<"ohms" | "volts">;
+      /** rows of its table: Rows a programmable cluster takes. */
+      table_points?: Given<number | string>;
+      /** supply: Volts it was made for or pulls up to: of a vibrating regulator the mean, 5 V as a rule. */
+      supply?: Given<string>;
+      /** behind a regulator: Whether a regulator holds that supply; else it follows the car's volts. */
+      regulated?: Given<boolean>;
+      /** heater: Ohms of the bimetal's heater, the gauge off its wires. */
+      heater?: Given<string>;
+      /** pull-up: Ohms from its supply to the sender's wire; of a balance its coil. */
+      pull_up?: Given<string>;
+      /** current at the low end: Mean current at which a bimetal stands on the low end. */
+      current_low?: Given<string>;
+      /** current at the high end: The same at the high end. */
+      current_high?: Given<string>;
+      /** gauge grounded to: Where the gauge's own ground goes; the dash is the body where no run of it is described. */
+      ground?: Given<"battery" | "block" | "body" | "dash" | "support">;
+      /** sender of the family: Family of the sender by its ohms at the low and the high end; its measured points go before it. */
+      sender_family?: Given<"73-10" | "240-33" | "0-90" | "10-180" | "16-158" | "0-30" | "110-3">;
+      /** sender: Ohms of the sender off its wire against what is true: fuel poured in, hot water, a hand pump. */
+      sender?: CurveGiven;
+      /** sender grounded to: Where its second wire goes; of a single-wire sender what it is screwed into. */
+      sender_ground?: Given<"battery" | "block" | "body" | "dash" | "support">;
+      /** ohms in its ground: From the sender's body to that ground: sealing tape, a bush, paint, a dry strap. */
+      joint?: Given<string>;
+      /** resistor in its lead: Resistor fitted in the lead to match sender and gauge. */
+      series?: Given<string>;
+      /** resistor beside it: Resistor fitted from the sender's wire to its ground; none without it. */
+      parallel?: Given<string>;
+      /** other readers: What else reads the same sender and pulls its wire up. */
+      other?: Record<string, {
+        /** pull-up: Ohms from its supply to the sender's wire. */
+        pull_up?: Given<string>;
+        /** supply: Volts it pulls up to. */
+        supply?: Given<string>;
+        note?: string;
+      }>;
+      /** difference of place: How much more is true where the sender sits than where another instrument measures: a head runs 10 to 20 degF over the intake. */
+      apart?: Given<string>;
+      /** lamp wanted at: True value at which its lamp is wanted to light. */
+      lamp_meant?: Given<string>;
+      /** lamp lights at: Reading at which the cluster lights it; goes by what is shown, not by what is true. */
+      lamp_shown?: Given<string>;
+      /** lamp switch closes at: True value at which a switch of its own lights it. */
+      lamp_switch?: Given<string>;
+      note?: string;
+    }>;
+    /** voltmeters: Voltmeters fed with the cluster. */
+    volts?: Record<string, {
+      /** own error: What it shows over a good meter on its own terminals. */
+      error?: Given<string>;
+      note?: string;
+    }>;
+    /** tachometers: Tachometers and what they count. */
+    tachometer?: Record<string, {
+      /** set to pulses a turn: Pulses a turn of the crank it is set to: half the cylinders of a four-stroke on one coil. */
+      set?: Given<number | string>;
+      /** pulses a turn there are: Pulses the source gives in a turn of the crank. */
+      source?: Given<number | string>;
+      /** level of the source: Height of its pulses as it stands, without what is added. */
+      level?: Given<string>;
+      /** threshold: Least height the tachometer counts. */
+      threshold?: Given<string>;
+      /** pulled up to: Supply of the added pull-up. */
+      pull_up_to?: Given<string>;
+      /** resistance of the source: Ohms behind its high level: the pull-up inside a controller. */
+      source_resistance?: Given<string>;
+      /** added pull-up: Resistor added from the signal to a supply. */
+      pull_up?: Given<string>;
+      /** input: Ohms of the tachometer's input. */
+      input?: Given<string>;
+      note?: string;
+    }>;
+    /** speedometers: Speedometers and what drives them. */
+    speedometer?: Record<string, {
+      /** driven by: A turning cable, or pulses of a sender. */
+      reads?: Given<"cable" | "pulses">;
+      /** turns its head wants: Turns of the cable it shows as a mile; it stands on most dials. */
+      head_turns?: Given<string>;
+      /** set to: Pulses it counts as a mile. */
+      set?: Given<string>;
+      /** sender sits on: What turns the sender: the cable's drive, a ring on the gearbox's output shaft, a wheel. */
+      sits_on?: Given<"cable drive" | "output shaft" | "wheel">;
+      /** pulses a turn: Pulses of the sender in one turn of what it sits on. */
+      pulses?: Given<number | string>;
+      /** drive gear: Teeth of the speedometer's gear on the output shaft. */
+      drive_teeth?: Given<number | string>;
+      /** driven gear: Teeth of the gear it turns. */
+      driven_teeth?: Given<number | string>;
+      /** correction box: Turns out of a correcting gearbox (or pulses out of a converter) for one in. */
+      ratio_box?: Given<number | string>;
+      note?: string;
+    }>;
+    /** speed sensors: Two-wire coil sensors that several read at a time. */
+    speed_sensor?: Record<string, {
+      /** coil: Ohms of the sensor off its wires. */
+      resistance?: Given<string>;
+      /** open volts: Volts it gives with nothing on it, at the speed below. */
+      open_voltage?: Given<string>;
+      /** at: Road speed of those volts. */
+      at_speed?: Given<string>;
+      /** listeners: What reads it, all on the same two wires. */
+      listener?: Record<string, {
+        /** input: Ohms of its input. */
+        input?: Given<string>;
+        /** threshold: Least volts it counts. */
+        threshold?: Given<string>;
+        note?: string;
+      }>;
+      note?: string;
+    }>;
     note?: string;
   };
   /** duties: Duties of your own, in place of or beside the shipped ones. */

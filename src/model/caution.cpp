@@ -45,6 +45,14 @@ constexpr Row rows[] = {
     {"runaway throttle",
      "A throttle that does not close runs away with the car. See it snap shut by itself, cold and hot, before the "
      "engine is started."},
+    {"high voltage of the ignition",
+     "Coil, leads and plugs carry tens of thousands of volts: they can kill and stop a pacemaker. Switch off and "
+     "disconnect before touching, never draw a spark in the open, and follow the maker's instructions."},
+    {"knock breaks engines",
+     "Too much advance breaks pistons before it is heard. See the advance with a timing light at idle and at speed, "
+     "car "
+     "standing and no load, hands and clothes clear of belts and fan, before the engine is worked; stay within its "
+     "maker's figures."},
 };
 
 }  // namespace

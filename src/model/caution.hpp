@@ -24,6 +24,8 @@ enum class Caution : std::uint8_t {
   old_linings,
   wheels_tyres,
   runaway_throttle,
+  high_voltage,
+  knock,
 };
 
 /// Short words for the line beside a finding, and the whole caution in one or two sentences.

@@ -8,7 +8,7 @@
 namespace sw {
 namespace {
 
-constexpr int last = static_cast<int>(Caution::fuel_fire);
+constexpr int last = static_cast<int>(Caution::knock);
 
 TEST(Caution, EachButNoneHasAShortNameAndATextOfItsOwn) {
   std::set<std::string_view> names, texts;
@@ -41,7 +41,14 @@ TEST(Caution, SpeaksOfItsOwnDanger) {
                          {Caution::carbon_monoxide, "exhaust"},
                          {Caution::refrigerant, "icensed"},
                          {Caution::lift, "stands"},
-                         {Caution::fuel_fire, "vapour"}})
+                         {Caution::fuel_fire, "vapour"},
+                         {Caution::braking_loss, "brakes"},
+                         {Caution::brake_fluid, "fluid"},
+                         {Caution::old_linings, "asbestos"},
+                         {Caution::wheels_tyres, "wheel"},
+                         {Caution::runaway_throttle, "throttle"},
+                         {Caution::high_voltage, "pacemaker"},
+                         {Caution::knock, "timing light"}})
     EXPECT_NE(caution_text(c).find(word), std::string_view::npos) << word;
 }
 

@@ -1,40 +1,11 @@
 #include <algorithm>
-#include <cmath>
 
 #include "model/outside.hpp"
+#include "physics/refrigerant.hpp"
 #include "systems/air_conditioning/air_conditioning.hpp"
 
 namespace sw::air_conditioning {
 namespace {
-
-constexpr FieldInfo table[] = {
-    yes_no<&Input::fitted>("fitted", "fitted").or_else(0, Source::chosen).says("Whether the car has it."),
-    quantity<&Input::condenser_heat_idle>("condenser_heat_idle", "condenser heat at idle", kind::power)
-        .in("kW")
-        .from(0, 20)
-        .or_else(6)
-        .says("Heat the condenser gives to the air before the radiator, standing.")
-        .after("common practice: 5 to 7 kW"),
-    quantity<&Input::condenser_heat_road>("condenser_heat_road", "condenser heat on the road", kind::power)
-        .in("kW")
-        .from(0, 25)
-        .or_else(7.5)
-        .says("The same at road speed.")
-        .after("common practice: 6 to 9 kW"),
-    quantity<&Input::compressor_power_idle>("compressor_power_idle", "compressor power at idle", kind::power)
-        .in("kW")
-        .from(0, 8)
-        .or_else(1.8)
-        .says("Shaft power of the compressor at idle.")
-        .after("common practice"),
-    quantity<&Input::compressor_power_road>("compressor_power_road", "compressor power on the road", kind::power)
-        .in("kW")
-        .from(0, 12)
-        .or_else(3.5)
-        .says("Shaft power of the compressor at road speed.")
-        .after("common practice"),
-};
-static_assert(std::size(table) == member_count<Input>());
 
 constexpr Port on_port{"air_conditioning.on", &kind::number, "", "air conditioning on"};
 
@@ -68,67 +39,49 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace load
 
+/// How hot the condenser must be to give its heat to the air there is, and the pressure that goes with it.
+namespace high_side {
+constexpr double least_rate_w_k =
+    5.0;  ///< air always creeps through (common practice), as it does through the radiator
+enum Read { r_on, r_heat, r_rate, r_face, r_air_in, r_air_out, r_ambient, r_outside, read_count };
+constexpr Port reads[] = {on_port,
+                          {"air_conditioning.condenser_heat", &kind::power},
+                          {"air.capacity_rate", &kind::thermal_conductance},
+                          {"air.face_speed", &kind::speed},
+                          {"radiator.air_in", &kind::temperature},
+                          {"radiator.air_out", &kind::temperature},
+                          outside::ambient,
+                          outside::pressure};
+static_assert(std::size(reads) == read_count);
+enum Write { w_air, w_condensing, w_pressure, write_count };
+constexpr Port writes[] = {{"air_conditioning.air_in", &kind::temperature, "degC", "air before the condenser"},
+                           {"air_conditioning.condensing", &kind::temperature, "degC", "condensing temperature"},
+                           {"air_conditioning.high_side", &kind::gauge_pressure, "psi", "pressure of the high side"}};
+static_assert(std::size(writes) == write_count);
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  const double through = std::max(v.in(r_rate), least_rate_w_k), air = through * m.air_share,
+               outside_pa = v.in(r_outside);
+  // Air driven out against the travel comes to the condenser from the radiator; else the radiator's own air, less what
+  // the condenser has put into it.
+  const double before = v.in(r_face) < 0 ? v.in(r_air_out) : v.in(r_air_in)-v.in(r_heat) / through;
+  double hot = v.in(r_on) > 0 ? physics::condensing_k(before, v.in(r_heat), m.effectiveness, air).value : before;
+  // No higher than where the high pressure switch takes the clutch off: from there on it only comes and goes.
+  hot = std::min(hot, physics::r134a_saturation_k(m.cut_out_pa + outside_pa).value);
+  v.set(w_air, before);
+  v.set(w_condensing, hot);
+  v.set(w_pressure, physics::r134a_saturation_pa(hot).value - outside_pa);
+}
+}  // namespace high_side
+
 constexpr Block all[] = {
     {"air_conditioning.request", request::reads, request::writes, {}, {}, request::evaluate},
     {"air_conditioning.load", load::reads, load::writes, {}, {}, load::evaluate},
-};
-
-/// Heat and load are counted where the system is said to be there, whether or not anything turns its compressor: a car
-/// described by halves would pass.
-namespace drive {
-constexpr Port needs[] = {{"belts.compressor_ratio", &kind::number}};
-void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  auto& m = *static_cast<const Model*>(model);
-  const double ratio = run.at(0, 0);
-  const bool driven = ratio > 0;
-  if (!m.fitted && !driven) return;
-  Verdict v{.fix_hint =
-                "the compressor's pulley on the belt that turns it (drives = \"compressor\"), or fitted = false"};
-  if (!m.fitted && !m.said) {
-    v.missing = {m.fitted_path};
-  } else if (!std::isnan(ratio)) {
-    // A compressor that stays on the belt of a car whose system was taken out turns free.
-    v.rule = driven;
-    v.reason = m.fitted ? driven ? "a belt drives the compressor"
-                                 : "air conditioning is fitted and no pulley of any belt drives its compressor"
-                        : "the compressor turns with its clutch open: the car is said to have no air conditioning";
-  }
-  out.push_back(std::move(v));
-}
-}  // namespace drive
-
-constexpr Requirement requirements_all[] = {
-    {.id = "air_conditioning.compressor-drive",
-     .title = "a belt drives the compressor",
-     .kind = RequirementKind::rule,
-     .hazard = Hazard::nuisance,
-     .caution = Caution::belts_pulleys,
-     .source = "common practice",
-     .formula = "where air conditioning is fitted one pulley drives its compressor; where one does, it is said whether "
-                "the system is there",
-     .needs = drive::needs,
-     .own_missing = true,
-     .evaluate = drive::evaluate},
+    {"air_conditioning.high_side", high_side::reads, high_side::writes, {}, {}, high_side::evaluate},
 };
 
 }  // namespace
 
-std::span<const Requirement> System::requirements() { return requirements_all; }
-std::span<const FieldInfo> Input::fields() { return table; }
 std::span<const Block> System::blocks() { return all; }
-
-Model System::resolve(const Input& in, Resolver& r) {
-  Model m;
-  m.fitted = r.get(in.fitted, 0) > 0;
-  m.fitted_path = r.path_of(&in.fitted);
-  const Evidence* said = r.evidence_of(&in.fitted);
-  m.said = said && !said->defaulted;
-  if (!m.fitted) return m;
-  m.heat_idle_w = r.need(in.condenser_heat_idle);
-  m.heat_road_w = r.need(in.condenser_heat_road);
-  m.power_idle_w = r.need(in.compressor_power_idle);
-  m.power_road_w = r.need(in.compressor_power_road);
-  return m;
-}
 
 }  // namespace sw::air_conditioning

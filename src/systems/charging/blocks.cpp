@@ -127,6 +127,21 @@ void evaluate(const void* model, View& v) {
 }
 }  // namespace after
 
+/// How fast the starter turns the engine.
+namespace cranked {
+enum Read { r_cranking, r_volts, r_current, read_count };
+constexpr Port reads[] = {outside::cranking, {"starter.voltage", &kind::voltage}, {"starter.current", &kind::current}};
+static_assert(std::size(reads) == read_count);
+constexpr Port writes[] = {{"starter.engine_speed", &kind::shaft_speed, "rpm", "engine speed the starter turns it at"}};
+void evaluate(const void* model, View& v) {
+  auto& m = *static_cast<const Model*>(model);
+  if (!(v.in(r_cranking) > 0)) return v.set(0, 0);
+  v.set(0,
+        physics::motor_speed({m.starter_v, m.starter_a, m.crank_rad_s}, m.starter_ohm, v.in(r_volts), v.in(r_current))
+            .value);
+}
+}  // namespace cranked
+
 constexpr Block all[] = {
     {.name = "charging.sources",
      .reads = sources::reads,
@@ -134,6 +149,7 @@ constexpr Block all[] = {
      .evaluate = sources::evaluate,
      .validity = sources::validity},
     {"charging.after", after::reads, after::writes, after::states, {}, after::evaluate},
+    {"charging.cranked", cranked::reads, cranked::writes, {}, {}, cranked::evaluate},
 };
 
 }  // namespace

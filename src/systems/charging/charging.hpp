@@ -12,6 +12,10 @@ enum class Machine : std::uint8_t { alternator, generator };
 inline constexpr std::string_view machine_names[] = {"alternator", "generator"};
 enum class Earth : std::uint8_t { negative, positive, isolated };
 inline constexpr std::string_view earth_names[] = {"negative", "positive", "isolated"};
+enum class Excitation : std::uint8_t { terminal, own };
+inline constexpr std::string_view excitation_names[] = {"exciter terminal", "wakes itself"};
+enum class SenseLost : std::uint8_t { own_stud, full_field };
+inline constexpr std::string_view sense_lost_names[] = {"holds its own stud", "full field"};
 
 struct Alternator {
   std::optional<Machine> machine;
@@ -27,6 +31,11 @@ struct Alternator {
   std::optional<Temperature> highest_temperature;
   std::optional<Voltage> regulator_voltage;
   std::optional<VoltagePerTemperature> regulator_slope;
+  std::optional<Excitation> excitation;
+  std::optional<Current> exciter_current;
+  std::optional<ShaftSpeed> wake_speed, own_wake_speed;
+  std::optional<bool> clamped;
+  std::optional<SenseLost> sense_lost;
   static std::span<const FieldInfo> fields();
 };
 
@@ -52,6 +61,7 @@ struct Input {
   Starter starter;
   std::optional<Voltage> least_crank_voltage;
   std::optional<Time> days_between_drives;
+  std::optional<Voltage> electronics_stand;
   static std::span<const FieldInfo> fields();
 };
 
@@ -72,6 +82,15 @@ struct Model {
   double starter_a = 0, starter_v = 0, crank_rad_s = 0, starter_ohm = 0, least_crank_rad_s = 0;
   double least_crank_v = 0;  ///< 0: by temperature
   double days_s = 0;
+  bool generator = false;
+  std::optional<Excitation> excitation;
+  double exciter_a = 0, wake_rad_s = 0;
+  std::optional<double> own_wake_rad_s;
+  double usual_own_wake_rad_s = 0;
+  std::optional<bool> clamped;
+  std::optional<double> surge_v;  ///< that the electronics stand
+  std::optional<SenseLost> sense_lost;
+  std::string excitation_path, own_wake_path, clamped_path, surge_path;
 };
 
 struct System {

@@ -108,4 +108,27 @@ namespace polarity {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace polarity
 
+/// Engine speed from which the machine charges, against the idle.
+namespace wakes {
+enum Need { n_exciter, n_ratio, n_idle, need_count };
+inline constexpr Port needs[] = {{"exciter.current", &kind::current},
+                                 {"belts.alternator_ratio", &kind::number},
+                                 {"engine.plain_idle_speed", &kind::shaft_speed}};
+static_assert(std::size(needs) == need_count);
+inline constexpr std::string_view chain[] = {"exciter.current", "belts.alternator_ratio", "engine.plain_idle_speed"};
+/// Speed of its own from which it charges with so much exciter current; slope none: below the current it asks for,
+/// nobody states more than residual magnetism gives.
+double wake_rad_s(const Model& m, double exciter_a);
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace wakes
+
+/// The machine cut off from its battery while it charges, and a sense wire that comes off.
+namespace cut_off {
+/// ISO 16750-2, 4.6.4 (load dump, 12 V systems): peaks of 79 to 101 V where nothing clamps it, 35 V where the machine
+/// does (both read in copies of its tables in instrument makers' manuals), for 40 to 400 ms.
+inline constexpr double unclamped_least_v = 79, unclamped_most_v = 101, clamped_v = 35;
+void surge(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+void sense(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace cut_off
+
 }  // namespace sw::charging

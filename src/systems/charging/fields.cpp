@@ -80,6 +80,35 @@ constexpr FieldInfo alternator_table[] = {
         .spread(Source::typical, {.absolute = 3})
         .says("Change of the set-point with its temperature.")
         .after("common practice: 0 to -10 mV/K"),
+    choice<&Alternator::excitation>("excitation", "woken by", excitation_names)
+        .says("Current into its exciter terminal, through a charge lamp or resistor, or by itself (one wire); a load "
+              "grounded to the node `exciter` under `wiring.load` is what feeds the terminal."),
+    quantity<&Alternator::exciter_current>("exciter_current", "current that wakes it", kind::current)
+        .in("mA")
+        .from(1, 2000)
+        .or_else(100)
+        .spread(Source::typical, {.share = 0.3})
+        .says("Into the exciter terminal, key on, engine standing.")
+        .after("common practice: a lamp of 2 W, 80 to 170 mA"),
+    quantity<&Alternator::wake_speed>("wake_speed", "wakes at, excited", kind::shaft_speed)
+        .in("rpm")
+        .above(300, 5000)
+        .or_else(1500)
+        .spread(Source::typical, {.share = 0.15})
+        .says("Its own speed from which it charges with that current.")
+        .after("common practice: 1000 to 1600 rpm"),
+    quantity<&Alternator::own_wake_speed>("own_wake_speed", "wakes by itself at", kind::shaft_speed)
+        .in("rpm")
+        .above(500, 8000)
+        .or_else(2900)
+        .spread(Source::typical, {.share = 0.2})
+        .says("Its own speed from which it charges on residual magnetism alone; a one-wire machine's data sheet gives "
+              "it.")
+        .after("common practice: 2500 to 3500 rpm where a lamp should have woken it"),
+    yes_no<&Alternator::clamped>("clamped", "clamped rectifier")
+        .says("Whether its diodes (or an arrester beside it) hold the surge when the battery is cut off."),
+    choice<&Alternator::sense_lost>("sense_lost", "sense wire open", sense_lost_names)
+        .says("What a regulator with a sense wire does when that wire is open."),
 };
 static_assert(std::size(alternator_table) == member_count<Alternator>());
 
@@ -159,6 +188,10 @@ constexpr FieldInfo table[] = {
         .or_else(14, Source::chosen)
         .spread({})
         .says("How long it must stand and still start."),
+    quantity<&Input::electronics_stand>("electronics_stand", "surge the electronics stand", kind::voltage)
+        .in("V")
+        .from(15, 150)
+        .says("Of the most delicate electronics on the bus: the surge its maker allows for tenths of a second."),
 };
 static_assert(std::size(table) == member_count<Input>());
 

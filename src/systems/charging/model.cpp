@@ -37,6 +37,24 @@ std::optional<physics::Interpolant> output_of(const Alternator& in, Resolver& r)
   return physics::Interpolant::make(c);
 }
 
+void resolve_waking(const Input& in, Model& m, Resolver& r) {
+  auto& a = in.alternator;
+  m.generator = a.machine == Machine::generator;
+  m.excitation = a.excitation;
+  m.exciter_a = r.get(a.exciter_current, 0);
+  m.wake_rad_s = r.get(a.wake_speed, 0);
+  const Evidence* own = r.evidence_of(&a.own_wake_speed);
+  m.usual_own_wake_rad_s = r.get(a.own_wake_speed, 0);
+  if (a.own_wake_speed && !(own && own->defaulted)) m.own_wake_rad_s = a.own_wake_speed->si;
+  m.clamped = a.clamped;
+  m.sense_lost = a.sense_lost;
+  if (in.electronics_stand) m.surge_v = in.electronics_stand->si;
+  m.excitation_path = r.path_of(&a.excitation);
+  m.own_wake_path = r.path_of(&a.own_wake_speed);
+  m.clamped_path = r.path_of(&a.clamped);
+  m.surge_path = r.path_of(&in.electronics_stand);
+}
+
 }  // namespace
 
 double open_circuit_v(const Model& m, double charge, double temperature_k) {
@@ -87,6 +105,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.least_crank_rad_s = r.need(s.least_crank_speed);
   m.least_crank_v = r.get(in.least_crank_voltage, 0);
   m.days_s = r.need(in.days_between_drives);
+  resolve_waking(in, m, r);
   return m;
 }
 

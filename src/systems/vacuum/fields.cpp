@@ -89,6 +89,23 @@ constexpr FieldInfo breathing_table[] = {
         .from(0, 60)
         .or_else(0, Source::chosen)
         .says("By its stop and leaks: air the idle controller cannot shut off."),
+    quantity<&Breathing::hole>("hole", "crankcase valve's hole", kind::length)
+        .may_grow()
+        .in("in")
+        .above(0.1, 3)
+        .says("Bore of the hole in the rocker cover through which the valve draws."),
+    quantity<&Breathing::baffle_inlet>("baffle_inlet", "inlet of its baffle", kind::area)
+        .may_grow()
+        .in("in2")
+        .above(0.1, 60)
+        .says("Open area by which gas comes under the baffle before that hole; leave it out where there is none."),
+    quantity<&Breathing::droplet>("droplet", "oil droplet", kind::length)
+        .in("mm")
+        .from(0.02, 2)
+        .or_else(0.3)
+        .spread(Source::typical, {.share = 0.3})
+        .says("Drops thrown up under the cover that should fall back.")
+        .after("common practice"),
 };
 static_assert(std::size(breathing_table) == member_count<Breathing>());
 

@@ -55,6 +55,10 @@ void resolve_breathing(const Breathing& in, Model& m, Resolver& r) {
   m.idle_air_m3_s = given(in.idle_air);
   m.idle_air_path = r.path_of(&in.idle_air);
   m.throttle_leak_m3_s = r.get(in.throttle_leak, 0);
+  m.hole_m = given(in.hole);
+  m.hole_path = r.path_of(&in.hole);
+  m.baffle_m2 = given(in.baffle_inlet);
+  m.droplet_m = r.get(in.droplet, 0);
 }
 
 }  // namespace

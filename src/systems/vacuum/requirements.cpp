@@ -1,5 +1,8 @@
+#include <numbers>
 #include "model/outside.hpp"
+
 #include "model/told.hpp"
+#include "physics/droplet.hpp"
 #include "systems/vacuum/vacuum.hpp"
 
 namespace sw::vacuum {
@@ -53,6 +56,37 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace crankcase
 
+/// Gas drawn into the valve against the fall of the drops that fly before it.
+namespace carried {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  auto& m = of(model);
+  if (!m.hole_m && !m.baffle_m2) return;
+  Verdict v{.fix_hint =
+                "a baffle of 3 in2 and more before the hole, away from the rockers' spray; a valve that suits this "
+                "vacuum; a catch can only beside them"};
+  if (!m.valve_flow) v.missing.push_back(m.valve_path);
+  if (!v.missing.empty()) return out.push_back(std::move(v));
+  double most = -1;
+  for (std::size_t row = 0; row <= run.last(); ++row)
+    if (const double flow = m.valve_flow->at(run.at(row, 0)).value; flow > most) {
+      most = flow;
+      v.row = row;
+    }
+  const double area = m.baffle_m2 ? *m.baffle_m2 : std::numbers::pi / 4 * *m.hole_m * *m.hole_m;
+  v.predicted = physics::passage_m_s(most, area).value;
+  v.high = physics::settling_m_s(m.droplet_m).value;
+  v.scale = *v.high;
+  v.because.push_back(told("through the crankcase valve", most, kind::volume_flow, "cfm"));
+  v.because.push_back(told(m.baffle_m2 ? "inlet of the baffle" : "area of the hole", area, kind::area, "in2"));
+  v.because.push_back(told("droplet", m.droplet_m, kind::length, "mm"));
+  if (m.baffle_m2 && m.hole_m)
+    v.because.push_back(told("in the hole without a baffle",
+                             physics::passage_m_s(most, std::numbers::pi / 4 * *m.hole_m * *m.hole_m).value,
+                             kind::speed, "m/s"));
+  out.push_back(std::move(v));
+}
+}  // namespace carried
+
 constexpr Requirement all[] = {
     {.id = "vacuum.idle-air",
      .title = "idle air left to the controller",
@@ -80,6 +114,19 @@ constexpr Requirement all[] = {
      .needs = needs,
      .chain = chain,
      .evaluate = crankcase::evaluate},
+    {.id = "vacuum.oil-carried",
+     .title = "oil falls back before the crankcase valve",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .caution = Caution::none,
+     .quantity = &kind::speed,
+     .unit = "m/s",
+     .source = "speed at which such a drop falls (Schiller and Naumann's drag); size of the drops common practice",
+     .formula = "flow of the valve at the manifold's vacuum over the area by which it draws",
+     .duties = idling,
+     .needs = needs,
+     .chain = chain,
+     .evaluate = carried::evaluate},
 };
 
 }  // namespace

@@ -25,6 +25,9 @@ struct Pump {
 struct Breathing {
   std::optional<Curve> valve_flow;
   std::optional<VolumeFlow> blow_by, idle_air, throttle_leak;
+  std::optional<Length> hole;
+  std::optional<Area> baffle_inlet;
+  std::optional<Length> droplet;
   static std::span<const FieldInfo> fields();
 };
 
@@ -60,7 +63,9 @@ struct Model {
   std::optional<physics::Interpolant> valve_flow;
   std::optional<double> blow_by_m3_s, idle_air_m3_s;
   double throttle_leak_m3_s = 0;
-  std::string idle_air_path, valve_path;
+  std::optional<double> hole_m, baffle_m2;
+  double droplet_m = 0;
+  std::string idle_air_path, valve_path, hole_path;
 };
 
 struct System {

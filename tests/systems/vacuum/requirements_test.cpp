@@ -32,4 +32,18 @@ TEST(VacuumRequirements, SilentOnWhatIsNotDescribed) {
   EXPECT_EQ(half.one("vacuum.idle-air", "hot-idle").verdict.missing.size(), 1u);
 }
 
+// 1.6 cfm at 18 inHg through half an inch: 7.551e-4 / 1.2668e-4 = 5.96 m/s; through 4 in2 a twentieth of it.
+TEST(VacuumRequirements, OilCarriedByHand) {
+  const Judging bare(hand_car(valve + "hole = \"0.5 in\"\n"), "hot-idle"),
+      baffled(hand_car(valve + "hole = \"0.5 in\"\nbaffle_inlet = \"4 in2\"\n"), "hot-idle");
+  EXPECT_LT(*bare.one("vacuum.oil-carried", "hot-idle").margin(), 0);
+  EXPECT_NEAR(*baffled.one("vacuum.oil-carried", "hot-idle").verdict.predicted,
+              *bare.one("vacuum.oil-carried", "hot-idle").verdict.predicted * 0.19635 / 4, 1e-4);
+  EXPECT_GT(*baffled.one("vacuum.oil-carried", "hot-idle").margin(), 0);
+  EXPECT_TRUE(Judging(hand_car(valve), "hot-idle").of("vacuum.oil-carried").empty());
+  const Judging untold(hand_car("[vacuum.breathing]\nhole = \"0.5 in\"\n"), "hot-idle");
+  EXPECT_EQ(untold.one("vacuum.oil-carried", "hot-idle").verdict.missing,
+            std::vector<std::string>{"vacuum.breathing.valve_flow"});
+}
+
 }  // namespace
