@@ -37,6 +37,12 @@ Rhs::Rhs(const Graph& graph, const Course& course) : graph_(&graph), course_(&co
     if (graph.states[i].info->alive & bit) alive_.push_back(i);
   assert(alive_.size() <= most_states);
   for (auto& step : graph.steps) scratch_.push_back(step.block->scratch ? step.block->scratch(step.model) : nullptr);
+  for (auto& step : graph.steps) {
+    Memory m;
+    for (auto& fed : m.fed) fed.resize(step.reads.size());
+    for (auto& gave : m.gave) gave.resize(step.writes.size() + step.rates.size());
+    memory_.push_back(std::move(m));
+  }
   for (auto& port : outside::all) outside_.push_back(graph.slots.at(std::string(port.name)));
 }
 
@@ -65,11 +71,46 @@ void Rhs::get(double* y) const {
   for (std::size_t i = 0; i < alive_.size(); ++i) y[i] = values_[graph_->states[alive_[i]].value];
 }
 
+// A block reads its ports and nothing else (its scratch only says where a search begins): fed the same to the last bit,
+// it gives the same.
+bool Rhs::recall(std::size_t index) {
+  auto& m = memory_[index];
+  auto& step = graph_->steps[index];
+  for (unsigned n = 0; n < m.filled; ++n) {
+    const unsigned at = (m.newest + n) % 2;
+    bool same = true;
+    for (std::size_t k = 0; same && k < step.reads.size(); ++k) same = values_[step.reads[k]] == m.fed[at][k];
+    if (!same) continue;
+    const double* gave = m.gave[at].data();
+    for (auto w : step.writes) values_[w] = *gave++;
+    for (auto r : step.rates) values_[r] = *gave++;
+    m.newest = at;
+    return true;
+  }
+  return false;
+}
+
+void Rhs::remember(std::size_t index) {
+  auto& m = memory_[index];
+  auto& step = graph_->steps[index];
+  // Where it came to no figures its scratch says why: the next time it is asked again.
+  if (!std::all_of(step.writes.begin(), step.writes.end(), [&](auto w) { return std::isfinite(values_[w]); })) return;
+  const unsigned at = m.filled < 2 ? m.filled++ : 1 - m.newest;
+  m.newest = at;
+  for (std::size_t k = 0; k < step.reads.size(); ++k) m.fed[at][k] = values_[step.reads[k]];
+  double* gave = m.gave[at].data();
+  for (auto w : step.writes) *gave++ = values_[w];
+  for (auto r : step.rates) *gave++ = values_[r];
+}
+
 void Rhs::run(std::size_t first, std::size_t last) {
   for (std::size_t i = first; i <= last; ++i) {
     auto& step = graph_->steps[i];
-    View v = view(step, i);
-    step.block->evaluate(step.model, v);
+    if (!recall(i)) {
+      View v = view(step, i);
+      step.block->evaluate(step.model, v);
+      remember(i);
+    }
     if (i == holder_) values_[static_cast<std::size_t>(held_)] = values_[held_as_];
   }
 }

@@ -48,6 +48,14 @@ class Rhs {
   std::string no_number() const;
 
  private:
+  /// What a block was last fed with and what it answered, twice: at the state a Jacobian is taken at most blocks are
+  /// fed the same for every state that is moved.
+  struct Memory {
+    std::vector<double> fed[2], gave[2];
+    unsigned newest = 0, filled = 0;
+  };
+  bool recall(std::size_t index);
+  void remember(std::size_t index);
   View view(const Graph::Step& step, std::size_t index);
   void run(std::size_t first, std::size_t last);
   double guard_of(std::size_t i);
@@ -59,6 +67,7 @@ class Rhs {
   std::vector<double> values_;
   std::vector<std::size_t> alive_;
   std::vector<std::shared_ptr<void>> scratch_;
+  std::vector<Memory> memory_;  ///< of each step
   std::vector<std::uint16_t> outside_;
   int held_ = -1;
   std::uint16_t held_as_ = 0;

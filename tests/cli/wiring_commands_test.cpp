@@ -46,8 +46,12 @@ TEST(WiringCommands, StatesShowWhoIsFedWhen) {
   for (auto& s : all) {
     const bool hit = s["state"] == "just hit", primed = s["state"] == "key just turned on";
     const std::string pump = s["loads"]["fuel_pump"];
-    if (hit) EXPECT_EQ(pump, "0 V");
-    if (primed) EXPECT_NE(pump, "0 V");
+    if (hit) {
+      EXPECT_EQ(pump, "0 V");
+    }
+    if (primed) {
+      EXPECT_NE(pump, "0 V");
+    }
   }
 }
 

@@ -51,7 +51,7 @@ TEST(Sender, ThermistorThereAndBack) {
   for (double ohm : {200.0, 3000.0, 50000.0}) {
     EXPECT_NEAR(thermistor_ohm_of(1.4e-3, 2.37e-4, 9.9e-8, thermistor_k(1.4e-3, 2.37e-4, 9.9e-8, ohm).value), ohm,
                 1e-9 * ohm);
-    EXPECT_NEAR(thermistor_ohm(10000, 3950, thermistor_k_by_beta(10000, 3950, ohm).value), ohm, 1e-9 * ohm);
+    EXPECT_NEAR(thermistor_ohm(10000, 3950, thermistor_k_by_beta(10000, 3950, ohm).value).value, ohm, 1e-9 * ohm);
   }
   const auto k = [](double r) { return thermistor_k(1.4e-3, 2.37e-4, 9.9e-8, r).value; };
   const auto fit = steinhart_hart({30000, 3000, 300}, {k(30000), k(3000), k(300)});

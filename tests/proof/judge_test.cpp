@@ -83,7 +83,10 @@ TEST(Judge, ANetworkWithoutASolutionIsTheReason) {
     auto& why = one.verdict.reason;
     EXPECT_NE(why.find("the car's electrical network (wiring) has no solution"), std::string::npos)
         << one.requirement->id << ": " << why;
-    EXPECT_NE(why.find("hot-idle"), std::string::npos) << one.requirement->id << ": " << why;
+    // A rule that solves the network by itself knows of no duty.
+    if (!one.requirement->duties.empty()) {
+      EXPECT_NE(why.find("hot-idle"), std::string::npos) << one.requirement->id << ": " << why;
+    }
     EXPECT_NE(why.find("of charge"), std::string::npos) << "which wire: " << why;
   }
   EXPECT_GT(lost, 10);

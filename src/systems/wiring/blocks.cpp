@@ -72,6 +72,8 @@ constexpr Port writes[] = {
     {"ground.support", &kind::voltage, "V", "radiator support above the battery's earthed post"}};
 static_assert(std::size(writes) == write_count);
 
+constexpr double unfed_v = 1e-3;
+
 struct Work {
   dc::Network network;
   dc::Solution solution;
@@ -111,7 +113,13 @@ void evaluate(const void* model, View& v) {
   const double bad = summary.usable() ? 0.0 : std::numeric_limits<double>::quiet_NaN();
   // What is used is used, with its two ends named the other way round too.
   double load = std::abs(s.current_a[m.fans]);
-  for (auto& l : m.loads) load += std::abs(s.current_a[l.wire.branch]);
+  // Loads behind an open switch join two grounds that are not quite the same: microamperes, and no load.
+  for (auto& l : m.loads)
+    if (std::abs(s.load_v[l.wire.branch]) > unfed_v) load += std::abs(s.current_a[l.wire.branch]);
+  for (auto& relay : m.switches)
+    if (relay.coil) load += std::abs(s.current_a[*relay.coil]);
+  // What passes a charge lamp while the machine turns comes back to its stud.
+  if (m.to_exciter) load -= std::abs(s.current_a[*m.to_exciter]);
   v.set(w_bus, s.node_v[m.n_bus]);
   v.set(w_battery_v, s.node_v[m.n_battery]);
   v.set(w_battery_a, -s.current_a[m.battery]);

@@ -115,7 +115,8 @@ class Trying {
     const double was = healthy_.amps(c), is = now().amps(c);
     if (is <= was + 0.01) return;
     const auto limit = carries_for(c, seconds);
-    const bool burns = limit && is > *limit && was <= *limit, loads = load_named(m_, c.place).has_value();
+    const bool burns = limit && is > *limit && (was <= *limit || is > 2 * was),
+               loads = load_named(m_, c.place).has_value();
     // A load's own wire that carries more only because the load does is told by the load.
     if (burns || (!loads && is > was + told_from_a && is > (1 + told_share) * was))
       run_.happens.push_back({burns ? Effect::burns : Effect::carries, c.place, was, is, limit});

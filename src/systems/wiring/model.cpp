@@ -61,7 +61,7 @@ class Builder {
   dc::NodeIndex known(const std::string& given, const char* usual, const void* member) {
     const std::string name = given.empty() ? usual : given;
     // A run that could not be read may be the one that reaches it.
-    if (!joined(name) && !given.empty() && name != exciter && !r_.spoilt("wiring.run")) {
+    if (!joined(name) && !given.empty() && name != exciter && !r_.spoilt("wiring.run") && !r_.spoilt("wiring.switch")) {
       std::vector<std::string_view> all;
       for (auto& [n, index] : nodes_) all.push_back(n);
       const auto near = nearest(name, all);
