@@ -2,7 +2,7 @@
 _streetwright() {
   local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]}
   if [[ $COMP_CWORD -eq 1 ]]; then
-    COMPREPLY=($(compgen -W 'check simulate solve sum new fields schema duties convert ports help version man completion' -- "$word"))
+    COMPREPLY=($(compgen -W 'check simulate solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
     return
   fi
   case ${COMP_WORDS[1]} in
@@ -10,7 +10,7 @@ _streetwright() {
       case $before in
         --duty) COMPREPLY=($(compgen -W "$(streetwright duties --ascii 2>/dev/null | cut -d' ' -f1)" -- "$word")); return ;;
         --because) COMPREPLY=(); return ;;
-        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning fuel vacuum brakes wheels' -- "$word")); return ;;
+        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning fuel vacuum brakes wheels ignition gauges' -- "$word")); return ;;
         --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
       esac
       if [[ $word == -* ]]; then
@@ -35,7 +35,26 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--json --write --color --ascii --help' -- "$word"))
       elif [[ $COMP_CWORD -gt 2 && ${COMP_WORDS[2]} != -* ]]; then
-        COMPREPLY=($(compgen -W 'proportioning pedal-ratio shims belt-length fan-set-points' -- "$word"))
+        COMPREPLY=($(compgen -W 'proportioning pedal-ratio shims belt-length fan-set-points wires ground-points sender-match gauge-table' -- "$word"))
+      else
+        COMPREPLY=($(compgen -f -- "$word"))
+      fi ;;
+    faults)
+      case $before in
+        --duty) COMPREPLY=($(compgen -W "$(streetwright duties --ascii 2>/dev/null | cut -d' ' -f1)" -- "$word")); return ;;
+        --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
+      esac
+      if [[ $word == -* ]]; then
+        COMPREPLY=($(compgen -W '--duty --json --color --ascii --help' -- "$word"))
+      else
+        COMPREPLY=($(compgen -f -- "$word"))
+      fi ;;
+    states)
+      case $before in
+        --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
+      esac
+      if [[ $word == -* ]]; then
+        COMPREPLY=($(compgen -W '--json --color --ascii --help' -- "$word"))
       else
         COMPREPLY=($(compgen -f -- "$word"))
       fi ;;
@@ -107,7 +126,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--markdown --color --ascii --help' -- "$word"))
       else
-        COMPREPLY=($(compgen -W 'check simulate solve sum new fields schema duties convert ports help version man completion' -- "$word"))
+        COMPREPLY=($(compgen -W 'check simulate solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
       fi ;;
     version)
       case $before in
@@ -124,7 +143,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--all --color --ascii --help' -- "$word"))
       else
-        COMPREPLY=($(compgen -W 'check simulate solve sum new fields schema duties convert ports help version man completion' -- "$word"))
+        COMPREPLY=($(compgen -W 'check simulate solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
       fi ;;
     completion)
       case $before in
