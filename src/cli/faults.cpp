@@ -6,6 +6,7 @@
 #include "cli/run.hpp"
 #include "proof/wiring_feeds.hpp"
 #include "quantity/print.hpp"
+#include "systems/wiring/carries.hpp"
 #include "systems/wiring/faults.hpp"
 
 namespace sw::cli {
@@ -13,8 +14,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// How long a start is held before it is given up (common practice).
-constexpr double start_s = 10;
 constexpr std::string_view usual_duties[] = {"night-rain", "cold-crank", "parked"};
 
 struct InDuty {
@@ -26,7 +25,7 @@ std::vector<InDuty> try_all(const Car& car, const DutySet& set, const std::vecto
   std::vector<InDuty> all;
   for (auto& f : feeds)
     all.push_back(
-        {set.courses[f.duty].key, wiring::try_faults(car.model<wiring::Model>(), f.feed, f.cranks ? start_s : 0)});
+        {set.courses[f.duty].key, wiring::try_faults(car.model<wiring::Model>(), f.feed, f.cranks ? wiring::start_s : 0)});
   return all;
 }
 

@@ -7,15 +7,18 @@
 #include "quantity/print.hpp"
 #include "solve/list.hpp"
 #include "solve/wire_load.hpp"
+#include "systems/charging/checks.hpp"
+#include "systems/cooling/checks.hpp"
 #include "systems/wiring/checks.hpp"
 #include "systems/wiring/laid.hpp"
+#include "systems/wiring/states.hpp"
 
 namespace sw {
 namespace {
 
-/// What a ground may stand above the battery's earthed post in a 12 V car: the gauges' own, the metal the coolant
-/// touches against the block, any other (common practice: a gauge moves by a tenth of its scale with 50 mV).
-constexpr double dash_v = 0.02, coolant_v = 0.10, ground_v = 0.10, crank_v = 0.45;
+/// Volts between the gauges' ground and the block, where most senders are grounded (common practice: some 20 mV move a
+/// needle by a hundredth of its scale); and a starter cable's share of what both may lose.
+constexpr double dash_v = 0.02, one_way = 0.45;
 constexpr double moves_from_a = 0.5;  ///< loads below that are left where they are
 constexpr int most_rounds = 8;
 
@@ -107,7 +110,7 @@ class Grounds {
   bool move(const CarWires& wires) {
     auto& m = wires.model();
     if (dash_of(wires) > dash_v && move_from(wires, m.n_dash, "dash", "body")) return true;
-    return coolant_of(wires) > coolant_v && move_from(wires, m.n_support, "support", "block");
+    return coolant_of(wires) > cooling::potential::most_v && move_from(wires, m.n_support, "support", "block");
   }
   bool move_from(const CarWires& wires, wiring::dc::NodeIndex node, const char* was, const char* to) {
     Move most{.amps = moves_from_a};
@@ -128,14 +131,11 @@ class Grounds {
     const double per_12 = m.nominal_v / 12;
     for (auto& c : m.runs) {
       auto& b = m.network.branches[c.branch];
-      const auto ground_node = [&](wiring::dc::NodeIndex n) {
-        return n == wiring::dc::ground || n == m.n_block || n == m.n_body || n == m.n_case || n == m.n_dash ||
-               n == m.n_support;
-      };
-      if (c.stray || !c.sized || c.length_m <= 0 || !ground_node(b.from) || !ground_node(b.to)) continue;
+      if (c.stray || !c.sized || c.length_m <= 0 || !wiring::is_ground(m, b.from) || !wiring::is_ground(m, b.to))
+        continue;
       const WireLoad load = wires.load_of(c);
-      if (load.running_a * c.resistance_ohm <= ground_v * per_12 &&
-          load.cranking_a * c.resistance_ohm <= crank_v * per_12)
+      if (load.running_a * c.resistance_ohm <= charging::ground_drop_v * per_12 &&
+          load.cranking_a * c.resistance_ohm <= one_way * charging::loop_drop_v * per_12)
         continue;
       const std::string path = "wiring.run." + c.place + ".gauge";
       const auto up = trade_size(*find_field(build_fields(), path), c.area_m2 * 1.02, true);

@@ -11,19 +11,18 @@
 #include "quantity/print.hpp"
 #include "solve/list.hpp"
 #include "solve/wire_load.hpp"
+#include "systems/charging/checks.hpp"
 #include "systems/wiring/checks.hpp"
 #include "systems/wiring/laid.hpp"
+#include "systems/wiring/states.hpp"
 
 namespace sw {
 namespace {
 
 using wiring::Conductor;
 
-/// Volts a wire of its kind may lose in a 12 V car: a load's feed with what stands before it, a charge lead, a ground,
-/// a starter cable one way, any other feed (common practice; the requirements of wiring and charging have the same).
-constexpr double load_v = 0.5, lead_v = 0.3, ground_v = 0.1, crank_v = 0.45, feed_v = 0.3;
-constexpr double fuse_loading = 1.25;   ///< rating over lasting current (common practice: 80 %)
-constexpr double start_s = 10;          ///< how long a start is held (common practice)
+/// A starter cable may lose nearly half of what both may; any other feed as much as a charge lead (common practice).
+constexpr double one_way = 0.45;
 constexpr double fill_m2 = 33.6e-6;     ///< 2 AWG: what stands in until a first choice is made
 constexpr double thinnest_m2 = 0.8e-6;  ///< 18 AWG: the table's first
 constexpr int most_rounds = 6;
@@ -85,7 +84,7 @@ class Choosing {
 
   std::string why_none(const Wanted& w) const {
     const double lost = w.load.before_v + w.load.after_v;
-    if (w.kind == Kind::load && lost >= load_v * per_12_)
+    if (w.kind == Kind::load && lost >= wiring::feed_drop_v * per_12_)
       return w.wire->place + ": " + print(lost, kind::voltage, "V", 2) +
              " are lost before its own feed begins: a relay near it, fed from the bus, with a contact that loses less";
     return w.wire->place + ": no wire up to 4/0 AWG carries " + print(w.load.running_a, kind::current, "A", 3) +
@@ -96,16 +95,6 @@ class Choosing {
   static bool starter_end(const wiring::Model& m, const wiring::dc::Branch& b) {
     return b.from == m.n_starter || b.to == m.n_starter;
   }
-  bool ground_end(const wiring::dc::Branch& b) const {
-    auto& m = wires_.model();
-    const auto grounds = {
-        wiring::dc::NodeIndex(wiring::dc::ground), m.n_block, m.n_body, m.n_case, m.n_dash, m.n_support};
-    const auto in = [&](wiring::dc::NodeIndex n) {
-      return std::find(grounds.begin(), grounds.end(), n) != grounds.end();
-    };
-    return in(b.from) && in(b.to);
-  }
-
   /// Runs of wire; measured ones and metal nobody chose are as they are.
   std::optional<Wanted> run(std::size_t i) const {
     auto& m = wires_.model();
@@ -117,10 +106,10 @@ class Choosing {
     const bool charges = std::find(m.charge_path.begin(), m.charge_path.end(), i) != m.charge_path.end();
     if (charges) {
       w.kind = Kind::charge;
-      w.lasting_a = std::max(w.lasting_a, wires_.machine_a() / fuse_loading);
+      w.lasting_a = std::max(w.lasting_a, wires_.machine_a() / wiring::fuse_loading);
     } else if (starter_end(m, b)) {
       w.kind = Kind::crank;
-    } else if (ground_end(b)) {
+    } else if (wiring::is_ground(m, b.from) && wiring::is_ground(m, b.to)) {
       w.kind = Kind::ground;
     }
     w.fuse = w.kind == Kind::charge || w.kind == Kind::feed;
@@ -130,11 +119,11 @@ class Choosing {
   double fuse_for(const Wanted& w, const FieldInfo& field) const {
     if (!w.fuse) return w.wire->fused ? w.wire->fuse_a : 0;
     const auto carries = [&](double rating) {
-      return fuse_loading * w.lasting_a <= rating * (1 + 1e-9) &&
+      return wiring::fuse_loading * w.lasting_a <= rating * (1 + 1e-9) &&
              (w.inrush_a <= 0 || physics::shortest_melting(w.inrush_a / rating) >= w.inrush_s);
     };
     if (w.wire->fused && carries(w.wire->fuse_a)) return w.wire->fuse_a;
-    for (double at = fuse_loading * w.lasting_a;;) {
+    for (double at = wiring::fuse_loading * w.lasting_a;;) {
       const auto rating = trade_size(field, at, true);
       if (!rating) return at;
       if (carries(*rating)) return *rating;
@@ -151,7 +140,7 @@ class Choosing {
     if (hot < w.load.running_a) return false;
     if (w.stall_a > 0 && hot < std::min(w.stall_a, rating)) return false;  // the fuse may hold it for good
     c.sized = true;
-    if (w.load.cranking_a > *wiring::carries_for(c, start_s)) return false;
+    if (w.load.cranking_a > *wiring::carries_for(c, wiring::start_s)) return false;
     return loses(w, area_m2);
   }
 
@@ -160,15 +149,15 @@ class Choosing {
     const double running = w.load.running_a * ohm, cranking = w.load.cranking_a * ohm;
     switch (w.kind) {
       case Kind::load:
-        return running + w.load.before_v + w.load.after_v <= load_v * per_12_;
+        return running + w.load.before_v + w.load.after_v <= wiring::feed_drop_v * per_12_;
       case Kind::charge:
-        return running <= lead_v * per_12_ / static_cast<double>(wires_.model().charge_path.size());
+        return running <= charging::lead_drop_v * per_12_ / static_cast<double>(wires_.model().charge_path.size());
       case Kind::crank:
-        return cranking <= crank_v * per_12_;
+        return cranking <= one_way * charging::loop_drop_v * per_12_;
       case Kind::ground:
-        return running <= ground_v * per_12_ && cranking <= crank_v * per_12_;
+        return running <= charging::ground_drop_v * per_12_ && cranking <= one_way * charging::loop_drop_v * per_12_;
       case Kind::feed:
-        return running <= feed_v * per_12_;
+        return running <= charging::lead_drop_v * per_12_;
     }
     return true;
   }

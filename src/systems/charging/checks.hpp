@@ -6,6 +6,10 @@
 
 namespace sw::charging {
 
+/// Volts that may be lost in a 12 V car: in the charge lead, on the machine's way back to the battery, in both starter
+/// cables while cranking (common practice).
+inline constexpr double lead_drop_v = 0.3, ground_drop_v = 0.1, loop_drop_v = 1.0;
+
 /// Current the alternator can give, over what everything asks for.
 namespace balance {
 enum Need { n_available, n_load, n_speed, n_ratio, need_count };

@@ -44,7 +44,7 @@ void speed(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
 }
 void loop(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const std::size_t row = run.trace->lowest(run.slot(n_at_starter));
-  const double share = static_cast<const Model*>(model)->cells / 6;
+  const double share = loop_drop_v * static_cast<const Model*>(model)->cells / 6;
   out.push_back({.predicted = run.at(row, n_battery_v) - run.at(row, n_at_starter),
                  .high = share,
                  .scale = share,

@@ -48,14 +48,12 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 }
 }  // namespace balance
 
-constexpr double lead_v = 0.3;  ///< drop of a charge lead, 12 V car (common practice)
-
 /// Bus voltage against what the regulator means it to be, less the drop a charge lead may have.
 namespace bus {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const double cells = static_cast<const Model*>(model)->cells;
   out.push_back({.predicted = run.trace->late_mean(run.slot(n_bus), late),
-                 .low = run.trace->late_mean(run.slot(n_set), late) - lead_v * cells / 6,
+                 .low = run.trace->late_mean(run.slot(n_set), late) - lead_drop_v * cells / 6,
                  .scale = cells / 4,
                  .row = run.last(),
                  .mean_share = late,
@@ -76,8 +74,10 @@ void judge(const void* model, const Evidenced& run, double limit_v, std::vector<
                  .fix_hint = "a thicker or shorter cable and bare, clean joint faces"});
 }
 }  // namespace
-void ground(const void* model, const Evidenced& run, std::vector<Verdict>& out) { judge(model, run, 0.1, out); }
-void lead(const void* model, const Evidenced& run, std::vector<Verdict>& out) { judge(model, run, lead_v, out); }
+void ground(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  judge(model, run, ground_drop_v, out);
+}
+void lead(const void* model, const Evidenced& run, std::vector<Verdict>& out) { judge(model, run, lead_drop_v, out); }
 }  // namespace drops
 
 /// What a battery and the lamps stand for long: 2.48 V a cell.

@@ -85,6 +85,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// Volts between the metal the core touches and the block, through the coolant.
 namespace potential {
+inline constexpr double most_v = 0.10;  ///< common practice; 0.25 V is taken as an alarm
 enum Need { n_support, n_body, n_block, need_count };
 inline constexpr Port needs[] = {
     {"ground.support", &kind::voltage}, {"ground.body", &kind::voltage}, {"ground.block", &kind::voltage}};

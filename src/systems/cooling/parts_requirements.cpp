@@ -44,9 +44,6 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }  // namespace cap
 
 namespace potential {
-namespace {
-constexpr double most_v = 0.10;  ///< common practice; 0.25 V is taken as an alarm
-}
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   if (of(model).isolated) return;
   double worst = 0;

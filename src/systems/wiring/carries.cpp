@@ -18,7 +18,7 @@ std::optional<double> carries_for(const Conductor& c, double seconds) {
   if (!good || !c.sized || !(seconds > 0)) return good;
   // What stands in the run besides wire is rated for good and heats no slower.
   if (c.limit_a > 0 && c.limit_a < c.ampacity_a) return good;
-  const double air = physics::table_air_k(in_bay(c.laid.zone) ? physics::Zone::engine_bay : physics::Zone::cabin);
+  const double air = table_air_k(c.laid.zone);
   return std::max(*good, physics::short_time_current(c.area_m2, air, c.laid.insulation_k, seconds));
 }
 

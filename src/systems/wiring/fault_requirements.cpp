@@ -5,9 +5,6 @@
 namespace sw::wiring::one_fault {
 namespace {
 
-/// How long a start is held at most before it is given up (common practice).
-constexpr double start_s = 10;
-
 bool burns(const Happens& h) { return h.what == Effect::burns; }
 
 }  // namespace

@@ -8,9 +8,6 @@
 namespace sw::wiring {
 namespace {
 
-/// Rating over lasting current: a fuse is loaded to 80 % for good (common practice: 70 to 80 %).
-constexpr double loading = 1.25;
-
 std::string amps(double a) {
   char text[32];
   std::snprintf(text, sizeof text, "%.3g A", a);
@@ -78,7 +75,7 @@ namespace {
 void judge(const Conductor& c, double load_a, std::vector<Verdict>& out) {
   if (!c.fused || std::isnan(load_a)) return;
   out.push_back({.place = c.place,
-                 .predicted = loading * load_a,
+                 .predicted = fuse_loading * load_a,
                  .high = c.fuse_a,
                  .scale = c.fuse_a,
                  .fix_hint = "the next larger fuse, with a wire that it still protects"});
@@ -102,7 +99,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   for (auto& c : m.runs)
     if (c.fused)
       out.push_back({.place = c.place,
-                     .predicted = loading * std::abs(s.current_a[c.branch]),
+                     .predicted = fuse_loading * std::abs(s.current_a[c.branch]),
                      .high = c.fuse_a,
                      .scale = c.fuse_a,
                      .row = run.last(),

@@ -52,9 +52,14 @@ Laid laid(const Wire& w, const Resolver& r) {
 physics::Ampacity ampacity(const Conductor& c, std::optional<double> bay_k) {
   if (!in_bay(c.laid.zone))
     return physics::wire_ampacity(c.area_m2, c.laid.insulation_k, physics::Zone::cabin, c.laid.bundle);
-  const double bay = bay_k.value_or(physics::table_air_k(physics::Zone::engine_bay));
+  const double bay = bay_k.value_or(table_air_k(Zone::engine_bay));
   return physics::wire_ampacity(c.area_m2, c.laid.insulation_k, physics::Zone::engine_bay, c.laid.bundle,
                                 air_k(c.laid.zone, bay));
+}
+
+double settles_at_k(const Conductor& c, double current_a, double bay_k) {
+  const double air = air_k(c.laid.zone, bay_k);
+  return air + physics::wire_rise(current_a, ampacity(c, bay_k).current_a, c.laid.insulation_k - air).rise_k;
 }
 
 }  // namespace sw::wiring

@@ -10,7 +10,6 @@
 namespace sw::wiring {
 namespace {
 
-constexpr double feed_drop_v = 0.5;
 /// Light of a lamp goes with its volts to this power (Fink and Beaty, Standard Handbook for Electrical Engineers, 11th
 /// ed. (1978), p. 22-8, as quoted by an encyclopedia, Lamp rerating).
 constexpr double light_power = 3.4;
@@ -91,6 +90,11 @@ void judge(const Conductor& c, double current, double bay_k, Verdict& v) {
     v.predicted = current;
     v.high = limit;
     v.scale = std::max(limit, 1.0);
+    if (c.sized)
+      v.because.push_back({.what = "the wire comes to",
+                           .value = settles_at_k(c, current, bay_k),
+                           .kind = &kind::temperature,
+                           .unit = "degC"});
   }
   if (c.sized && in_bay(c.laid.zone))
     v.because.push_back({.what = "air under the bonnet, late in the duty",

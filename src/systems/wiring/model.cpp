@@ -321,6 +321,12 @@ Model System::resolve(const Input& in, Resolver& r) {
   return m;
 }
 
+bool is_ground(const Model& m, dc::NodeIndex node) {
+  for (auto ground : {dc::NodeIndex{dc::ground}, m.n_block, m.n_body, m.n_case, m.n_dash, m.n_support})
+    if (node == ground) return true;
+  return false;
+}
+
 std::optional<std::size_t> load_named(const Model& m, std::string_view name) {
   for (std::size_t i = 0; i < m.loads.size(); ++i)
     if (m.loads[i].wire.place == name) return i;

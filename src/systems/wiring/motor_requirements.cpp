@@ -30,9 +30,7 @@ struct Comes {
 /// Temperature of its wire: what it settles at where no fuse opens, else what it came to by the time the fuse, at the
 /// latest its standard allows, has opened.
 Comes comes_to(const Conductor& c, double current_a, double bay_k) {
-  const double air = in_bay(c.laid.zone) ? air_k(c.laid.zone, bay_k) : physics::table_air_k(physics::Zone::cabin);
-  const double carries = ampacity(c, in_bay(c.laid.zone) ? std::optional(bay_k) : std::nullopt).current_a;
-  const double settles = air + physics::wire_rise(current_a, carries, c.laid.insulation_k - air).rise_k;
+  const double air = air_k(c.laid.zone, bay_k), settles = settles_at_k(c, current_a, bay_k);
   if (!c.fused) return {settles, "no fuse opens"};
   const auto window = physics::blade_fuse_time(current_a / c.fuse_a);
   if (!window.longest_s) return {settles, "its fuse carries that for good"};
@@ -45,7 +43,7 @@ Comes comes_to(const Conductor& c, double current_a, double bay_k) {
 
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& m = *static_cast<const Model*>(model);
-  const double bay_k = std::max(bay_of(run), physics::table_air_k(physics::Zone::engine_bay));
+  const double bay_k = bay_of(run);
   Feed feed = feed_at(run, run.last());
   for (auto& l : m.loads) {
     if (!(l.stall_a > 0)) continue;

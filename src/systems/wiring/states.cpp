@@ -9,6 +9,8 @@ constexpr unsigned always = bit(Condition::always), accessory_bit = bit(Conditio
                    key = bit(Condition::key), turning = bit(Word::turning), oil = bit(Word::oil_pressure);
 constexpr unsigned driven = always | key | accessory_bit | bit(Condition::running) | turning | oil | bit(Word::in_gear);
 
+/// What the search leaves at a node that nothing feeds.
+constexpr double nothing_v = 1e-4;
 /// Rest volts of a battery over the nominal, its resistance, and a machine that gives enough: what is fed does not hang
 /// on them (common practice).
 constexpr double rest_share = 1.05, set_share = 1.175, battery_ohm = 0.01, machine_a = 60, starter_share_a = 12;
@@ -50,7 +52,8 @@ std::span<const CarState> states() {
 
 double StateRun::volts_at(const Model& m, std::size_t load) const {
   const std::size_t branch = m.loads[load].wire.branch;
-  return network.branches[branch].closed ? std::abs(solution.load_v[branch]) : 0.0;
+  const double v = network.branches[branch].closed ? std::abs(solution.load_v[branch]) : 0.0;
+  return v < nothing_v ? 0.0 : v;
 }
 
 void settle(const Model& m, dc::Network& network, dc::Solution& solution) {

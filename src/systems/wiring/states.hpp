@@ -36,6 +36,8 @@ double works_from_v(const Model& m, const LoadModel& load);
 /// practice).
 double dead_below_v(const Model& m);
 
+/// Whether a node is one of the grounds: the earthed post, block, body, the machine's case, dash, support.
+bool is_ground(const Model& m, dc::NodeIndex node);
 /// Volts at the fuel pump where the states tell: once a word of theirs stands in its own feed or in a switch.
 PumpFed pump_fed(const Model& m);
 
