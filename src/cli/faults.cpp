@@ -24,8 +24,8 @@ struct InDuty {
 std::vector<InDuty> try_all(const Car& car, const DutySet& set, const std::vector<WiringFeed>& feeds) {
   std::vector<InDuty> all;
   for (auto& f : feeds)
-    all.push_back(
-        {set.courses[f.duty].key, wiring::try_faults(car.model<wiring::Model>(), f.feed, f.cranks ? wiring::start_s : 0)});
+    all.push_back({set.courses[f.duty].key,
+                   wiring::try_faults(car.model<wiring::Model>(), f.feed, f.cranks ? wiring::start_s : 0, f.bay_k)});
   return all;
 }
 

@@ -72,7 +72,9 @@ class Choosing {
   /// What is drawn where it does; else the first that does; empty where none up to 4/0 does.
   std::optional<Choice> choose(const Wanted& w) const {
     const FieldInfo &gauge = field_at(w.path + ".gauge"), &fuse = field_at(w.path + ".fuse");
-    const double rating = fuse_for(w, fuse);
+    const auto sold = fuse_for(w, fuse);
+    if (!sold) return std::nullopt;
+    const double rating = *sold;
     if (w.wire->sized && fits(w, w.wire->area_m2, rating)) return Choice{w.path, w.wire->area_m2, rating};
     for (double at = thinnest_m2;;) {
       const auto size = trade_size(gauge, at, true);
@@ -87,6 +89,9 @@ class Choosing {
     if (w.kind == Kind::load && lost >= wiring::feed_drop_v * per_12_)
       return w.wire->place + ": " + print(lost, kind::voltage, "V", 2) +
              " are lost before its own feed begins: a relay near it, fed from the bus, with a contact that loses less";
+    if (w.fuse && !fuse_for(w, field_at(w.path + ".fuse")))
+      return w.wire->place + ": no fuse that is sold carries " + print(w.lasting_a, kind::current, "A", 3) +
+             ": two feeds, or a machine that gives less";
     return w.wire->place + ": no wire up to 4/0 AWG carries " + print(w.load.running_a, kind::current, "A", 3) +
            " in its bundle and zone with what it may lose: a shorter or cooler way, or two wires";
   }
@@ -116,7 +121,8 @@ class Choosing {
     return w;
   }
 
-  double fuse_for(const Wanted& w, const FieldInfo& field) const {
+  /// Empty where none that is sold carries it.
+  std::optional<double> fuse_for(const Wanted& w, const FieldInfo& field) const {
     if (!w.fuse) return w.wire->fused ? w.wire->fuse_a : 0;
     const auto carries = [&](double rating) {
       return wiring::fuse_loading * w.lasting_a <= rating * (1 + 1e-9) &&
@@ -125,7 +131,7 @@ class Choosing {
     if (w.wire->fused && carries(w.wire->fuse_a)) return w.wire->fuse_a;
     for (double at = wiring::fuse_loading * w.lasting_a;;) {
       const auto rating = trade_size(field, at, true);
-      if (!rating) return at;
+      if (!rating) return std::nullopt;
       if (carries(*rating)) return *rating;
       at = *rating * 1.01;
     }

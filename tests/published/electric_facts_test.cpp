@@ -16,7 +16,11 @@ TEST(ElectricFacts, ELE_18_DropOfAFeed) {
 }
 
 // ELE-32: continuous load as a share of a blade fuse's rating, 75 % to 5 points (common practice, 70 to 80 %).
-TEST(ElectricFacts, ELE_32_LoadOfAFuse) { EXPECT_NEAR(physics::fuse_continuous_share, 0.75, 0.05); }
+// The rule asks a rating for the lamps' 12 A.
+TEST(ElectricFacts, ELE_32_LoadOfAFuse) {
+  const auto& v = Judging(hand_car(), "hot-idle").one("wiring.fuse-load", "", "headlamps").verdict;
+  EXPECT_NEAR(12 / *v.predicted, 0.75, 0.05 + 1e-9);
+}
 
 // ELE-33: rated current is stated at 6000 rpm (ISO 8854, SAE J56; from memory): there the usual shape gives all of it.
 TEST(ElectricFacts, ELE_33_SpeedOfTheRatedCurrent) {

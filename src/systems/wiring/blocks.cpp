@@ -2,6 +2,7 @@
 #include <limits>
 
 #include "systems/wiring/network_block.hpp"
+#include "systems/wiring/states.hpp"
 
 namespace sw::wiring {
 
@@ -77,11 +78,20 @@ constexpr double unfed_v = 1e-3;
 struct Work {
   dc::Network network;
   dc::Solution solution;
+  double exciter_a = 0;  ///< that wakes the machine: a state of its own, and the same in every duty
 };
+
+/// What flows into the machine's exciter, key on, engine standing.
+double exciter_current(const Model& m) {
+  if (!m.field) return 0;
+  const auto run = run_state(m, state::stalled.bits);
+  return run.usable() ? std::abs(run.solution.current_a[*m.field]) : 0.0;
+}
 
 std::shared_ptr<void> scratch(const void* model) {
   auto w = std::make_shared<Work>();
   w->network = static_cast<const Model*>(model)->network;
+  w->exciter_a = exciter_current(*static_cast<const Model*>(model));
   return w;
 }
 
@@ -90,17 +100,6 @@ double volts_at(const Model& m, const Work& work, const std::optional<std::size_
   if (!load) return work.solution.node_v[m.n_bus];
   const std::size_t branch = m.loads[*load].wire.branch;
   return work.network.branches[branch].closed ? std::abs(work.solution.load_v[branch]) : 0.0;
-}
-
-/// What flows into the machine's exciter while it stands, key on: each feed's own law at the battery's rest volts.
-double exciter_current(const Model& m, double emf_v) {
-  double a = 0;
-  for (std::size_t i : m.exciter_feeds) {
-    dc::Branch branch = m.network.branches[m.loads[i].wire.branch];
-    branch.closed = true;
-    a += dc::evaluate(branch, emf_v, 0, emf_v).current_a;
-  }
-  return a;
 }
 
 void evaluate(const void* model, View& v) {
@@ -135,7 +134,7 @@ void evaluate(const void* model, View& v) {
   v.set(w_pump, volts_at(m, work, m.fuel_pump));
   v.set(w_ignition, volts_at(m, work, m.ignition));
   v.set(w_cluster, volts_at(m, work, m.cluster));
-  v.set(w_exciter, exciter_current(m, v.in(r_emf)));
+  v.set(w_exciter, work.exciter_a);
   v.set(w_at_body, s.node_v[m.n_body]);
   v.set(w_at_block, s.node_v[m.n_block]);
   v.set(w_at_dash, s.node_v[m.n_dash]);

@@ -18,7 +18,8 @@ inline constexpr double start_s = 10;
 /// less; empty where neither is known.
 std::optional<double> lasting_limit(const Conductor& c);
 /// What it carries for so many seconds without its insulation passing its rating (physics::short_time_current), never
-/// less than for good; 0 s: for good. Of a stray path always `stray_a`.
-std::optional<double> carries_for(const Conductor& c, double seconds);
+/// less than for good; 0 s: for good. In the engine bay at `bay_k` where that is hotter than the table's air. Of a
+/// stray path always `stray_a`; empty where nothing is known, or the ampacity table does not have the wire.
+std::optional<double> carries_for(const Conductor& c, double seconds, std::optional<double> bay_k = {});
 
 }  // namespace sw::wiring

@@ -84,7 +84,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// One fault at a time (faults.hpp, fault_requirements.cpp).
 namespace one_fault {
-inline constexpr std::string_view duties[] = {"night-rain", "*cranking"};
+inline constexpr std::string_view duties[] = {"night-rain", "parked", "*cranking"};
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace one_fault
 

@@ -1,4 +1,6 @@
 // One fault at a time: none may send current where nothing carries it and nothing opens.
+#include <algorithm>
+
 #include "systems/wiring/checks.hpp"
 #include "systems/wiring/faults.hpp"
 
@@ -13,20 +15,29 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   auto& m = *static_cast<const Model*>(model);
   const bool cranks = run.duty->engine == EngineState::cranking;
   const std::size_t row = cranks ? run.trace->lowest(run.slot(0)) : run.last();
+  const Feed feed = feed_at(run, row);
+  if (!solved(m, solve(m, feed), out)) return;
   Verdict v{.row = row,
             .fix_hint = "a second strap beside the one that may be lost, or a fuse where the current goes instead"};
-  std::size_t tried = 0;
-  for (auto& fault : try_faults(m, feed_at(run, row), cranks ? start_s : 0)) {
-    ++tried;
+  std::string burnt, lost;
+  const auto all = try_faults(m, feed, cranks ? start_s : 0, bay_of(run));
+  for (auto& fault : all) {
+    if (!fault.solved) lost = "the network has no solution with " + fault.fault;
     for (auto& h : fault.happens) {
+      if (h.what == Effect::unknown) v.missing.push_back("wiring.run." + h.place + ".limit");
       if (!burns(h)) continue;
-      if (v.reason.empty()) v.reason = fault.fault + ": " + tell(h);
+      if (burnt.empty()) burnt = fault.fault + ": " + tell(h);
       v.because.push_back({.what = fault.fault, .text = tell(h)});
     }
   }
-  if (tried == 0) return;
-  v.rule = v.reason.empty();
-  if (*v.rule) v.reason = std::to_string(tried) + " faults tried one at a time; streetwright faults tells each";
+  std::sort(v.missing.begin(), v.missing.end());
+  v.missing.erase(std::unique(v.missing.begin(), v.missing.end()), v.missing.end());
+  if (!burnt.empty() || (lost.empty() && v.missing.empty())) v.rule = burnt.empty();
+  if (v.rule) v.missing.clear();
+  v.reason = !burnt.empty()  ? burnt
+             : !lost.empty() ? lost
+             : v.rule ? std::to_string(all.size()) + " faults tried one at a time; streetwright faults tells each"
+                      : "";
   out.push_back(std::move(v));
 }
 

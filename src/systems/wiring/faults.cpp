@@ -4,7 +4,7 @@
 #include <cmath>
 #include <functional>
 
-#include "physics/wire.hpp"
+#include "physics/fuse.hpp"
 #include "quantity/print.hpp"
 #include "systems/wiring/carries.hpp"
 #include "systems/wiring/states.hpp"
@@ -19,8 +19,6 @@ constexpr double told_from_a = 2.0, told_share = 0.25;
 constexpr double most_share = 1.5;
 /// Two diodes of a rectifier in series, cold (common practice).
 constexpr dc::Diode rectifier{.threshold_v = 1.5, .resistance_ohm = 0.006, .leakage_s = 1e-6};
-/// A fuse opens within minutes from here (ISO 8820-3: 135 %, physics/fuse.hpp).
-constexpr double opens_share = 1.35;
 
 struct Fault {
   std::string name;
@@ -37,7 +35,12 @@ std::vector<Fault> faults_of(const Model& m, const dc::Network& healthy) {
     all.push_back({c.place + (c.fused ? " open, or its fuse blown" : " open"), set(c.branch, false), c.branch});
   for (auto& s : m.switches) {
     const bool closed = healthy.branches[s.branch].closed;
-    all.push_back({s.place + (closed ? " stuck open" : " stuck closed"), set(s.branch, !closed), s.branch});
+    // A contact that sticks does so whatever its coil does.
+    const auto stick = [branch = s.branch, coil = s.coil, closed](dc::Network& n) {
+      n.branches[branch].closed = !closed;
+      if (coil && !closed) n.branches[*coil].closed = false;
+    };
+    all.push_back({s.place + (closed ? " stuck open" : " stuck closed"), stick, s.branch});
   }
   if (healthy.branches[m.alternator].closed)
     all.push_back({"battery off its posts", set(m.battery, false), m.battery});
@@ -45,8 +48,7 @@ std::vector<Fault> faults_of(const Model& m, const dc::Network& healthy) {
     all.push_back({"battery the wrong way round", [&m](dc::Network& n) {
                      auto& b = std::get<dc::Battery>(n.branches[m.battery].law);
                      b.emf_v = -b.emf_v;
-                     if (n.branch_count < dc::most_branches)
-                       n.add({.from = m.n_case, .to = m.n_alternator, .law = rectifier});
+                     n.add({.from = m.n_case, .to = m.n_alternator, .law = rectifier});
                    }});
   return all;
 }
@@ -80,10 +82,10 @@ class Trying {
     run_.solved = usable();
   }
 
-  FaultRun told(const Fault& fault, double seconds) && {
+  FaultRun told(const Fault& fault, double seconds, std::optional<double> bay_k) && {
     if (!run_.solved) return std::move(run_);
     each_wire(m_, [&](const Conductor& c) {
-      if (c.branch != fault.made) wire(c, seconds);
+      if (c.branch != fault.made) wire(c, seconds, bay_k);
     });
     for (auto& l : m_.loads) load(l.wire.place, l.wire.branch, works_from_v(m_, l), l.behaviour);
     load("starter", m_.starter, dead_below_v(m_), Behaviour::motor);
@@ -99,10 +101,11 @@ class Trying {
   /// The fuse that is furthest over its rating, and was not before, opens first.
   bool open_a_fuse() {
     const Conductor* first = nullptr;
-    double most = opens_share;
+    double most = 0;
     each_wire(m_, [&](const Conductor& c) {
       if (!c.fused || now().amps(c) <= healthy_.amps(c) + told_from_a) return;
-      if (const double share = now().amps(c) / c.fuse_a; share > most) most = share, first = &c;
+      const double share = now().amps(c) / c.fuse_a;
+      if (share > most && physics::blade_fuse_time(share).longest_s) most = share, first = &c;
     });
     if (!first) return false;
     run_.happens.push_back(
@@ -111,15 +114,19 @@ class Trying {
     return true;
   }
 
-  void wire(const Conductor& c, double seconds) {
+  void wire(const Conductor& c, double seconds, std::optional<double> bay_k) {
     const double was = healthy_.amps(c), is = now().amps(c);
     if (is <= was + 0.01) return;
-    const auto limit = carries_for(c, seconds);
+    const auto limit = carries_for(c, seconds, bay_k);
     const bool burns = limit && is > *limit && (was <= *limit || is > 2 * was),
                loads = load_named(m_, c.place).has_value();
     // A load's own wire that carries more only because the load does is told by the load.
-    if (burns || (!loads && is > was + told_from_a && is > (1 + told_share) * was))
-      run_.happens.push_back({burns ? Effect::burns : Effect::carries, c.place, was, is, limit});
+    const bool takes_over = !loads && is > was + told_from_a && is > (1 + told_share) * was;
+    if (burns || takes_over)
+      run_.happens.push_back({burns   ? Effect::burns
+                              : limit ? Effect::carries
+                                      : Effect::unknown,
+                              c.place, was, is, limit});
   }
 
   void load(const std::string& name, std::size_t branch, double works_v, Behaviour behaviour) {
@@ -154,7 +161,7 @@ class Trying {
 
 }  // namespace
 
-std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds) {
+std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds, std::optional<double> bay_k) {
   std::vector<FaultRun> all;
   dc::Network network = m.network;
   set_feed(m, feed, network);
@@ -162,7 +169,7 @@ std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double second
   settle(m, network, s);
   if (!s.summary.usable()) return all;
   const Seen healthy{network, s};
-  for (auto& fault : faults_of(m, network)) all.push_back(Trying(m, healthy, fault).told(fault, seconds));
+  for (auto& fault : faults_of(m, network)) all.push_back(Trying(m, healthy, fault).told(fault, seconds, bay_k));
   return all;
 }
 
@@ -174,6 +181,8 @@ std::string tell(const Happens& h) {
       return h.place + " burns: " + amps(h.is) + " where it carries " + amps(h.limit.value_or(0));
     case Effect::fuse_opens:
       return "the fuse of " + h.place + " opens: " + amps(h.is) + " through " + amps(h.limit.value_or(0));
+    case Effect::unknown:
+      return amps(h.is) + " go through " + h.place + ", and nobody said what it carries";
     case Effect::carries:
       return amps(h.is) + " go through " + h.place + " (" + amps(h.was) + " before)";
     case Effect::backwards:

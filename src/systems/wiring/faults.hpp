@@ -9,6 +9,7 @@ namespace sw::wiring {
 enum class Effect : std::uint8_t {
   fuse_opens,  ///< a fuse carries so much more than its rating that it opens; what follows is told with it open
   burns,       ///< a conductor carries more than it may and nothing opens
+  unknown,     ///< a run takes over current, and nobody said what it carries
   carries,     ///< a run takes over current it did not carry before
   drains,      ///< the battery gives what the machine gave
   backwards,   ///< a load sees its volts the wrong way round
@@ -17,8 +18,8 @@ enum class Effect : std::uint8_t {
   dead,        ///< not fed though it should be
   weak         ///< less than it needs
 };
-inline constexpr std::string_view effect_names[] = {"fuse opens", "burns",    "carries", "drains", "backwards",
-                                                    "over-volts", "stays on", "dead",    "weak"};
+inline constexpr std::string_view effect_names[] = {"fuse opens", "burns",      "unknown",  "carries", "drains",
+                                                    "backwards",  "over-volts", "stays on", "dead",    "weak"};
 
 struct Happens {
   Effect what;
@@ -34,7 +35,8 @@ struct FaultRun {
 };
 
 /// Every fault at that feed. `seconds`: how long it lasts, 0 for good: a cable stands more for the time of a start.
-std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds);
+/// `bay_k`: air under the bonnet. Empty where the network has no solution without any.
+std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds, std::optional<double> bay_k = {});
 
 /// In words with its figures: "shift_cable burns: 121 A".
 std::string tell(const Happens& h);

@@ -4,7 +4,7 @@ namespace sw::wiring {
 namespace {
 
 /// Conductor temperature it is reckoned at: warm cabin or boot, hot engine bay, beside the exhaust (common practice).
-constexpr double cabin_k = 303.15, engine_bay_k = 333.15, exhaust_k = 363.15;
+constexpr double cabin_k = 303.15, engine_bay_k = 333.15, exhaust_k = engine_bay_k + beside_exhaust_k;
 double conductor_k(Zone zone) {
   switch (zone) {
     case Zone::cabin:

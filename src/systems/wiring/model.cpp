@@ -72,8 +72,9 @@ class Builder {
   }
 
   std::size_t add(const dc::Branch& b) {
-    if (m_.network.branch_count < dc::most_branches) return m_.network.add(b);
-    r_.fault_at("wiring", "at most " + std::to_string(dc::most_branches) + " runs and loads together");
+    // One is kept for what a fault adds (faults.cpp).
+    if (m_.network.branch_count + 1 < dc::most_branches) return m_.network.add(b);
+    r_.fault_at("wiring", "at most " + std::to_string(dc::most_branches - 1) + " runs, switches and loads together");
     return 0;
   }
 
@@ -319,12 +320,6 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (m.charge_path.empty()) r.lacks("wiring.run: a way from \"alternator\" to \"battery\"");
   m.pump_fed = pump_fed(m);
   return m;
-}
-
-bool is_ground(const Model& m, dc::NodeIndex node) {
-  for (auto ground : {dc::NodeIndex{dc::ground}, m.n_block, m.n_body, m.n_case, m.n_dash, m.n_support})
-    if (node == ground) return true;
-  return false;
 }
 
 std::optional<std::size_t> load_named(const Model& m, std::string_view name) {

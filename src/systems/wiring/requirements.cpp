@@ -140,7 +140,7 @@ constexpr Requirement all[] = {
      .formula = "network solved with each run open, each switch stuck, the battery off its posts or the wrong way "
                 "round; current in what takes over against what it carries, unless a fuse opens",
      .duties = one_fault::duties,
-     .needs = bus_needs,
+     .needs = heat::needs,
      .evaluate = one_fault::evaluate},
     {.id = "wiring.least-voltage",
      .title = "volts the load needs",

@@ -84,10 +84,54 @@ double works_from_v(const Model& m, const LoadModel& load) {
 }
 double dead_below_v(const Model& m) { return 0.25 * m.nominal_v; }
 
+bool is_ground(const Model& m, dc::NodeIndex node) {
+  for (auto ground : {dc::NodeIndex{dc::ground}, m.n_block, m.n_body, m.n_case, m.n_dash, m.n_support})
+    if (node == ground) return true;
+  return false;
+}
+
+namespace {
+
+/// Every word named by the switches on a load's own way from the bus, and on the ways of their relays' coils.
+unsigned words_before(const Model& m, const LoadModel& load) {
+  unsigned words = load.when.words();
+  std::vector<bool> seen(m.network.node_count, false);
+  for (dc::NodeIndex end : {m.n_bus, m.n_battery, m.n_alternator}) seen[end] = true;
+  std::vector<dc::NodeIndex> queue;
+  const auto visit = [&](dc::NodeIndex node) {
+    if (seen[node] || is_ground(m, node)) return;
+    seen[node] = true;
+    queue.push_back(node);
+  };
+  const auto& own = m.network.branches[load.wire.branch];
+  visit(own.from);
+  visit(own.to);
+  for (std::size_t head = 0; head < queue.size(); ++head) {
+    const auto touches = [&](std::size_t branch) {
+      auto& b = m.network.branches[branch];
+      return b.from == queue[head] || b.to == queue[head];
+    };
+    const auto cross = [&](std::size_t branch) {
+      visit(m.network.branches[branch].from);
+      visit(m.network.branches[branch].to);
+    };
+    for (auto& c : m.runs)
+      if (touches(c.branch)) cross(c.branch);
+    for (auto& s : m.switches) {
+      if (!touches(s.branch)) continue;
+      words |= s.closed.words();
+      cross(s.branch);
+      if (s.coil) cross(*s.coil);
+    }
+  }
+  return words;
+}
+
+}  // namespace
+
 PumpFed pump_fed(const Model& m) {
   if (!m.fuel_pump) return {};
-  unsigned words = m.loads[*m.fuel_pump].when.words();
-  for (auto& s : m.switches) words |= s.closed.words();
+  const unsigned words = words_before(m, m.loads[*m.fuel_pump]);
   const auto volts = [&](const CarState& s) -> std::optional<double> {
     const auto run = run_state(m, s.bits);
     return run.usable() ? std::optional(run.volts_at(m, *m.fuel_pump)) : std::nullopt;

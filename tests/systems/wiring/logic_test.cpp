@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "systems/wiring/wiring.hpp"
+
 using namespace sw;
 using namespace sw::wiring;
 
@@ -65,6 +67,16 @@ TEST(WiringLogic, AnEngineThatRunsTurnsAndHasOilPressure) {
   EXPECT_EQ(state_of(running), running | oil | bit(Word::turning));
   EXPECT_EQ(state_of(bit(Condition::start)), bit(Condition::start) | bit(Word::turning));
   EXPECT_EQ(state_of(bit(Condition::always)), bit(Condition::always));
+}
+
+// The field's sentence names every word there is.
+TEST(WiringLogic, TheFieldNamesEveryWord) {
+  const FieldInfo* closed = nullptr;
+  for (auto& f : Switch::fields())
+    if (f.key == "closed") closed = &f;
+  ASSERT_TRUE(closed);
+  for (auto word : condition_names) EXPECT_NE(closed->doc.find(word), std::string_view::npos) << word;
+  for (auto word : further_words) EXPECT_NE(closed->doc.find(word), std::string_view::npos) << word;
 }
 
 }  // namespace
