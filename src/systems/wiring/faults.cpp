@@ -130,8 +130,10 @@ class Trying {
   }
 
   void load(const std::string& name, std::size_t branch, double works_v, Behaviour behaviour) {
-    const double was = healthy_.volts(branch), is = now().volts(branch), dead = dead_below_v(m_);
     const bool electronics = behaviour == Behaviour::current || behaviour == Behaviour::power;
+    const bool either_way = behaviour == Behaviour::lamp || behaviour == Behaviour::resistance;
+    const auto seen = [&](double v) { return either_way ? std::abs(v) : v; };
+    const double was = seen(healthy_.volts(branch)), is = seen(now().volts(branch)), dead = dead_below_v(m_);
     const auto add = [&](Effect what) { run_.happens.push_back({what, name, was, is, std::nullopt}); };
     if (is < -dead && was > -dead)
       add(Effect::backwards);

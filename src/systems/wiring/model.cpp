@@ -71,6 +71,28 @@ class Builder {
     return node(name);
   }
 
+  /// The node a switch hangs on, which something else must reach as well: a mistyped name would be a node of its own.
+  dc::NodeIndex shared(const std::string& name, const void* member) {
+    const auto at = node(name);
+    shared_.push_back({at, name, member});
+    return at;
+  }
+  void check_shared() {
+    for (auto list : {"wiring.run", "wiring.switch", "wiring.load", "wiring.fans"})
+      if (r_.spoilt(list)) return;
+    for (auto& s : shared_) {
+      int ends = 0;
+      for (auto& b : m_.network.all()) ends += (b.from == s.at) + (b.to == s.at);
+      if (ends > 1 || s.at == dc::ground) continue;
+      std::vector<std::string_view> others;
+      for (auto& [n, index] : nodes_)
+        if (n != s.name) others.push_back(n);
+      const auto near = nearest(s.name, others);
+      r_.fault(s.member, "nothing else reaches the node \"" + s.name + "\"",
+               near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?");
+    }
+  }
+
   std::size_t add(const dc::Branch& b) {
     // One is kept for what a fault adds (faults.cpp).
     if (m_.network.branch_count + 1 < dc::most_branches) return m_.network.add(b);
@@ -118,6 +140,12 @@ class Builder {
   Model& m_;
   Resolver& r_;
   std::map<std::string, dc::NodeIndex> nodes_;
+  struct Shared {
+    dc::NodeIndex at;
+    std::string name;
+    const void* member;
+  };
+  std::vector<Shared> shared_;
 };
 
 /// `member` is the list of lines itself, `path` where it is missing.
@@ -160,12 +188,12 @@ void add_switches(const Input& in, Model& m, Builder& b, Resolver& r) {
     s.limit_a = r.get(given.limit, 0);
     s.limit_path = r.path_of(&given.limit);
     s.pull_in_v = r.get(given.pull_in, pull_in_share * m.nominal_v);
-    s.branch = b.add({.from = b.node(given.from),
-                      .to = b.node(given.to),
+    s.branch = b.add({.from = b.shared(given.from, &given.from),
+                      .to = b.shared(given.to, &given.to),
                       .law = dc::Resistor{std::max(r.need(given.contact), 1e-4)}});
     if (!given.coil_from.empty())
-      s.coil = b.add({.from = b.node(given.coil_from),
-                      .to = b.node(given.coil_to.empty() ? "body" : given.coil_to),
+      s.coil = b.add({.from = b.shared(given.coil_from, &given.coil_from),
+                      .to = given.coil_to.empty() ? b.node("body") : b.shared(given.coil_to, &given.coil_to),
                       .law = dc::Resistor{r.need(given.coil)}});
     else if (!given.coil_to.empty())
       r.fault(&given.coil_to, "a coil that is grounded and fed from nowhere", "say coil_from, or take coil_to out");
@@ -313,6 +341,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.fan_feed.branch = m.fans;
   add_loads(in, m, b, r);
   add_exciter(m, b);
+  b.check_shared();
   m.fuel_pump = load_named(m, "fuel_pump");
   m.ignition = load_named(m, "ignition");
   m.cluster = load_named(m, "cluster");

@@ -76,6 +76,14 @@ TEST(WiringModel, MoreThanTheNetworkHoldsIsSaidNotLost) {
   EXPECT_FALSE(wired(loads).missing.empty());
 }
 
+// A mistyped node of a switch would be a node of its own, and the relay never pull in.
+TEST(WiringModel, ANodeNothingElseReachesIsAFault) {
+  const auto r = wired(
+      "[wiring.switch.relay]\nfrom = \"bus\"\nto = \"body\"\ncoil_from = \"bsu\"\nclosed = [\"key\"]\n");
+  ASSERT_EQ(r.missing.size(), 1u);
+  EXPECT_EQ(r.missing[0], "wiring.switch.relay.coil_from");
+}
+
 // A name used twice would make two findings of one name: whoever reads them could not tell which is meant.
 TEST(WiringModel, ARunAndALoadOfOneNameAreSaid) {
   const auto r = wired(
