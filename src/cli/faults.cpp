@@ -6,7 +6,6 @@
 #include "cli/run.hpp"
 #include "proof/wiring_feeds.hpp"
 #include "quantity/print.hpp"
-#include "systems/wiring/carries.hpp"
 #include "systems/wiring/faults.hpp"
 
 namespace sw::cli {
@@ -24,8 +23,7 @@ struct InDuty {
 std::vector<InDuty> try_all(const Car& car, const DutySet& set, const std::vector<WiringFeed>& feeds) {
   std::vector<InDuty> all;
   for (auto& f : feeds)
-    all.push_back({set.courses[f.duty].key,
-                   wiring::try_faults(car.model<wiring::Model>(), f.feed, f.cranks ? wiring::start_s : 0, f.bay_k)});
+    all.push_back({set.courses[f.duty].key, wiring::try_faults(car.model<wiring::Model>(), f.feed, f.bay_k)});
   return all;
 }
 

@@ -75,9 +75,23 @@ void rows_of(Page& page, const SettingText& s) {
   }
 }
 
+/// Beside the settings themselves, lest someone takes them from the page and leaves what they break.
+void warning(Page& page, const SolveTold& told) {
+  constexpr std::size_t told_at_most = 3;
+  const auto harmed = told.harmed();
+  if (harmed.empty()) return;
+  std::string ids;
+  for (std::size_t i = 0; i < std::min(harmed.size(), told_at_most); ++i) ids += (i ? ", " : "") + clean(harmed[i]->id);
+  if (harmed.size() > told_at_most) ids += " and " + std::to_string(harmed.size() - told_at_most) + " more";
+  page.text(harm("Not by itself") + ": with this set and nothing else, " + ids +
+                " would lie past a limit that keeps people from harm, or close to it, or no longer be told (below)",
+            margin, margin);
+}
+
 void settings(Page& page, const SolveTold& told) {
   page.space();
   page.line(strong("SET"));
+  warning(page, told);
   int label = 0;
   for (auto& s : told.settings) label = std::max(label, seen(s.label));
   for (auto& s : told.settings) {

@@ -17,6 +17,12 @@ namespace sw {
 /// Paths of missing figures by the name of the one block that cannot run without them.
 using MissingOf = std::map<std::string, std::vector<std::string>, std::less<>>;
 
+/// The SI value of what may not have been given.
+template <class T>
+std::optional<double> given(const std::optional<T>& member) {
+  return member ? std::optional<double>(field_detail::to_number(*member)) : std::nullopt;
+}
+
 class Resolver {
  public:
   /// `fields` and `root` are those of the whole build; `evidence` its evidence; `spoilt` what could not be read of it.

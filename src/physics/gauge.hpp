@@ -18,6 +18,7 @@
 #include <span>
 
 #include "physics/sender.hpp"
+#include "quantity/customary.hpp"
 
 namespace sw::physics {
 
@@ -61,7 +62,7 @@ double exact_teeth(double driven_teeth, double shown_over_true);
 /// Turns of a cable that most heads show as a mile: 1000 (common practice; 940, 960 and 1020 exist, read the dial).
 inline constexpr double usual_head_turns_m = 1000 / 1609.344;
 /// 49 CFR 393.82: within 5 mph at 50 mph (8 km/h at 80 km/h).
-inline constexpr double us_speed_error_m_s = 5 * 0.44704, us_speed_at_m_s = 50 * 0.44704;
+inline constexpr double us_speed_error_m_s = 5 * mph_m_s, us_speed_at_m_s = 50 * mph_m_s;
 
 /// Least speed at which an input of a coil sensor sees its threshold. All inputs hang on it; its own is among them.
 struct CoilSensor {

@@ -12,7 +12,7 @@ constexpr double accepted_m3_s = 1e-10;     ///< residual still usable: 0.4 cm3 
 constexpr double root_straight_pa = 100.0;  ///< half-width of the straight piece of a square root
 constexpr double one_way_m3_s_pa = 1e-15;   ///< what a shut check valve or pump lets by: 1.8 cm3 an hour at 5 bar
 constexpr double usual_m3_s_pa = 1e-10;     ///< conductance the transient begins with
-constexpr double near_share = 1e-8;         ///< of a drop: so near a line's flow is searched, then stepped once
+constexpr double near_share = 1e-4;         ///< of a drop: so near a line's flow is searched; one step more squares it
 constexpr double far_pa = 1e5;              ///< greatest change of a pressure in one of its steps
 constexpr int most_newton = 40, most_transient = 60, most_stretches = 10, most_halvings = 10, most_line_steps = 60;
 

@@ -23,14 +23,26 @@ Slope r134a_saturation_pa(double temperature_k) {
   return {p, p * d, t == temperature_k};
 }
 
+// The logarithm of the pressure is nearly straight over 1/T, so Newton's steps there reach the last digit in three or
+// four, from a straight line between the ends.
 Slope r134a_saturation_k(double pressure_pa) {
-  double low = r134a_coldest_k, high = r134a_hottest_k;
-  const bool inside = pressure_pa >= r134a_saturation_pa(low).value && pressure_pa <= r134a_saturation_pa(high).value;
-  for (int i = 0; i < 60; ++i) {
-    const double mid = 0.5 * (low + high);
-    (r134a_saturation_pa(mid).value < pressure_pa ? low : high) = mid;
+  constexpr double low = r134a_coldest_k, high = r134a_hottest_k, aim = 1e-13;
+  constexpr int most_steps = 20;
+  static const double least = std::log(r134a_saturation_pa(low).value),
+                      most = std::log(r134a_saturation_pa(high).value);
+  const double wanted = std::log(pressure_pa);
+  double inverse = 1 / low + (wanted - least) / (most - least) * (1 / high - 1 / low);
+  inverse = std::clamp(inverse, 1 / high, 1 / low);
+  Slope p = r134a_saturation_pa(1 / inverse);
+  for (int i = 0; i < most_steps; ++i) {
+    const double t = 1 / inverse, by = (std::log(p.value) - wanted) * p.value / (t * t * p.slope);
+    const double next = std::clamp(inverse + by, 1 / high, 1 / low);
+    const bool there = std::abs(next - inverse) <= aim * inverse;
+    inverse = next;
+    p = r134a_saturation_pa(1 / inverse);
+    if (there) break;
   }
-  return {high, 1 / r134a_saturation_pa(high).slope, inside};
+  return {1 / inverse, 1 / p.slope, wanted >= least && wanted <= most};
 }
 
 Slope condensing_k(double air_in_k, double heat_w, double effectiveness, double air_w_k) {

@@ -5,10 +5,12 @@
 #include <cmath>
 #include <string>
 
+#include "quantity/customary.hpp"
+
 namespace sw::physics {
 namespace {
 
-constexpr double ice_k = 273.15, room_k = 298.15;
+constexpr double room_k = zero_celsius_k + 25;
 
 /// Straight line through two points, and its slope.
 Slope line(double x0, double y0, double x1, double y1, double x) {
@@ -160,7 +162,7 @@ SenderMatch match_of(std::span<const double> values, std::span<const double> fro
 
 Curve points_of(const ThermistorFamily& f) {
   Curve c;
-  for (std::size_t i = 0; i < f.points; ++i) c.x.push_back(ice_k + f.celsius[i]), c.y.push_back(f.ohm[i]);
+  for (std::size_t i = 0; i < f.points; ++i) c.x.push_back(zero_celsius_k + f.celsius[i]), c.y.push_back(f.ohm[i]);
   return c;
 }
 Curve points_of(const EndFamily& f, double low, double high) {

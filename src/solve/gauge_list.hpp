@@ -1,5 +1,6 @@
 #pragma once
 // The gauges with senders of a car, for the solvers that set them, with the tank's shape where a float goes by depth.
+#include "quantity/print.hpp"
 #include "solve/model_of.hpp"
 #include "systems/fuel/fuel.hpp"
 #include "systems/gauges/checks.hpp"
@@ -21,6 +22,11 @@ void each_dial(const Car& car, Look look) {
   auto& m = model_of<gauges::System>(car);
   for (auto* terms : {&gauges::fuel_terms, &gauges::temperature_terms, &gauges::pressure_terms})
     for (auto& dial : m.*terms->list) look(*terms, dial);
+}
+
+/// An error in words; what rounding leaves is none.
+inline std::string step_words(const gauges::Terms& t, const gauges::DialModel& m, double step) {
+  return print(step < 1e-9 * m.span() ? 0 : step, t.step, t.step_unit, 2);
 }
 
 /// Everything a usable gauge could be read with is missing from each: what to say.

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantity/customary.hpp"
 #include "quantity/print.hpp"
 #include "solve/gauge_list.hpp"
 #include "solve/list.hpp"
@@ -13,7 +14,7 @@ using gauges::DialModel;
 using gauges::Terms;
 
 constexpr double worth_it = 0.1;  ///< of what is allowed: less is no reason to key anything in anew
-constexpr double ice_k = 273.15, zero_f_k = 459.67 / 1.8;
+constexpr double zero_f_k = 459.67 / 1.8;
 constexpr std::string_view driven = "cruise";  ///< duty whose grounds are told beside the table
 
 /// What stands between the grounds on the road, by the time's mean; 0 where nothing does or it cannot be told.
@@ -55,18 +56,14 @@ class Grounds {
 std::vector<double> round_values(const Terms& t, const DialModel& m) {
   const bool degrees = t.kind.reference == Reference::absolute;
   const auto whole = [](double x) { return std::abs(x - std::round(x)) < 1e-6; };
-  const bool celsius = whole(m.gauge.low - ice_k) && whole(m.gauge.high - ice_k);
+  const bool celsius = whole(m.gauge.low - zero_celsius_k) && whole(m.gauge.high - zero_celsius_k);
   const double step = degrees ? (celsius ? 2.5 : 5 / 1.8) : m.span() / gauges::steps_of_range;
-  const double base = degrees ? (celsius ? ice_k : zero_f_k) : m.gauge.low;
+  const double base = degrees ? (celsius ? zero_celsius_k : zero_f_k) : m.gauge.low;
   std::vector<double> all{m.from};
   for (double k = std::floor((m.from - base) / step) + 1; base + k * step < m.to - 1e-9 * step; ++k)
     if (base + k * step > m.from + 1e-9 * step) all.push_back(base + k * step);
   all.push_back(m.to);
   return all;
-}
-
-std::string step_words(const Terms& t, const DialModel& m, double step) {
-  return print(step < 1e-9 * m.span() ? 0 : step, t.step, t.step_unit, 2);
 }
 
 class Tabling {

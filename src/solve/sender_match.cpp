@@ -47,10 +47,6 @@ Best search(DialModel m, const gauges::Instant& at) {
 }
 
 std::string ohms(double ohm) { return print(ohm, kind::resistance, "ohm", 3); }
-std::string step_words(const Terms& t, const DialModel& m, double step) {
-  return print(step < 1e-9 * m.span() ? 0 : step, t.step, t.step_unit, 2);
-}
-
 std::string network_words(const physics::SenderNetwork& n) {
   const std::string series = n.series_ohm > 0 ? ohms(n.series_ohm) + " in the lead" : "";
   if (!n.parallel_ohm) return series.empty() ? "no resistor" : series;
@@ -135,6 +131,7 @@ const Solver sender_match{
     .key = "sender-match",
     .title = "resistors between sender and gauge",
     .judged_by = all_readings,
+    .caution = Caution::fuel_fire,
     .formula =
         "of all pairs of E24 values from 1 ohm to 10 kohm, one in the lead and one from the sender's wire to its "
         "ground, and of either alone, the one with the least largest error of shown against true",

@@ -70,6 +70,9 @@ TEST(SolvePage, HarmElsewhereKeepsTheSettingsOut) {
     const Proof after = proof_of({mended(), wire});
     compare(before, after, "charging.balance", told);
     EXPECT_EQ(told.harmed().size(), hazard == Hazard::harm ? 1u : 0u);
+    // Said at the settings already, whether or not somebody asked to have them written.
+    told.settings.push_back({});
+    EXPECT_EQ(solve_page(told, {}, {}).find("Not by itself") != std::string::npos, hazard == Hazard::harm);
     if (hazard == Hazard::harm) {
       EXPECT_NE(solve_page(told, {}, {}).find("Not written"), std::string::npos);
       EXPECT_NE(solve_json(told).find("\"kept_out_by\": [\n    \"" + wire.id), std::string::npos) << solve_json(told);

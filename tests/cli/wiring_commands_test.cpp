@@ -55,6 +55,21 @@ TEST(WiringCommands, StatesShowWhoIsFedWhen) {
   }
 }
 
+/// A lamp as large as a headlamp's between coil and exciter keeps the engine running with the key off.
+TEST(WiringCommands, AStateThatIsWrongIsMarkedAndTold) {
+  const Scratch scratch;
+  const std::string file =
+      scratch.file("car.toml", "base = \"" + demo + "\"\n[wiring.load.charge_lamp]\ncurrent = \"4 A\"\n");
+  const Ran r = ran({"states", file});
+  EXPECT_NE(r.out.find("ignition: must be dead here"), std::string::npos) << r.out;
+  EXPECT_NE(r.out.find("backwards through charge_lamp"), std::string::npos) << r.out;
+  const auto page = nlohmann::json::parse(ran({"states", file, "--json"}).out);
+  bool told = false;
+  for (auto& s : page["states"])
+    if (s.contains("not_as_it_must_be")) told |= s["not_as_it_must_be"].front() == "ignition";
+  EXPECT_TRUE(told);
+}
+
 TEST(WiringCommands, ABuildWithoutWiringIsSaid) {
   const Scratch scratch;
   EXPECT_EQ(ran({"states", scratch.file("car.toml", "[vehicle]\nweight = \"3000 lb\"\n")}).code, 3);

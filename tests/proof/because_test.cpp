@@ -47,9 +47,9 @@ struct Cranked {
   double margin_with(const std::string& path, double by) const {
     Build moved = b;
     EXPECT_TRUE(shift(moved, path, by)) << path;
-    return *Judging(moved, "cold-crank").all().at(index).margin();
+    return Judging(moved, "cold-crank").all().at(index).margin().value();
   }
-  double margin() const { return *j.all()[index].margin(); }
+  double margin() const { return j.all()[index].margin().value(); }
 
   Build b = hand_car();
   Judging j{b, "cold-crank"};

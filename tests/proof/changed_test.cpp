@@ -14,7 +14,7 @@ struct Asked {
     while (judging.all().at(index).requirement->id != id) ++index;
   }
   Question with(double half_width) const { return {build, judging.set(), judging.all(), index, half_width, moves, {}}; }
-  double margin() const { return *judging.all()[index].margin(); }
+  double margin() const { return judging.all()[index].margin().value(); }
 
   Build build;
   Judging judging;

@@ -15,13 +15,13 @@ Judged with(Verdict v) {
 }
 
 TEST(Judge, MarginIsTheDistanceToTheNearerLimit) {
-  EXPECT_EQ(*with({.predicted = 3.0, .high = 5.0}).margin(), 2.0);
-  EXPECT_EQ(*with({.predicted = 7.0, .high = 5.0}).margin(), -2.0);
-  EXPECT_EQ(*with({.predicted = 3.0, .low = 2.5}).margin(), 0.5);
-  EXPECT_EQ(*with({.predicted = 3.0, .low = 1.0, .high = 4.0}).margin(), 1.0);
-  EXPECT_EQ(*with({.predicted = 0.0, .low = 1.0, .high = 4.0}).margin(), -1.0);
-  EXPECT_EQ(*with({.rule = true}).margin(), 1.0);
-  EXPECT_EQ(*with({.rule = false}).margin(), -1.0);
+  EXPECT_EQ(with({.predicted = 3.0, .high = 5.0}).margin().value(), 2.0);
+  EXPECT_EQ(with({.predicted = 7.0, .high = 5.0}).margin().value(), -2.0);
+  EXPECT_EQ(with({.predicted = 3.0, .low = 2.5}).margin().value(), 0.5);
+  EXPECT_EQ(with({.predicted = 3.0, .low = 1.0, .high = 4.0}).margin().value(), 1.0);
+  EXPECT_EQ(with({.predicted = 0.0, .low = 1.0, .high = 4.0}).margin().value(), -1.0);
+  EXPECT_EQ(with({.rule = true}).margin().value(), 1.0);
+  EXPECT_EQ(with({.rule = false}).margin().value(), -1.0);
   EXPECT_FALSE(with({.missing = {"a.b"}}).margin());
 }
 

@@ -31,7 +31,7 @@ std::size_t check_levers(const std::string& change, const std::string& duty) {
   for (std::size_t i = 0; i < j.all().size(); ++i) {
     for (auto& l : levers({b, j.set(), j.all(), i, 0.0, s})) {
       ++offered;
-      EXPECT_LT(*j.all()[i].margin(), 0) << "a lever for what holds";
+      EXPECT_LT(j.all()[i].margin().value(), 0) << "a lever for what holds";
       EXPECT_FALSE(words(l).empty());
       auto* f = find_field(build_fields(), l.path);
       EXPECT_TRUE(f && f->lever) << l.path << " is nothing the shop can choose";
@@ -95,8 +95,8 @@ TEST(Levers, NoPulleySatisfiesSpeedLimitAndOutput) {
   for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
   const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
   const std::size_t balance = index_of(j, "charging.balance"), rotor = index_of(j, "charging.alternator-speed");
-  ASSERT_LT(*j.all()[balance].margin(), 0);
-  ASSERT_LT(*j.all()[rotor].margin(), 0);
+  ASSERT_LT(j.all()[balance].margin().value(), 0);
+  ASSERT_LT(j.all()[rotor].margin().value(), 0);
   const auto c = conflict({b, j.set(), j.all(), balance, 0.0, s});
   ASSERT_TRUE(c);
   EXPECT_EQ(c->other, rotor);
@@ -150,7 +150,7 @@ TEST(Levers, AThickerWireComesFirstAndItsFuseProtectsIt) {
   EXPECT_EQ(all[0].path, "wiring.load.big.gauge");
   const Build changed = with(hand_car(change), all[0]);
   Judging j(changed, "hot-idle");
-  EXPECT_GE(*j.one("wiring.wire-current", "hot-idle", "big").margin(), 0);
+  EXPECT_GE(j.one("wiring.wire-current", "hot-idle", "big").margin().value(), 0);
   EXPECT_EQ(j.one("wiring.fuse-wire", {}, "big").verdict.rule, true);
 }
 

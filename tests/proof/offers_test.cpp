@@ -21,7 +21,7 @@ TEST(Offers, PartsThatHoldAreOffersInTheirOrder) {
   for (auto& c : j.set().courses) wanted.push_back(c.key == "hot-idle");
   const Study s = study(b, j.set(), j.all(), {.wanted = wanted, .threads = 2});
   const Question q{b, j.set(), j.all(), index_of(j, "cooling.coolant-temperature"), 0.0, s};
-  ASSERT_LT(*j.all()[q.index].margin(), 0);
+  ASSERT_LT(j.all()[q.index].margin().value(), 0);
   const auto tried = swaps(b, j.set(), wanted);
   const auto good = parts_that_hold(q, tried);
   ASSERT_FALSE(good.empty());

@@ -35,12 +35,12 @@ struct Weak {
 
 TEST(Trial, WhatMendsOneDutyAndBreaksAnotherIsNoRemedy) {
   const Weak w;
-  ASSERT_LT(*w.base[w.index].margin(), 0);
+  ASSERT_LT(w.base[w.index].margin().value(), 0);
   const Question q = w.question();
   const Build good = hand_car(strong_fans), bad = hand_car(strong_fans + more_in_rain);
   EXPECT_TRUE(Trial(q, good).mends());
   Trial rain(q, bad);
-  EXPECT_GE(*rain.margin(), 0) << "it holds in its own duty";
+  EXPECT_GE(rain.margin().value(), 0) << "it holds in its own duty";
   EXPECT_FALSE(rain.harms_own(true)) << "and breaks nothing there";
   EXPECT_TRUE(rain.harms_any(true)) << "but leaves the car short of current in the rain";
   EXPECT_FALSE(rain.mends());

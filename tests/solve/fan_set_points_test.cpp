@@ -28,7 +28,7 @@ Build never_off() {
 
 TEST(SolveFanSetPoints, WhatIsFoundHoldsByTheRequirements) {
   const Build b = never_off();
-  EXPECT_LT(*Judging(b, "hot-idle").one("cooling.fan-set-points").margin(), 0);
+  EXPECT_LT(Judging(b, "hot-idle").one("cooling.fan-set-points").margin().value(), 0);
   const Solution s = solved(b);
   ASSERT_TRUE(s.solved()) << s.trouble;
   ASSERT_EQ(s.settings.size(), 4u) << "on and off of two fans";

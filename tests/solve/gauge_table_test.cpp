@@ -30,7 +30,7 @@ TEST(SolveGaugeTable, WhatIsFoundHoldsByTheReading) {
   for (const std::string& change :
        {coolant, coolant + other, coolant + "programs = \"volts\"\n", coolant + "programs = \"volts\"\n" + other}) {
     const Build b = hand_car(change);
-    EXPECT_LT(*Judging(b, "hot-idle").one("gauges.temperature-reading", {}, "coolant").margin(), 0);
+    EXPECT_LT(Judging(b, "hot-idle").one("gauges.temperature-reading", {}, "coolant").margin().value(), 0);
     const Solution s = solved(b);
     ASSERT_TRUE(s.solved()) << s.trouble;
     ASSERT_EQ(s.settings.size(), 1u);

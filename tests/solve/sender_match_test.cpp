@@ -38,13 +38,13 @@ TEST(SolveSenderMatch, WhatIsFoundHoldsByTheReading) {
   const Build b = hand_car(
       "[gauges.fuel.tank]\nhow = \"balance\"\nexpects = [[0, \"80 ohm\"], [0.5, \"58 ohm\"], [1, \"30 ohm\"]]\n"
       "sender_family = \"240-33\"\n");
-  EXPECT_LT(*Judging(b, "hot-idle").one("gauges.fuel-reading").margin(), 0);
+  EXPECT_LT(Judging(b, "hot-idle").one("gauges.fuel-reading").margin().value(), 0);
   const Solution s = solved(b);
   ASSERT_TRUE(s.solved()) << s.trouble;
   ASSERT_EQ(s.settings.size(), 2u);
   EXPECT_EQ(s.settings[0].path, "gauges.fuel.tank.series");
   EXPECT_EQ(s.settings[1].path, "gauges.fuel.tank.parallel");
-  EXPECT_GE(*Judging(with(b, s), "hot-idle").one("gauges.fuel-reading").margin(), 0);
+  EXPECT_GE(Judging(with(b, s), "hot-idle").one("gauges.fuel-reading").margin().value(), 0);
   EXPECT_FALSE(s.because.empty());
 }
 

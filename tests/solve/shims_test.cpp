@@ -26,9 +26,9 @@ TEST(SolveShims, OneShimByHandAndTheRequirementAgrees) {
   EXPECT_EQ(s.settings[0].path, "belts.belt.side.pulley.steering.shim");
   EXPECT_NEAR(s.settings[0].value / inch, 0.060, 1e-9);
   auto& p = std::get<belts::Input>(b.inputs).belt.entries.back().second.pulley.entries[0].second;
-  EXPECT_LT(*Judging(b, "hot-idle").one("belts.line").margin(), 0);
+  EXPECT_LT(Judging(b, "hot-idle").one("belts.line").margin().value(), 0);
   p.shim = Length{s.settings[0].value};
-  EXPECT_GE(*Judging(b, "hot-idle").one("belts.line").margin(), 0);
+  EXPECT_GE(Judging(b, "hot-idle").one("belts.line").margin().value(), 0);
 }
 
 // With shims already there the answer is the whole stack, not what to add.

@@ -1,15 +1,6 @@
 #include "systems/air_conditioning/air_conditioning.hpp"
 
 namespace sw::air_conditioning {
-namespace {
-
-std::optional<double> given(const auto& member) {
-  if (!member) return std::nullopt;
-  return field_detail::to_number(*member);
-}
-
-}  // namespace
-
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   m.fitted = r.get(in.fitted, 0) > 0;

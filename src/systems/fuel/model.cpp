@@ -14,9 +14,6 @@ constexpr double tube_rough_m = 1.5e-6, hose_rough_m = 5e-6;
 constexpr double most_fed_share = 0.97;  ///< of its free flow: more a pump is not asked for, it is starved then
 constexpr std::string_view lines_block = "fuel.lines";
 
-std::optional<double> si(const auto& member) {
-  return member ? std::optional(field_detail::to_number(*member)) : std::nullopt;
-}
 YesNo yes_no_of(const std::optional<bool>& member, const Resolver& r) {
   return {member, member ? std::string() : r.path_of(&member)};
 }
@@ -43,9 +40,9 @@ void resolve_tank(const Input& in, Model& m, Resolver& r) {
   m.bonded = yes_no_of(t.bonded, r);
   m.rollover = yes_no_of(t.rollover_valve, r);
   auto& p = in.pick_up;
-  m.side_m = si(p.from_side);
+  m.side_m = given(p.from_side);
   if (!m.side_m) m.side_path = r.path_of(&p.from_side);
-  m.front_m = si(p.from_front);
+  m.front_m = given(p.from_front);
   m.pick_height_m = r.need(p.height);
   m.cell_width_m = r.get(p.cell_width, 0);
   m.cell_length_m = r.get(p.cell_length, 0);
@@ -77,7 +74,7 @@ void resolve_pump(const Input& in, Model& m, Resolver& r) {
   }
   m.rated_v = r.get(p.at_voltage, r.usual_rated_v());
   m.pump_a = m.engine_driven ? 0.0 : r.need(p.current);
-  m.relief_pa = si(p.relief);
+  m.relief_pa = given(p.relief);
   if (!m.relief_pa) m.relief_path = r.path_of(&p.relief);
   m.needed_pa = r.need(p.needed_margin);
   m.check_valve = r.need(p.check_valve) > 0;
@@ -94,11 +91,11 @@ RunModel run_of(const std::string& list, const std::string& name, const Run& run
               r.need(run.losses)};
   out.beside_m = r.need(run.beside_exhaust);
   out.view = run.view;
-  out.exhaust_m = si(run.exhaust_distance);
+  out.exhaust_m = given(run.exhaust_distance);
   out.exhaust_path = r.path_of(&run.exhaust_distance);
-  out.rating_pa = si(run.rating);
+  out.rating_pa = given(run.rating);
   out.rating_path = r.path_of(&run.rating);
-  out.age_s = si(run.age);
+  out.age_s = given(run.age);
   out.age_path = r.path_of(&run.age);
   return out;
 }
@@ -156,7 +153,7 @@ void resolve_ends(const Input& in, Model& m, const Resolver& r) {
 void resolve_regulator(const Input& in, Model& m, Resolver& r) {
   auto& g = in.regulator;
   m.regulator = g.place.value_or(RegulatorPlace::rail);
-  m.set_pa = si(g.pressure);
+  m.set_pa = given(g.pressure);
   if (m.regulator != RegulatorPlace::none) r.need(g.pressure, lines_block);
   m.set_path = r.path_of(&g.pressure);
   m.least_drop_pa = r.need(g.least_drop);
@@ -172,11 +169,11 @@ void resolve_regulator(const Input& in, Model& m, Resolver& r) {
 
 void resolve_injection(const Input& in, Model& m, Resolver& r) {
   auto& j = in.injectors;
-  m.injectors = si(j.count);
-  m.injector_kg_s = si(j.flow);
+  m.injectors = given(j.count);
+  m.injector_kg_s = given(j.flow);
   m.injector_pa = r.need(j.at_pressure);
-  m.told_pa = si(in.calibration.pressure);
-  m.told_kg_s = si(in.calibration.injector_flow);
+  m.told_pa = given(in.calibration.pressure);
+  m.told_kg_s = given(in.calibration.injector_flow);
   m.trim = r.need(in.calibration.trim);
   if (!j.count) m.injector_missing.push_back(r.path_of(&j.count));
   if (!j.flow) m.injector_missing.push_back(r.path_of(&j.flow));
@@ -193,7 +190,7 @@ void resolve_filters(const Input& in, Model& m, Resolver& r, pipes::Line& before
   for (auto& [name, f] : in.filter) {
     const bool early = f.place == FilterPlace::before_pump;
     (early ? before : feed).filters_pa_s_m3 += r.need(f.drop) / r.need(f.at_flow);
-    m.filters.push_back({name, early, si(f.micron), f.micron ? "" : r.path_of(&f.micron)});
+    m.filters.push_back({name, early, given(f.micron), f.micron ? "" : r.path_of(&f.micron)});
   }
 }
 
@@ -302,7 +299,7 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.reid_pa = r.need(in.reid_pressure);
   m.vapour_ratio = r.need(in.usual_vapour);
   m.exhaust_k = r.need(in.exhaust_surface);
-  m.range_m = si(in.range_wanted);
+  m.range_m = given(in.range_wanted);
   m.stops_with_engine = yes_no_of(in.cut_off.engine_stopped, r);
   m.stops_on_impact = yes_no_of(in.cut_off.impact, r);
   return m;

@@ -7,12 +7,6 @@
 namespace sw::gauges {
 namespace {
 
-template <class T>
-std::optional<double> given(const std::optional<T>& member) {
-  if (!member) return std::nullopt;
-  return field_detail::to_number(*member);
-}
-
 /// What of a dial's own figures are there; those that are not are named for that dial alone.
 template <class D>
 class DialReader {

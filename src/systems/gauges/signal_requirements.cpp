@@ -10,7 +10,6 @@ namespace sw::gauges {
 namespace {
 
 constexpr double pi = std::numbers::pi;
-constexpr double mph_m_s = 0.44704;
 
 Because speed_line(std::string what, double m_s) { return told(std::move(what), m_s, kind::speed, "mph"); }
 Because turns_line(std::string what, double per_m) {

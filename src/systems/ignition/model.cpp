@@ -13,11 +13,6 @@ constexpr double usual_coil_w[] = {40, 20, 12};
 constexpr double points_stand_a = 5;  ///< contact points (common practice: 4 to 5 A, above it they burn)
 constexpr double rested_v = 12.6;     ///< a rested battery of a 12 V car
 
-std::optional<double> given(const auto& member) {
-  if (!member) return std::nullopt;
-  return field_detail::to_number(*member);
-}
-
 std::optional<physics::Interpolant> curve_of(const std::optional<Curve>& in, Resolver& r) {
   if (!in) return std::nullopt;
   auto f = physics::Interpolant::make(*in);

@@ -10,11 +10,6 @@ namespace {
 constexpr double minute_s = 60;
 constexpr std::string_view store_block = "vacuum.store", volumes_block = "vacuum.volumes";
 
-std::optional<double> given(const auto& member) {
-  if (!member) return std::nullopt;
-  return field_detail::to_number(*member);
-}
-
 PumpModel pump_of(const Pump& in, Resolver& r) {
   PumpModel p{.cut_in_pa = r.need(in.cut_in, store_block), .cut_out_pa = r.need(in.cut_out, store_block)};
   if (in.cut_in && in.cut_out && in.cut_in->si >= in.cut_out->si)

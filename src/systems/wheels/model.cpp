@@ -4,12 +4,6 @@
 namespace sw::wheels {
 namespace {
 
-template <class T>
-std::optional<double> given(const std::optional<T>& member) {
-  if (!member) return std::nullopt;
-  return field_detail::to_number(*member);
-}
-
 /// Speed letters, km/h (ECE R30 and T&RA, from memory).
 constexpr double letter_km_h[] = {150, 160, 170, 180, 190, 200, 210, 240, 270, 300};
 static_assert(std::size(letter_km_h) == std::size(speed_names));

@@ -73,7 +73,7 @@ constexpr Port writes[] = {
     {"ground.support", &kind::voltage, "V", "radiator support above the battery's earthed post"}};
 static_assert(std::size(writes) == write_count);
 
-constexpr double unfed_v = 1e-3;
+constexpr double unfed_v = 1e-3;  ///< below it a load is not fed: two grounds differ by so much
 
 struct Work {
   dc::Network network;

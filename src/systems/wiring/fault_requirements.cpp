@@ -20,7 +20,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   Verdict v{.row = row,
             .fix_hint = "a second strap beside the one that may be lost, or a fuse where the current goes instead"};
   std::string burnt, lost;
-  const auto all = try_faults(m, feed, cranks ? start_s : 0, bay_of(run));
+  const auto all = try_faults(m, feed, bay_of(run));
   for (auto& fault : all) {
     if (!fault.solved) lost = "the network has no solution with " + fault.fault;
     for (auto& h : fault.happens) {

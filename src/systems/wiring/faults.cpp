@@ -63,13 +63,6 @@ struct Seen {
   double volts(std::size_t branch) const { return network.branches[branch].closed ? solution.load_v[branch] : 0.0; }
 };
 
-template <class Visit>
-void each_wire(const Model& m, Visit visit) {
-  for (auto& c : m.runs) visit(c);
-  for (auto& l : m.loads) visit(l.wire);
-  visit(m.fan_feed);
-}
-
 /// The network with one fault, followed until no further fuse opens.
 class Trying {
  public:
@@ -163,13 +156,14 @@ class Trying {
 
 }  // namespace
 
-std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds, std::optional<double> bay_k) {
+std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, std::optional<double> bay_k) {
   std::vector<FaultRun> all;
   dc::Network network = m.network;
   set_feed(m, feed, network);
   dc::Solution s;
   settle(m, network, s);
   if (!s.summary.usable()) return all;
+  const double seconds = feed.state & bit(Condition::start) ? start_s : 0;
   const Seen healthy{network, s};
   for (auto& fault : faults_of(m, network)) all.push_back(Trying(m, healthy, fault).told(fault, seconds, bay_k));
   return all;

@@ -34,9 +34,9 @@ struct FaultRun {
   std::vector<Happens> happens;  ///< gravest first
 };
 
-/// Every fault at that feed. `seconds`: how long it lasts, 0 for good: a cable stands more for the time of a start.
+/// Every fault at that feed: while it starts for the seconds of a start, for which a cable stands more, else for good.
 /// `bay_k`: air under the bonnet. Empty where the network has no solution without any.
-std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, double seconds, std::optional<double> bay_k = {});
+std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, std::optional<double> bay_k = {});
 
 /// In words with its figures: "shift_cable burns: 121 A".
 std::string tell(const Happens& h);

@@ -23,14 +23,6 @@ double share_of(const Model& m, const Conductor& c) {
   return 1;
 }
 
-/// Every wire with what it carries.
-template <class Visit>
-void each_wire(const Model& m, Visit visit) {
-  for (auto& c : m.runs) visit(c);
-  for (auto& l : m.loads) visit(l.wire);
-  visit(m.fan_feed);
-}
-
 }  // namespace
 
 /// The network solved again at a row. The run's rows hold what the block read.

@@ -1,25 +1,19 @@
 #include <algorithm>
 #include <cmath>
-#include <map>
 
-#include "model/duty.hpp"
-#include "quantity/print.hpp"
-#include "systems/wiring/laid.hpp"
+#include "systems/wiring/builder.hpp"
 #include "systems/wiring/states.hpp"
 
 namespace sw::wiring {
 namespace {
-
-constexpr double regulation_ohm =
-    0.001;  ///< fall of the regulated voltage with current: 0.1 V over 100 A (common practice)
 
 /// Current goes with volts to this power. A filament's: Fink and Beaty, Standard Handbook for Electrical Engineers,
 /// 11th ed. (1978), p. 22-8, as quoted by an encyclopedia (Lamp rerating). A fan or pump motor's lies between a torque
 /// that stays (0) and one that goes with the square of a speed that goes with the volts (2): common practice.
 constexpr double lamp_power = 0.55, motor_power = 1.5;
 /// Share of its rated volts down to which a load keeps its constant current or power (common practice for regulated
-/// electronics), and of the nominal volts for the starter, whose current the engine's torque holds.
-constexpr double current_kept_from = 0.45, power_kept_from = 0.6, starter_kept_from = 0.4;
+/// electronics).
+constexpr double current_kept_from = 0.45, power_kept_from = 0.6;
 
 /// Share of the nominal volts that closes any sound relay (common practice: 8 V of 12 V).
 constexpr double pull_in_share = 2.0 / 3;
@@ -34,119 +28,6 @@ constexpr double trio_ohm = 0.2, field_ohm = 4;
 /// Feed and ground of a load whose wire nobody gave: one wire hardly moves the bus, and its own findings wait for the
 /// gauge (common practice: 2 m each way of 14 AWG with its joints).
 constexpr double usual_feed_ohm = 0.04;
-
-/// Node of the alternator's exciter. The machine itself holds it at its own volts once it turns; loads reach it.
-constexpr std::string_view exciter = "exciter";
-
-class Builder {
- public:
-  Builder(Model& m, Resolver& r) : m_(m), r_(r) {
-    nodes_["ground"] = dc::ground;
-    m_.node_names.push_back("ground");
-  }
-
-  dc::NodeIndex node(const std::string& name) {
-    auto it = nodes_.find(name);
-    if (it != nodes_.end()) return it->second;
-    if (m_.network.node_count == dc::most_nodes) {
-      r_.fault_at("wiring.run", "at most " + std::to_string(dc::most_nodes) + " nodes can be joined; \"" + name +
-                                    "\" is one too many");
-      return dc::ground;
-    }
-    m_.node_names.push_back(name);
-    return nodes_[name] = m_.network.add_node();
-  }
-  bool joined(const std::string& name) const { return nodes_.contains(name); }
-  /// The node a load hangs on: one that a run reaches, else a fault at `member`.
-  dc::NodeIndex known(const std::string& given, const char* usual, const void* member) {
-    const std::string name = given.empty() ? usual : given;
-    // A run that could not be read may be the one that reaches it.
-    if (!joined(name) && !given.empty() && name != exciter && !r_.spoilt("wiring.run") && !r_.spoilt("wiring.switch")) {
-      std::vector<std::string_view> all;
-      for (auto& [n, index] : nodes_) all.push_back(n);
-      const auto near = nearest(name, all);
-      r_.fault(member, "no run reaches a node \"" + name + "\"",
-               near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?");
-    }
-    return node(name);
-  }
-
-  /// The node a switch hangs on, which something else must reach as well: a mistyped name would be a node of its own.
-  dc::NodeIndex shared(const std::string& name, const void* member) {
-    const auto at = node(name);
-    shared_.push_back({at, name, member});
-    return at;
-  }
-  void check_shared() {
-    for (auto list : {"wiring.run", "wiring.switch", "wiring.load", "wiring.fans"})
-      if (r_.spoilt(list)) return;
-    for (auto& s : shared_) {
-      int ends = 0;
-      for (auto& b : m_.network.all()) ends += (b.from == s.at) + (b.to == s.at);
-      if (ends > 1 || s.at == dc::ground) continue;
-      std::vector<std::string_view> others;
-      for (auto& [n, index] : nodes_)
-        if (n != s.name) others.push_back(n);
-      const auto near = nearest(s.name, others);
-      r_.fault(s.member, "nothing else reaches the node \"" + s.name + "\"",
-               near.empty() ? "" : "did you mean \"" + std::string(near) + "\"?");
-    }
-  }
-
-  std::size_t add(const dc::Branch& b) {
-    // One is kept for what a fault adds (faults.cpp).
-    if (m_.network.branch_count + 1 < dc::most_branches) return m_.network.add(b);
-    r_.fault_at("wiring", "at most " + std::to_string(dc::most_branches - 1) + " runs, switches and loads together");
-    return 0;
-  }
-
-  /// Resistance from gauge, length and joints at the zone's temperature, or as measured; without a gauge `usual_ohm`,
-  /// where one is allowed.
-  Conductor conductor(const std::string& place, const Wire& w, const std::optional<Resistance>& measured,
-                      std::optional<double> usual_ohm = std::nullopt) {
-    Conductor c{.place = place};
-    if (w.gauge) {
-      c.sized = true;
-      c.area_m2 = w.gauge->si;
-      c.laid = laid(w, r_);
-      c.ampacity_a = ampacity(c).current_a;
-    } else {
-      c.gauge_path = r_.path_of(&w.gauge);
-    }
-    c.unfused = w.unfused.value_or(false);
-    if (c.unfused && w.fuse)
-      r_.fault(&w.unfused, "a fuse is given and said not to be there", "take one of the two out");
-    if (w.fuse) {
-      c.fused = true;
-      c.fuse_a = w.fuse->si;
-    } else {
-      c.fuse_path = r_.path_of(&w.fuse);
-    }
-    if (measured)
-      c.resistance_ohm = measured->si;
-    else if (!w.gauge && usual_ohm)
-      c.resistance_ohm = *usual_ohm;
-    else
-      c.resistance_ohm =
-          ohm_per_m(w.zone.value_or(Zone::engine_bay), r_.need(w.gauge)) * r_.need(w.length) + r_.get(w.joints, 0);
-    if (!measured) {
-      c.length_m = r_.get(w.length, 0);
-      c.joints_ohm = r_.get(w.joints, 0);
-    }
-    return c;
-  }
-
- private:
-  Model& m_;
-  Resolver& r_;
-  std::map<std::string, dc::NodeIndex> nodes_;
-  struct Shared {
-    dc::NodeIndex at;
-    std::string name;
-    const void* member;
-  };
-  std::vector<Shared> shared_;
-};
 
 /// `member` is the list of lines itself, `path` where it is missing.
 Logic logic_of(const std::vector<std::string>& lines, const std::string& path, Resolver& r) {
@@ -238,7 +119,6 @@ void add_loads(const Input& in, Model& m, Builder& b, Resolver& r) {
         break;
     }
     l.wire.branch = b.add(branch);
-    if (load.to == exciter) m.exciter_feeds.push_back(m.loads.size());
     m.loads.push_back(std::move(l));
   }
 }
@@ -274,10 +154,7 @@ void add_sources(const Input& in, Model& m, Builder& b) {
   machine.sense_plus = sense == Sense::own ? m.n_alternator : sense == Sense::bus ? m.n_bus : m.n_battery;
   machine.sense_minus = sense == Sense::own ? m.n_case : dc::ground;
   m.alternator = b.add(machine);
-  m.starter = b.add({.from = m.n_starter,
-                     .to = m.n_block,
-                     .closed = false,
-                     .law = dc::ConstantCurrent{0, starter_kept_from * m.nominal_v}});
+  m.starter = b.add({.from = m.n_starter, .to = m.n_block, .closed = false, .law = dc::ConstantCurrent{}});
 }
 
 /// The runs that carry the charging current: those on a shortest path from the alternator to the battery.
@@ -349,48 +226,6 @@ Model System::resolve(const Input& in, Resolver& r) {
   if (m.charge_path.empty()) r.lacks("wiring.run: a way from \"alternator\" to \"battery\"");
   m.pump_fed = pump_fed(m);
   return m;
-}
-
-std::optional<std::size_t> load_named(const Model& m, std::string_view name) {
-  for (std::size_t i = 0; i < m.loads.size(); ++i)
-    if (m.loads[i].wire.place == name) return i;
-  return std::nullopt;
-}
-
-std::string trouble(const Model& m, const dc::Summary& s) {
-  if (s.usable()) return {};
-  std::string text = "the car's electrical network (wiring) has no solution: " + std::string(s.reason);
-  if (s.outcome == dc::Outcome::not_converged)
-    return text + "; " + print(s.worst_residual_a, kind::current, "A", 3) + " are left over at " +
-           m.node_names.at(s.worst_node);
-  const auto named = [&](const Conductor& c) {
-    if (s.worst_branch >= 0 && c.branch == static_cast<std::size_t>(s.worst_branch)) text += ", of " + c.place;
-  };
-  for (auto& c : m.runs) named(c);
-  for (auto& l : m.loads) named(l.wire);
-  for (auto& sw : m.switches)
-    if (s.worst_branch >= 0 && sw.branch == static_cast<std::size_t>(s.worst_branch)) text += ", of " + sw.place;
-  named(m.fan_feed);
-  return text;
-}
-
-void set_feed(const Model& m, const Feed& feed, dc::Network& n) {
-  n.branches[m.battery].law = dc::Battery{feed.emf_v, feed.battery_ohm};
-  n.branches[m.alternator].law = dc::RegulatedSource{feed.set_v, std::max(0.0, feed.alternator_a), regulation_ohm};
-  n.branches[m.alternator].closed = feed.alternator_a > 0;
-  n.branches[m.starter].law = dc::ConstantCurrent{feed.starter_a, starter_kept_from * m.nominal_v};
-  n.branches[m.starter].closed = feed.starter_a > 0;
-  n.branches[m.fans].law = dc::PowerLaw{std::max(feed.fan_a, 1e-6), feed.fan_v, 1};
-  n.branches[m.fans].closed = feed.fan_a > 0;
-  for (auto& load : m.loads) n.branches[load.wire.branch].closed = load.when.holds(feed.state);
-  for (auto& s : m.switches) {
-    n.branches[s.branch].closed = s.closed.holds(feed.state);
-    if (s.coil) n.branches[*s.coil].closed = n.branches[s.branch].closed;
-  }
-  if (!m.field) return;
-  const bool gives = feed.alternator_a > 0;
-  n.branches[*m.to_exciter].closed = gives;
-  n.branches[*m.field].closed = !gives;
 }
 
 }  // namespace sw::wiring

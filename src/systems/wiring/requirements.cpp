@@ -106,7 +106,6 @@ constexpr Requirement all[] = {
      .unit = "s",
      .source = "ISO 8820-3 (from memory)",
      .formula = "shortest time a blade fuse carries the inrush, against how long it lasts",
-     .needs = protects::needs,
      .own_missing = true,
      .evaluate = inrush::evaluate},
     {.id = "wiring.must-run",
@@ -117,7 +116,6 @@ constexpr Requirement all[] = {
      .source = "common practice",
      .formula = "network solved in the states of key, engine and gear; volts at the load against the least it needs, "
                 "else half the nominal",
-     .needs = protects::needs,
      .own_missing = true,
      .evaluate = must_run::evaluate},
     {.id = "wiring.must-stop",
@@ -128,7 +126,6 @@ constexpr Requirement all[] = {
      .source = "common practice",
      .formula = "network solved in the states of key, engine and gear, back-feed through lamps, coils and the machine "
                 "counted; volts at the load against a quarter of the nominal",
-     .needs = protects::needs,
      .own_missing = true,
      .evaluate = must_stop::evaluate},
     {.id = "wiring.one-fault",

@@ -9,20 +9,29 @@ constexpr unsigned always = bit(Condition::always), accessory_bit = bit(Conditio
                    key = bit(Condition::key), turning = bit(Word::turning), oil = bit(Word::oil_pressure);
 constexpr unsigned driven = always | key | accessory_bit | bit(Condition::running) | turning | oil | bit(Word::in_gear);
 
-/// What the search leaves at a node that nothing feeds.
-constexpr double nothing_v = 1e-4;
-/// Rest volts of a battery over the nominal, its resistance, and a machine that gives enough: what is fed does not hang
-/// on them (common practice).
-constexpr double rest_share = 1.05, set_share = 1.175, battery_ohm = 0.01, machine_a = 60, starter_share_a = 12;
+/// What the search leaves at a node that nothing feeds, and what a voltmeter still shows.
+constexpr double nothing_v = 1e-4, shown_v = 0.05;
+/// Rest volts of a battery and set volts of a machine over the nominal, a battery's resistance, a starter's amperes a
+/// nominal volt, and a machine that gives whatever is asked: what is fed does not hang on them (common practice).
+constexpr double rest_share = 1.05, set_share = 1.175, battery_ohm = 0.01, machine_a = 1000, starter_share_a = 12;
 
+/// With the starter still: who feeds its solenoid decides whether it turns. A battery that is charged takes nothing
+/// from a machine that gives.
 Feed feed_of(const Model& m, unsigned bits) {
-  const bool starts = (bits & bit(Condition::start)) != 0, turns = (bits & turning) != 0;
-  return {.alternator_a = turns && !starts ? machine_a : 0,
+  const bool gives = (bits & turning) != 0 && (bits & bit(Condition::start)) == 0;
+  return {.alternator_a = gives ? machine_a : 0,
           .set_v = set_share * m.nominal_v,
-          .emf_v = rest_share * m.nominal_v,
+          .emf_v = (gives ? set_share : rest_share) * m.nominal_v,
           .battery_ohm = battery_ohm,
-          .starter_a = starts ? starter_share_a * m.nominal_v : 0,
+          .starter_a = 0,
           .state = bits};
+}
+
+/// Key at start, and nothing keeps the solenoid from pulling in; one that is not drawn is taken to be fed.
+bool starter_turns(const Model& m, unsigned bits, const StateRun& run) {
+  if (!(bits & bit(Condition::start))) return false;
+  const auto solenoid = load_named(m, "starter_solenoid");
+  return !solenoid || run.volts_at(m, *solenoid) >= works_from_v(m, m.loads[*solenoid]);
 }
 
 }  // namespace
@@ -40,13 +49,14 @@ const CarState cranked_in_gear{"key at start, in gear",
 const CarState driving{"driving", driven};
 const CarState night{"driving by night, brake on", driven | bit(Condition::night) | bit(Condition::rain) |
                                                        bit(Condition::heat) | bit(Condition::brake)};
+const CarState cooled{"driving on a hot day, A/C on", driven | bit(Condition::air_conditioning) | bit(Word::hot)};
 const CarState hit{"just hit", driven | bit(Word::hit)};
 }  // namespace state
 
 std::span<const CarState> states() {
   using namespace state;
-  static const CarState all[] = {parked, just_on, stalled,     cranked,   cranked_in_gear, driving,
-                                 night,  hit,     off_turning, after_run, state::accessory};
+  static const CarState all[] = {parked, just_on, stalled, cranked,     cranked_in_gear, driving,
+                                 night,  cooled,  hit,     off_turning, after_run,       state::accessory};
   return all;
 }
 
@@ -75,6 +85,11 @@ void settle(const Model& m, dc::Network& network, dc::Solution& solution) {
 StateRun run_state(const Model& m, unsigned bits) {
   StateRun run{.network = m.network, .solution = {}};
   set_feed(m, feed_of(m, bits), run.network);
+  settle(m, run.network, run.solution);
+  if (!run.usable() || !starter_turns(m, bits, run)) return run;
+  Feed cranking = feed_of(m, bits);
+  cranking.starter_a = starter_share_a * m.nominal_v;
+  set_feed(m, cranking, run.network);
   settle(m, run.network, run.solution);
   return run;
 }
@@ -127,7 +142,49 @@ unsigned words_before(const Model& m, const LoadModel& load) {
   return words;
 }
 
+/// The nodes metal joins to a source: the battery's post, and the machine's stud and exciter while it gives.
+std::vector<bool> joined_to_source(const Model& m, const dc::Network& n) {
+  std::vector<bool> joined(n.node_count, false);
+  joined[m.n_battery] = true;
+  if (n.branches[m.alternator].closed) joined[m.n_alternator] = true;
+  std::vector<std::size_t> metal;
+  for (auto& c : m.runs) metal.push_back(c.branch);
+  for (auto& s : m.switches) metal.push_back(s.branch);
+  if (m.to_exciter) metal.push_back(*m.to_exciter);
+  for (bool grows = true; grows;) {
+    grows = false;
+    for (auto branch : metal) {
+      const auto& b = n.branches[branch];
+      if (!b.closed || joined[b.from] == joined[b.to]) continue;
+      const bool one_way = std::holds_alternative<dc::Diode>(b.law);
+      if (one_way && !joined[b.from]) continue;
+      const dc::NodeIndex next = joined[b.from] ? b.to : b.from;
+      if (is_ground(m, next)) continue;
+      joined[next] = grows = true;
+    }
+  }
+  return joined;
+}
+
 }  // namespace
+
+std::vector<FedBack> fed_back(const Model& m, const StateRun& run) {
+  const auto joined = joined_to_source(m, run.network);
+  const auto live = [&](dc::NodeIndex node) { return joined[node]; };
+  std::vector<FedBack> all;
+  for (std::size_t l = 0; l < m.loads.size(); ++l) {
+    const auto& own = run.network.branches[m.loads[l].wire.branch];
+    if (live(own.from) || live(own.to) || run.volts_at(m, l) < shown_v) continue;
+    FedBack back{.load = l, .through = {}};
+    for (std::size_t other = 0; other < m.loads.size(); ++other) {
+      const auto& b = run.network.branches[m.loads[other].wire.branch];
+      const bool bridges = live(b.from) != live(b.to) && !is_ground(m, b.from) && !is_ground(m, b.to);
+      if (b.closed && bridges) back.through.push_back(other);
+    }
+    all.push_back(std::move(back));
+  }
+  return all;
+}
 
 PumpFed pump_fed(const Model& m) {
   if (!m.fuel_pump) return {};

@@ -12,13 +12,13 @@ struct CarState {
 };
 namespace state {
 extern const CarState parked, after_run, off_turning, accessory, just_on, stalled, cranked, cranked_in_gear, driving,
-    night, hit;
+    night, cooled, hit;
 }
 /// All of them, in the order of a drive.
 std::span<const CarState> states();
 
-/// The network in a state, with a rested battery and, while the engine runs or coasts, a machine that gives: what is
-/// fed and what is not, not what exactly it gets.
+/// The network in a state, with a charged battery and, while the engine runs or coasts, a machine that gives what is
+/// asked: what is fed and what is not, not what exactly it gets. The starter draws where its solenoid is fed.
 struct StateRun {
   dc::Network network;
   dc::Solution solution;
@@ -30,6 +30,24 @@ StateRun run_state(const Model& m, unsigned bits);
 /// Solves with relays as they are: one whose coil gets less than it pulls in at stays open, whatever asks it to close.
 void settle(const Model& m, dc::Network& network, dc::Solution& solution);
 
+/// A load that gets volts though no metal joins it to battery or machine: backwards, through other loads.
+struct FedBack {
+  std::size_t load = 0;
+  std::vector<std::size_t> through;  ///< loads that join what a source feeds to what none does
+};
+std::vector<FedBack> fed_back(const Model& m, const StateRun& run);
+
+/// What a load must get, or must not, in a state.
+struct Demand {
+  std::string_view load;
+  const CarState* state = nullptr;
+  bool fed = true;
+  const char* fix_hint = "";
+  /// Whether `run`, of that state, gives it so at the load `index`.
+  bool holds(const Model& m, const StateRun& run, std::size_t index) const;
+};
+std::span<const Demand> demands();
+
 /// Fed enough to work: the load's own least volts, else half the car's nominal (common practice).
 double works_from_v(const Model& m, const LoadModel& load);
 /// So little that nothing works, a coil makes no spark and a pump stands: a quarter of the nominal volts (common
@@ -38,7 +56,8 @@ double dead_below_v(const Model& m);
 
 /// Whether a node is one of the grounds: the earthed post, block, body, the machine's case, dash, support.
 bool is_ground(const Model& m, dc::NodeIndex node);
-/// Volts at the fuel pump where the states tell: once a word of theirs stands in its own feed or in a switch.
+/// Volts at the fuel pump where the states tell: once a word of theirs stands in its own feed or in a switch on
+/// its way.
 PumpFed pump_fed(const Model& m);
 
 }  // namespace sw::wiring

@@ -112,7 +112,6 @@ struct LoadModel {
   double rated_a = 0, rated_v = 0, share = 1, least_v = 0;
   double stall_a = 0, inrush_a = 0, inrush_s = 0;  ///< 0: nobody said
   Behaviour behaviour = Behaviour::resistance;
-  std::string when_path;
 };
 
 /// A switch or relay ready for checks.
@@ -138,7 +137,6 @@ struct Model {
   Conductor fan_feed;
   PumpFed pump_fed;
   std::optional<std::size_t> fuel_pump, ignition, cluster;         ///< loads by name, as below
-  std::vector<std::size_t> exciter_feeds;                          ///< loads whose current wakes the machine
   std::optional<std::size_t> to_exciter, field;                    ///< branches of the machine where a load reaches it
   std::vector<std::size_t> charge_path;                            ///< indices of runs the charging current passes
   std::size_t battery = 0, alternator = 0, starter = 0, fans = 0;  ///< branches
@@ -165,6 +163,13 @@ struct Feed {
 };
 /// Puts a feed into a copy of the model's network; a relay is closed where its coil is asked to close it.
 void set_feed(const Model& m, const Feed& feed, dc::Network& network);
+/// Every wire: runs, feeds of loads, the fans' feed.
+template <class Visit>
+void each_wire(const Model& m, Visit visit) {
+  for (auto& c : m.runs) visit(c);
+  for (auto& l : m.loads) visit(l.wire);
+  visit(m.fan_feed);
+}
 /// The load of that name; empty where there is none.
 std::optional<std::size_t> load_named(const Model& m, std::string_view name);
 /// Why the network has no solution, with what is left over and at which node, or which wire's figures are to blame.

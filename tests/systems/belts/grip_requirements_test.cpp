@@ -39,7 +39,7 @@ TEST(BeltsAccessorySpeed, AtTheRedLine) {
   const Judging j(hand_car(two_pulleys() + "highest_speed = \"5000 rpm\"\n"), "hot-idle");
   const auto& one = j.one("belts.accessory-speed", {}, "side, steering");
   EXPECT_NEAR(*one.verdict.predicted / rpm, 5500, 1e-6);
-  EXPECT_LT(*one.margin(), 0);
+  EXPECT_LT(one.margin().value(), 0);
 }
 
 }  // namespace

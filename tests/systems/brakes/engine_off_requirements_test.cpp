@@ -15,7 +15,7 @@ TEST(BrakesEngineOff, TheFirstStopFindsLessThanTheGaugeShows) {
   const auto& v = j.one("brakes.engine-off-stop", "hot-idle").verdict;
   ASSERT_EQ(v.because.size(), 3u);
   EXPECT_NEAR(v.because[1].value / 3386.389, 13.4, 0.1);
-  EXPECT_GT(*j.one("brakes.engine-off-stop", "hot-idle").margin(), 0);
+  EXPECT_GT(j.one("brakes.engine-off-stop", "hot-idle").margin().value(), 0);
 }
 
 TEST(BrakesEngineOff, AReservoirKeepsTheLaterStopsAssisted) {

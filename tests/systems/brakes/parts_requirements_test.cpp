@@ -6,7 +6,7 @@ using namespace sw::rig;
 namespace {
 
 double margin(const std::string& change, std::string_view id, std::string_view place = {}) {
-  return *stopping(change).one(id, "", place).margin();
+  return stopping(change).one(id, "", place).margin().value();
 }
 
 TEST(BrakesParts, AllHoldOnTheHandCar) {
@@ -14,7 +14,7 @@ TEST(BrakesParts, AllHoldOnTheHandCar) {
   for (auto& one : j.all())
     if (one.requirement->id.starts_with("brakes.")) {
       ASSERT_TRUE(one.margin()) << one.requirement->id << " " << one.verdict.place << " " << one.verdict.reason;
-      EXPECT_GE(*one.margin(), 0) << one.requirement->id << " " << one.verdict.place;
+      EXPECT_GE(one.margin().value(), 0) << one.requirement->id << " " << one.verdict.place;
     }
 }
 
@@ -26,7 +26,7 @@ TEST(BrakesParts, RodGapIsABand) {
 TEST(BrakesParts, RodAngleIsTheSineOfItsOffset) {
   const Judging j = stopping("[brakes.pedal]\nrod_offset = \"1.9 in\"\n");  // asin(1.9/6.5) = 17.0 deg by hand
   EXPECT_NEAR(*j.one("brakes.rod-angle").verdict.predicted / degree, 17.0, 0.05);
-  EXPECT_LT(*j.one("brakes.rod-angle").margin(), 0);
+  EXPECT_LT(j.one("brakes.rod-angle").margin().value(), 0);
 }
 
 // By hand: 2 x 2.074 in2 (13.38 cm2) x 1.8 cm = 48 cm3 against four fifths of 38.
@@ -36,8 +36,8 @@ TEST(BrakesParts, WornPadsEmptyASmallReservoir) {
       "mm\"\nreservoir = \"38 cm3\"\n";
   const Judging j = stopping(disc);
   EXPECT_NEAR(*j.one("brakes.reservoir", "", "rear").verdict.predicted * 1e6, 48.2, 0.2);
-  EXPECT_LT(*j.one("brakes.reservoir", "", "rear").margin(), 0);
-  EXPECT_LT(*j.one("brakes.residual-disc", "", "rear").margin(), 0);  // the drum's 10 psi valve is still in
+  EXPECT_LT(j.one("brakes.reservoir", "", "rear").margin().value(), 0);
+  EXPECT_LT(j.one("brakes.residual-disc", "", "rear").margin().value(), 0);  // the drum's 10 psi valve is still in
   EXPECT_FALSE(j.judged("brakes.residual-drum", "", "rear"));
 }
 

@@ -42,9 +42,9 @@ TEST(ChargingStartingRequirements, CrankLoopIsTheCablesShare) {
 TEST(ChargingStartingRequirements, AWeakBatteryFailsBothCrankFindings) {
   Judging sound(hand_car(), "cold-crank"),
       weak(hand_car("[charging.battery]\ncold_crank_current = \"220 A\"\n"), "cold-crank");
-  EXPECT_GT(*sound.one("charging.crank-voltage", "cold-crank").margin(),
-            *weak.one("charging.crank-voltage", "cold-crank").margin());
-  EXPECT_LT(*weak.one("charging.crank-voltage", "cold-crank").margin(), 0);
+  EXPECT_GT(sound.one("charging.crank-voltage", "cold-crank").margin().value(),
+            weak.one("charging.crank-voltage", "cold-crank").margin().value());
+  EXPECT_LT(weak.one("charging.crank-voltage", "cold-crank").margin().value(), 0);
   EXPECT_LT(*weak.one("charging.crank-speed", "cold-crank").verdict.predicted,
             *sound.one("charging.crank-speed", "cold-crank").verdict.predicted);
 }

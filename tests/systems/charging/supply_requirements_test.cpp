@@ -32,8 +32,8 @@ TEST(ChargingSupplyRequirements, ASmallMachineDoesNotCover) {
   Build b = hand_car("[charging.alternator]\nrated_current = \"55 A\"\n");
   std::get<charging::Input>(b.inputs).alternator.output_curve.reset();  // else the curve would speak
   Judging j(b, "hot-idle");
-  EXPECT_LT(*j.one("charging.balance", "hot-idle").margin(), 0);
-  EXPECT_LT(*j.one("charging.bus-voltage", "hot-idle").margin(), 0);
+  EXPECT_LT(j.one("charging.balance", "hot-idle").margin().value(), 0);
+  EXPECT_LT(j.one("charging.bus-voltage", "hot-idle").margin().value(), 0);
 }
 
 // 5500 rpm x 6.5 / 2.4 = 14 896 rpm.

@@ -20,13 +20,13 @@ TEST(WakingRequirements, ByHand) {  // 8 mA of 100: residual magnetism, 2900/2.7
   const Judging faint(hand_car(terminal + feed("8 mA")), "hot-idle"),
       lamp(hand_car(terminal + feed("150 mA")), "hot-idle");
   EXPECT_NEAR(*faint.one("charging.wakes").verdict.predicted / rpm, 2900 / ratio, 1e-6);
-  EXPECT_LT(*faint.one("charging.wakes").margin(), 0);
+  EXPECT_LT(faint.one("charging.wakes").margin().value(), 0);
   EXPECT_NEAR(*lamp.one("charging.wakes").verdict.predicted / rpm, 1500 / ratio, 1e-6);
-  EXPECT_GT(*lamp.one("charging.wakes").margin(), 0);
+  EXPECT_GT(lamp.one("charging.wakes").margin().value(), 0);
 }
 
 TEST(WakingRequirements, NoFeedAtAllNeverWakesItAtIdle) {
-  EXPECT_LT(*Judging(hand_car(terminal), "hot-idle").one("charging.wakes").margin(), 0);
+  EXPECT_LT(Judging(hand_car(terminal), "hot-idle").one("charging.wakes").margin().value(), 0);
 }
 
 TEST(WakingRequirements, AMachineThatWakesItself) {
@@ -47,8 +47,8 @@ TEST(WakingRequirements, SurgeAgainstWhatTheElectronicsStand) {
                             "\n[charging]\nelectronics_stand = \"" + stand + "\"\n"),
                    "hot-idle");
   };
-  EXPECT_LT(*surge("false", "40 V").one("charging.surge").margin(), 0);
-  EXPECT_GT(*surge("true", "40 V").one("charging.surge").margin(), 0);
+  EXPECT_LT(surge("false", "40 V").one("charging.surge").margin().value(), 0);
+  EXPECT_GT(surge("true", "40 V").one("charging.surge").margin().value(), 0);
   EXPECT_TRUE(Judging(hand_car(), "hot-idle").of("charging.surge").empty());
 }
 

@@ -33,8 +33,8 @@ TEST(CoolingHeatRequirements, ACarThatBoilsFailsWithANumber) {
                "cfm\"\n[cooling.fan.right]\nflow = \"60 cfm\"\n"));
   for (auto duty : {"hot-idle", "parade", "grade"}) {
     EXPECT_TRUE(j.trace(duty).summary.usable()) << duty << ": " << j.trace(duty).summary.reason;
-    EXPECT_LT(*j.one("cooling.coolant-temperature", duty).margin(), 0) << duty;
-    EXPECT_LT(*j.one("cooling.boil-margin", duty).margin(), 0) << duty;
+    EXPECT_LT(j.one("cooling.coolant-temperature", duty).margin().value(), 0) << duty;
+    EXPECT_LT(j.one("cooling.boil-margin", duty).margin().value(), 0) << duty;
   }
 }
 
@@ -68,7 +68,7 @@ TEST(CoolingHeatRequirements, FlowIsJudgedOnlyWhereAFigureIsAsked) {
 TEST(CoolingHeatRequirements, AThermostatThatHangsOpenNeverWarmsUp) {
   Judging sound(hand_car(), "warm-up"),
       open(hand_car("[cooling.thermostat]\nopens = \"61 degC\"\nfully_open = \"65 degC\"\n"), "warm-up");
-  EXPECT_GT(*sound.one("cooling.warm-up", "warm-up").margin(), 0);
+  EXPECT_GT(sound.one("cooling.warm-up", "warm-up").margin().value(), 0);
   const auto& v = open.one("cooling.warm-up", "warm-up").verdict;
   // It is not reached in the duty: no time is made up, and as the duty is longer than the limit it fails.
   EXPECT_FALSE(v.predicted);

@@ -10,10 +10,10 @@ TEST(FuelPartsRequirements, HosesByTheirPrintedRating) {
       fuel_car(
           "[fuel.feed.engine_hose]\nrating = \"50 psi\"\nage = \"8 year\"\n[fuel.regulator]\npressure = \"58 psi\"\n"),
       "hot-idle");
-  EXPECT_LT(*j.one("fuel.hose-rating", "", "engine_hose").margin(), 0);
-  EXPECT_LT(*j.one("fuel.hose-rating-stuck", "", "engine_hose").margin(), 0);
+  EXPECT_LT(j.one("fuel.hose-rating", "", "engine_hose").margin().value(), 0);
+  EXPECT_LT(j.one("fuel.hose-rating-stuck", "", "engine_hose").margin().value(), 0);
   EXPECT_GT(*j.one("fuel.hose-rating-stuck", "", "engine_hose").verdict.predicted, 85 * psi);
-  EXPECT_LT(*j.one("fuel.hose-age", "", "engine_hose").margin(), 0);
+  EXPECT_LT(j.one("fuel.hose-age", "", "engine_hose").margin().value(), 0);
   EXPECT_FALSE(j.judged("fuel.hose-rating", "", "floor"));
 }
 
@@ -48,9 +48,9 @@ TEST(FuelPartsRequirements, SeatsOfTwoAnglesDoNotMate) {
 
 TEST(FuelPartsRequirements, DistanceBareAndShielded) {
   Judging near(fuel_car("[fuel.feed.floor]\nexhaust_distance = \"2 in\"\n"), "hot-idle");
-  EXPECT_LT(*near.one("fuel.exhaust-distance", "", "floor").margin(), 0);
+  EXPECT_LT(near.one("fuel.exhaust-distance", "", "floor").margin().value(), 0);
   Judging shielded(fuel_car("[fuel.feed.floor]\nexhaust_distance = \"2 in\"\nshielded = true\n"), "hot-idle");
-  EXPECT_GT(*shielded.one("fuel.exhaust-distance", "", "floor").margin(), 0);
+  EXPECT_GT(shielded.one("fuel.exhaust-distance", "", "floor").margin().value(), 0);
 }
 
 TEST(FuelPartsRequirements, CutOffTankFiltersAndReference) {

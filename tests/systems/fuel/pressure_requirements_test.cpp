@@ -7,29 +7,29 @@ namespace {
 
 TEST(FuelPressureRequirements, TheSoundCarHoldsAtIdle) {
   Judging j(fuel_car(), "hot-idle");
-  EXPECT_GT(*j.one("fuel.rail-pressure", "hot-idle").margin(), 0);
-  EXPECT_GT(*j.one("fuel.lowest-pressure", "hot-idle").margin(), 0);
-  EXPECT_GT(*j.one("fuel.feed-drop", "hot-idle").margin(), 0);
-  EXPECT_GT(*j.one("fuel.controller-pressure", "hot-idle").margin(), 0);
+  EXPECT_GT(j.one("fuel.rail-pressure", "hot-idle").margin().value(), 0);
+  EXPECT_GT(j.one("fuel.lowest-pressure", "hot-idle").margin().value(), 0);
+  EXPECT_GT(j.one("fuel.feed-drop", "hot-idle").margin().value(), 0);
+  EXPECT_GT(j.one("fuel.controller-pressure", "hot-idle").margin().value(), 0);
 }
 
 TEST(FuelPressureRequirements, ANarrowReturnLiftsTheRail) {
   Judging j(fuel_car("[fuel.return.floor_back]\nbore = \"0.12 in\"\n"), "hot-idle");
-  EXPECT_LT(*j.one("fuel.lowest-pressure", "hot-idle").margin(), 0);
-  EXPECT_LT(*j.one("fuel.rail-pressure", "hot-idle").margin(), 0);
+  EXPECT_LT(j.one("fuel.lowest-pressure", "hot-idle").margin().value(), 0);
+  EXPECT_LT(j.one("fuel.rail-pressure", "hot-idle").margin().value(), 0);
   EXPECT_GT(*j.one("fuel.rail-pressure", "hot-idle").verdict.predicted, 45 * psi);
-  EXPECT_LT(*j.one("fuel.velocity", "hot-idle", "floor_back").margin(), 0);
+  EXPECT_LT(j.one("fuel.velocity", "hot-idle", "floor_back").margin().value(), 0);
 }
 
 TEST(FuelPressureRequirements, ASmallPumpAndSmallInjectorsAtFullThrottle) {
   Judging j(fuel_car("[fuel.pump]\ncurve = [[\"0 psi\", \"90 L/h\"], [\"80 psi\", \"40 L/h\"]]\n[fuel.injectors]\nflow "
                      "= \"12 lb/h\"\n"),
             "full-throttle");
-  EXPECT_LT(*j.one("fuel.flow", "full-throttle").margin(), 0);
-  EXPECT_LT(*j.one("fuel.injector-open", "full-throttle").margin(), 0);
+  EXPECT_LT(j.one("fuel.flow", "full-throttle").margin().value(), 0);
+  EXPECT_LT(j.one("fuel.injector-open", "full-throttle").margin().value(), 0);
   Judging sound(fuel_car(), "full-throttle");
-  EXPECT_GT(*sound.one("fuel.flow", "full-throttle").margin(), 0);
-  EXPECT_GT(*sound.one("fuel.injector-open", "full-throttle").margin(), 0);
+  EXPECT_GT(sound.one("fuel.flow", "full-throttle").margin().value(), 0);
+  EXPECT_GT(sound.one("fuel.injector-open", "full-throttle").margin().value(), 0);
 }
 
 // Flow goes with the root of the pressure: sqrt(58 / 43.5) = 1.155.
@@ -68,16 +68,16 @@ TEST(FuelPressureRequirements, ACarburettorHasItsOwnBand) {
       "curve = [[\"0 psi\", \"120 L/h\"], [\"6 psi\", \"2 L/h\"]]\nrelief = \"6 psi\"\n[fuel.regulator]\nplace = "
       "\"none\"\n";
   Judging j(fuel_car(engine_pump), "hot-idle");
-  EXPECT_GT(*j.one("fuel.rail-pressure", "hot-idle").margin(), 0);
+  EXPECT_GT(j.one("fuel.rail-pressure", "hot-idle").margin().value(), 0);
   EXPECT_LT(*j.one("fuel.rail-pressure", "hot-idle").verdict.predicted, 6.2 * psi);
   EXPECT_FALSE(j.judged("fuel.lowest-pressure", "hot-idle", ""));
   EXPECT_FALSE(j.judged("fuel.cut-off", "", "impact"));
   // An electric injection pump without a regulator floods it, one in line tames that.
   const std::string flooding = "[fuel]\ndelivery = \"carburettor\"\n[fuel.regulator]\nplace = \"none\"\n";
-  EXPECT_LT(*Judging(fuel_car(flooding), "hot-idle").one("fuel.rail-pressure", "hot-idle").margin(), 0);
+  EXPECT_LT(Judging(fuel_car(flooding), "hot-idle").one("fuel.rail-pressure", "hot-idle").margin().value(), 0);
   const std::string tamed =
       "[fuel]\ndelivery = \"carburettor\"\n[fuel.regulator]\nplace = \"in line\"\npressure = \"5.5 psi\"\n";
-  EXPECT_GT(*Judging(fuel_car(tamed), "hot-idle").one("fuel.rail-pressure", "hot-idle").margin(), 0);
+  EXPECT_GT(Judging(fuel_car(tamed), "hot-idle").one("fuel.rail-pressure", "hot-idle").margin().value(), 0);
 }
 
 }  // namespace

@@ -10,8 +10,8 @@ TEST(FuelTankRequirements, AHighPumpNearsTheVapour) {
       "[fuel]\nreid_pressure = \"10 psi\"\n[fuel.pump]\nplace = \"outside\"\nheight = \"20 "
       "in\"\n[fuel.filter.sock]\ndrop = \"1.5 psi\"\n";
   Judging in_tank(fuel_car(), "cruise"), outside(fuel_car(high), "cruise");
-  EXPECT_GT(*in_tank.one("fuel.inlet-vapour", "cruise").margin(), 0);
-  EXPECT_LT(*outside.one("fuel.inlet-vapour", "cruise").margin(), 0);
+  EXPECT_GT(in_tank.one("fuel.inlet-vapour", "cruise").margin().value(), 0);
+  EXPECT_LT(outside.one("fuel.inlet-vapour", "cruise").margin().value(), 0);
 }
 
 TEST(FuelTankRequirements, OutsideTheVapourLawNothingIsSaid) {
@@ -25,8 +25,8 @@ TEST(FuelTankRequirements, OutsideTheVapourLawNothingIsSaid) {
 TEST(FuelTankRequirements, ABendOnAQuarterTank) {
   Judging bare(fuel_car("[fuel.pick_up]\nreserve = \"0 L\"\n"), "cornering"), tray(fuel_car(), "cornering");
   EXPECT_NEAR(*bare.one("fuel.pick-up", "cornering").verdict.predicted, 4, 1e-9);
-  EXPECT_LT(*bare.one("fuel.pick-up", "cornering").margin(), 0);
-  EXPECT_GT(*tray.one("fuel.pick-up", "cornering").margin(), 0);
+  EXPECT_LT(bare.one("fuel.pick-up", "cornering").margin().value(), 0);
+  EXPECT_GT(tray.one("fuel.pick-up", "cornering").margin().value(), 0);
   // A baffled cell 6 in wide keeps its own fuel.
   Judging cell(fuel_car("[fuel.pick_up]\nreserve = \"0 L\"\ncell_width = \"6 in\"\n"), "cornering");
   EXPECT_EQ(*cell.one("fuel.pick-up", "cornering").verdict.predicted, 0);
@@ -60,19 +60,19 @@ TEST(FuelTankRequirements, BrakingThrowsTheFuelForward) {
 
 TEST(FuelTankRequirements, AShutTankAndAWantedRange) {
   Judging shut(fuel_car("[fuel]\nrange_wanted = \"900 mile\"\n[fuel.tank]\nvent = \"none\"\n"), "cruise");
-  EXPECT_LT(*shut.one("fuel.tank-vacuum", "cruise").margin(), 0);
-  EXPECT_LT(*shut.one("fuel.range", "cruise").margin(), 0);
+  EXPECT_LT(shut.one("fuel.tank-vacuum", "cruise").margin().value(), 0);
+  EXPECT_LT(shut.one("fuel.range", "cruise").margin().value(), 0);
   Judging open(fuel_car("[fuel]\nrange_wanted = \"150 mile\"\n"), "cruise");
-  EXPECT_GT(*open.one("fuel.tank-vacuum", "cruise").margin(), 0);
-  EXPECT_GT(*open.one("fuel.range", "cruise").margin(), 0);
+  EXPECT_GT(open.one("fuel.tank-vacuum", "cruise").margin().value(), 0);
+  EXPECT_GT(open.one("fuel.range", "cruise").margin().value(), 0);
 }
 
 TEST(FuelTankRequirements, WithoutACheckValveTheHotRailBoils) {
   Judging j(fuel_car("[fuel.pump]\ncheck_valve = false\n"));
-  EXPECT_LT(*j.one("fuel.rail-vapour", "hot-soak").margin(), 0);
+  EXPECT_LT(j.one("fuel.rail-vapour", "hot-soak").margin().value(), 0);
   Judging held(fuel_car());
-  EXPECT_GT(*held.one("fuel.rail-vapour", "hot-soak").margin(), 0);
-  EXPECT_GT(*held.one("fuel.rail-vapour", "hot-restart").margin(), 0);
+  EXPECT_GT(held.one("fuel.rail-vapour", "hot-soak").margin().value(), 0);
+  EXPECT_GT(held.one("fuel.rail-vapour", "hot-restart").margin().value(), 0);
 }
 
 }  // namespace

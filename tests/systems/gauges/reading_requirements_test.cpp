@@ -32,7 +32,7 @@ const std::string coolant =
 TEST(GaugesReading, RightPairHoldsOverTheRange) {
   const Judging j = still(fuel + "sender_family = \"73-10\"\n" + coolant);
   EXPECT_NEAR(predicted(j, "gauges.fuel-reading", "tank"), 0, 1e-9);
-  EXPECT_GT(*j.one("gauges.temperature-reading", {}, "coolant").margin(), 0);
+  EXPECT_GT(j.one("gauges.temperature-reading", {}, "coolant").margin().value(), 0);
   EXPECT_NEAR(predicted(j, "gauges.temperature-reading", "coolant, usual"), 0, 1e-6);
 }
 
@@ -49,7 +49,7 @@ TEST(GaugesReading, WrongFamilyIsNamed) {
 TEST(GaugesReading, ReversedIsSaid) {
   const Judging j = still(fuel + "sender_family = \"10-180\"\n");
   const Verdict& v = j.one("gauges.fuel-reading", {}, "tank").verdict;
-  EXPECT_LT(*j.one("gauges.fuel-reading", {}, "tank").margin(), 0);
+  EXPECT_LT(j.one("gauges.fuel-reading", {}, "tank").margin().value(), 0);
   EXPECT_NE(v.reason.find("wrong way round"), std::string::npos) << v.reason;
   EXPECT_DOUBLE_EQ(line(v, "shown at the low end"), 1);
   EXPECT_DOUBLE_EQ(line(v, "shown at the high end"), 0);
@@ -62,8 +62,8 @@ TEST(GaugesReading, OhmsInTheGroundReadCool) {
   EXPECT_NEAR(*v.predicted * 1.8, -6.82, 0.02);
   EXPECT_NE(v.fix_hint.find("sealing paste"), std::string::npos) << v.fix_hint;
   EXPECT_TRUE(says(v, "more where this sender sits than where the other measures: no fault"));
-  EXPECT_LT(*j.one("gauges.sender-ground", {}, "coolant").margin(), 0);
-  EXPECT_GT(*still(coolant + "joint = \"0.3 ohm\"\n").one("gauges.sender-ground", {}, "coolant").margin(), 0);
+  EXPECT_LT(j.one("gauges.sender-ground", {}, "coolant").margin().value(), 0);
+  EXPECT_GT(still(coolant + "joint = \"0.3 ohm\"\n").one("gauges.sender-ground", {}, "coolant").margin().value(), 0);
 }
 
 // A second reader pulls up too: 330 and 2200 ohm beside each other are 287 ohm; 5 x 64.3 / 351.3 = 0.9152 V, which its
@@ -92,7 +92,7 @@ TEST(GaugesReserve, NeedleAsThePumpDrawsAir) {
   EXPECT_GT(line(v, "fuel the pick-up leaves"), 0);
   EXPECT_NEAR(*v.predicted, line(v, "as a share of the tank"), 1e-9);
   const Judging high = tank(fuel + "sender = [[0, \"50 ohm\"], [1, \"10 ohm\"]]\n");
-  EXPECT_LT(*high.one("gauges.reserve", {}, "tank").margin(), 0);
+  EXPECT_LT(high.one("gauges.reserve", {}, "tank").margin().value(), 0);
   EXPECT_GT(high.one("gauges.reserve", {}, "tank").verdict.predicted, v.predicted);
   EXPECT_TRUE(still(fuel + "sender_family = \"73-10\"\n").of("gauges.reserve").empty()) << "no tank is described";
 }
@@ -102,10 +102,10 @@ TEST(GaugesLamp, GoesByWhatIsShown) {
   EXPECT_NEAR(predicted(still(coolant + lamp), "gauges.temperature-lamp", "coolant"), (210 + 459.67) / 1.8, 0.6);
   // With 9 ohm in the ground it lights when the sender has 53.6 - 9 = 44.6 ohm: past 220 degF, never on this scale.
   const Judging late = still(coolant + lamp + "joint = \"9 ohm\"\n");
-  EXPECT_LT(*late.one("gauges.temperature-lamp", {}, "coolant").margin(), 0);
+  EXPECT_LT(late.one("gauges.temperature-lamp", {}, "coolant").margin().value(), 0);
   EXPECT_FALSE(late.one("gauges.temperature-lamp", {}, "coolant").verdict.reason.empty());
   const Judging apart = still(coolant + "lamp_meant = \"210 degF\"\nlamp_switch = \"230 degF\"\n");
-  EXPECT_NEAR(*apart.one("gauges.temperature-lamp", {}, "coolant").margin() * 1.8, -15, 1e-6);
+  EXPECT_NEAR(apart.one("gauges.temperature-lamp", {}, "coolant").margin().value() * 1.8, -15, 1e-6);
   EXPECT_EQ(
       still(coolant + "lamp_meant = \"210 degF\"\n").one("gauges.temperature-lamp", {}, "coolant").verdict.missing,
       std::vector<std::string>{"gauges.temperature.coolant.lamp_shown"});

@@ -25,7 +25,7 @@ TEST(GaugesSpeedometer, ByHand) {
   EXPECT_NEAR(line(v, "shown at 60 mph") / mph, 33.07, 0.01);
   EXPECT_NEAR(line(v, "teeth of the driven gear for exactly 1000 turns a mile"), 23.1, 0.05);
   EXPECT_NE(v.fix_hint.find("8818"), std::string::npos) << v.fix_hint;
-  EXPECT_GT(*still(set + "\"8818 pulse/mile\"\n").one("gauges.speedometer").margin(), 0.039);
+  EXPECT_GT(still(set + "\"8818 pulse/mile\"\n").one("gauges.speedometer").margin().value(), 0.039);
 }
 
 TEST(GaugesSpeedometer, CableShaftAndWheel) {
@@ -50,7 +50,7 @@ TEST(GaugesSpeedometer, CableShaftAndWheel) {
 TEST(GaugesTachometer, FactorAndLevel) {
   const Judging j = still("[gauges.tachometer.dash]\nset = 2\nsource = 4\nlevel = \"5 V\"\nthreshold = \"8 V\"\n");
   EXPECT_DOUBLE_EQ(predicted(j, "gauges.tachometer", "dash"), 1.0);
-  EXPECT_DOUBLE_EQ(*j.one("gauges.tachometer-level").margin(), -3);
+  EXPECT_DOUBLE_EQ(j.one("gauges.tachometer-level").margin().value(), -3);
   const Judging bare = still("[gauges.tachometer.dash]\nset = 4\n");
   EXPECT_EQ(bare.one("gauges.tachometer").verdict.missing, std::vector<std::string>{"gauges.tachometer.dash.source"});
   EXPECT_TRUE(bare.of("gauges.tachometer-level").empty());
@@ -65,7 +65,7 @@ TEST(GaugesSpeedSensor, ListenersShareIt) {
       still(sensor + "[gauges.speed_sensor.box.listener.controller]\ninput = \"1 kohm\"\nthreshold = \"0.5 V\"\n");
   // 10 and 1 kohm: 909 ohm; 909 / 2409 = 0.3774; 0.5 / (0.09 x 0.3774) = 14.7 mph
   EXPECT_NEAR(predicted(both, "gauges.speed-sensor", "box to cluster") / mph, 14.72, 0.01);
-  EXPECT_LT(*both.one("gauges.speed-sensor").margin(), 0);
+  EXPECT_LT(both.one("gauges.speed-sensor").margin().value(), 0);
 }
 
 TEST(GaugesVolts, ShowsTheClustersVolts) {
@@ -73,7 +73,7 @@ TEST(GaugesVolts, ShowsTheClustersVolts) {
   const Judged& found = j.one("gauges.volts", "hot-idle", "dash");
   EXPECT_NEAR(*found.verdict.predicted,
               line(found.verdict, "at the gauges") + 1 - line(found.verdict, "at the battery's posts"), 1e-12);
-  EXPECT_LT(*found.margin(), 0);
+  EXPECT_LT(found.margin().value(), 0);
 }
 
 }  // namespace

@@ -33,7 +33,7 @@ TEST(GaugesSteady, MovesByTheGroundsOfItsRow) {
   EXPECT_NEAR(*found.verdict.predicted,
               gauges::shown(model, usual, {.lift_v = lift}).value - gauges::shown(model, usual).value, 1e-9);
   EXPECT_GT(*found.verdict.predicted, 0) << "the sender lies lower and is taken for hotter";
-  EXPECT_LT(*found.margin(), 0);
+  EXPECT_LT(found.margin().value(), 0);
 }
 
 TEST(GaugesSteady, NothingBetweenTheGroundsNothingToSay) {
@@ -56,7 +56,7 @@ TEST(GaugesSteady, WithoutARegulatorItFollowsTheCar) {
       "V\"\n"
       "heater = \"60 ohm\"\nregulated = false\nground = \"body\"\nsender_ground = \"body\"\n");
   const Judged& found = j.one("gauges.fuel-steady", "night-rain", "tank");
-  EXPECT_LT(*found.margin(), 0);
+  EXPECT_LT(found.margin().value(), 0);
   EXPECT_NE(found.verdict.fix_hint.find("a regulator"), std::string::npos) << found.verdict.fix_hint;
 }
 

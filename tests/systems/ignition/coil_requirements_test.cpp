@@ -32,7 +32,7 @@ TEST(CoilRequirements, RedLineByHand) {
 TEST(CoilRequirements, PointsFadeAtTheRedLineOfAnEight) {
   const Judging eight(hand_car(points_ignition({.coil = ballast})), "full-throttle");
   const auto& f = eight.one("ignition.red-line-spark", "full-throttle");
-  EXPECT_LT(*f.margin(), 0);
+  EXPECT_LT(f.margin().value(), 0);
   EXPECT_GT(*f.verdict.predicted, 5e-3);
 }
 
@@ -52,8 +52,8 @@ TEST(CoilRequirements, PointsBurnWithoutTheirBallast) {
   const Judging bare(hand_car(points_ignition()), "hot-idle"),
       with(hand_car(points_ignition({.coil = "ballast = \"1.5 ohm\"\n"})), "hot-idle");
   EXPECT_DOUBLE_EQ(*bare.one("ignition.switch-current", "hot-idle").verdict.high, 5);
-  EXPECT_LT(*bare.one("ignition.switch-current", "hot-idle").margin(), -2);
-  EXPECT_GT(*with.one("ignition.switch-current", "hot-idle").margin(), 0);
+  EXPECT_LT(bare.one("ignition.switch-current", "hot-idle").margin().value(), -2);
+  EXPECT_GT(with.one("ignition.switch-current", "hot-idle").margin().value(), 0);
 }
 
 // A coil of low resistance fed by angle on a module at idle gets hot; fed by time it does not.
@@ -64,8 +64,8 @@ TEST(CoilRequirements, DwellByAngleHeatsACoilMadeForBallast) {
       "V\"\nstanding = \"cuts off\"\n";
   const Judging angle(hand_car(low + "dwell_angle = \"30 deg\"\n"), "hot-idle"),
       time(hand_car(low + "dwell_time = \"3 ms\"\n"), "hot-idle");
-  EXPECT_LT(*angle.one("ignition.coil-heat", "hot-idle").margin(), 0);
-  EXPECT_GT(*time.one("ignition.coil-heat", "hot-idle").margin(), 0);
+  EXPECT_LT(angle.one("ignition.coil-heat", "hot-idle").margin().value(), 0);
+  EXPECT_GT(time.one("ignition.coil-heat", "hot-idle").margin().value(), 0);
 }
 
 TEST(CoilRequirements, SupplyWhileCranking) {
@@ -84,7 +84,7 @@ TEST(CoilRequirements, FeedDeadAtStart) {
   EXPECT_EQ(*f.verdict.predicted, 0);
   EXPECT_NE(f.verdict.reason.find("key at start"), std::string::npos);
   const Judging live(hand_car(module_ignition()), "cold-crank");
-  EXPECT_GT(*live.one("ignition.crank-spark", "cold-crank").margin(), 0);
+  EXPECT_GT(live.one("ignition.crank-spark", "cold-crank").margin().value(), 0);
 }
 
 // 12.6 V on 3 ohm: 52.9 W in the coil of a car with points left with its key on; with 1.5 + 1.5 ohm half of it.
@@ -95,7 +95,7 @@ TEST(CoilRequirements, KeyOnByHand) {
       "V\", from = \"measured\" }\n";
   const Judging j(hand_car(full), "hot-idle");
   EXPECT_NEAR(*j.one("ignition.key-on").verdict.predicted, 12.6 * 12.6 / 3, 1e-9);
-  EXPECT_LT(*j.one("ignition.key-on").margin(), 0);
+  EXPECT_LT(j.one("ignition.key-on").margin().value(), 0);
   const Judging module(hand_car(module_ignition()), "hot-idle");
   EXPECT_TRUE(module.of("ignition.key-on").empty());  // it cuts off
 }

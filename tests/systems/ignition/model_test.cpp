@@ -54,7 +54,9 @@ TEST(IgnitionModel, AMissingFigureSilencesItsOwnBlockAlone) {
 TEST(IgnitionModel, ACarWithoutItIsNotAsked) {
   const Car car = car_of("");
   for (auto& s : car.systems())
-    if (s.key == "ignition") EXPECT_FALSE(s.described);
+    if (s.key == "ignition") {
+      EXPECT_FALSE(s.described);
+    }
 }
 
 TEST(IgnitionModel, FiguresThatCannotBe) {

@@ -20,7 +20,7 @@ TEST(PickUpRequirements, NoiseByHand) {
   EXPECT_GT(picofarad, 3);
   EXPECT_LT(picofarad, 12);
   EXPECT_NEAR(*v.predicted, picofarad * 1e-12 * 18e3 / 1.2e-6 * 1e3, 0.02 * *v.predicted);
-  EXPECT_LT(*j.one("ignition.noise").margin(), -10);
+  EXPECT_LT(j.one("ignition.noise").margin().value(), -10);
 }
 
 TEST(PickUpRequirements, EachCureHelps) {
@@ -29,7 +29,7 @@ TEST(PickUpRequirements, EachCureHelps) {
   EXPECT_NEAR(volts("apart = \"0.12 in\"\nleads = \"suppression\"\n"), 0.2 * bare, 1e-9 * bare);
   EXPECT_NEAR(volts("apart = \"0.12 in\"\nleads = \"solid core\"\nscreened = true\n"), 0.05 * bare, 0.01 * bare);
   EXPECT_LT(volts("apart = \"8 in\"\nleads = \"solid core\"\n"), 0.02 * bare);
-  EXPECT_GT(*judged(input + "apart = \"8 in\"\nleads = \"suppression\"\n").one("ignition.noise").margin(), 0);
+  EXPECT_GT(judged(input + "apart = \"8 in\"\nleads = \"suppression\"\n").one("ignition.noise").margin().value(), 0);
 }
 
 TEST(PickUpRequirements, WhatIsMissingIsNamed) {
@@ -43,7 +43,7 @@ TEST(PickUpRequirements, WhatIsMissingIsNamed) {
 TEST(PickUpRequirements, KickOfTheCoil) {
   const Judging j = judged("from = \"coil negative\"\nstands = \"60 V\"\n");
   EXPECT_NEAR(*j.one("ignition.kick").verdict.predicted, 350, 1e-9);
-  EXPECT_LT(*j.one("ignition.kick").margin(), 0);
+  EXPECT_LT(j.one("ignition.kick").margin().value(), 0);
   EXPECT_TRUE(judged("from = \"magnetic pick-up\"\n").of("ignition.kick").empty());
 }
 

@@ -19,7 +19,7 @@ TEST(TimingRequirements, AddedTwiceByHand) {
                            weights + "table_full = \"34 deg\"\nmost = \"36 deg\"\n");
   EXPECT_NEAR(*j.one("ignition.advance", "", "full load").verdict.predicted, 56 * degree, 1e-9);
   EXPECT_NEAR(*j.one("ignition.advance", "", "light load").verdict.predicted, 66 * degree, 1e-9);
-  EXPECT_LT(*j.one("ignition.advance", "", "full load").margin(), 0);
+  EXPECT_LT(j.one("ignition.advance", "", "full load").margin().value(), 0);
 }
 
 TEST(TimingRequirements, LockedAndPluggedTheTableStandsAlone) {
@@ -35,7 +35,7 @@ TEST(TimingRequirements, ADistributorAloneIsSound) {
       judged("by = \"distributor\"\nbase = \"12 deg\"\nvacuum = \"10 deg\"\n" + weights + "most = \"36 deg\"\n");
   EXPECT_NEAR(*j.one("ignition.advance", "", "full load").verdict.predicted, 34 * degree, 1e-9);
   EXPECT_NEAR(*j.one("ignition.advance", "", "light load").verdict.predicted, 44 * degree, 1e-9);
-  EXPECT_GT(*j.one("ignition.advance", "", "light load").margin(), 0);
+  EXPECT_GT(j.one("ignition.advance", "", "light load").margin().value(), 0);
 }
 
 // Weights count only as far as the engine turns: 22 deg at 8000 rpm are (5500-800)/(8000-800) of that at the red line.
@@ -67,9 +67,9 @@ TEST(TimingRequirements, RotorByHand) {
       "\"34 deg\"\nmost = \"36 deg\"\n";
   const Judging good = judged(table + "rotor_phase = \"22 deg\"\n"), bad = judged(table + "rotor_phase = \"0 deg\"\n");
   EXPECT_NEAR(*good.one("ignition.rotor").verdict.predicted, 6 * degree, 1e-9);
-  EXPECT_GT(*good.one("ignition.rotor").margin(), 0);
+  EXPECT_GT(good.one("ignition.rotor").margin().value(), 0);
   EXPECT_NEAR(*bad.one("ignition.rotor").verdict.predicted, 17 * degree, 1e-9);
-  EXPECT_LT(*bad.one("ignition.rotor").margin(), 0);
+  EXPECT_LT(bad.one("ignition.rotor").margin().value(), 0);
   EXPECT_EQ(judged(table).one("ignition.rotor").verdict.missing,
             std::vector<std::string>{"ignition.timing.rotor_phase"});
 }

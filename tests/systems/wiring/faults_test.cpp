@@ -42,7 +42,7 @@ const Happens* what(const FaultRun& r, Effect e, std::string_view place) {
 TEST(WiringFaults, ALostStrapSendsTheStarterThroughACable) {
   const auto m =
       wired("[wiring.run.shift_cable]\nfrom = \"block\"\nto = \"body\"\nresistance = \"15 mohm\"\nstray = true\n");
-  const auto all = try_faults(m, cranking(150), 10);
+  const auto all = try_faults(m, cranking(150));
   const auto& lost = of(all, "block_ground open");
   const auto* burns = what(lost, Effect::burns, "shift_cable");
   ASSERT_TRUE(burns);
@@ -53,13 +53,13 @@ TEST(WiringFaults, ALostStrapSendsTheStarterThroughACable) {
 }
 
 TEST(WiringFaults, WithoutAnotherWayTheStarterIsDead) {
-  EXPECT_TRUE(what(of(try_faults(wired(""), cranking(150), 10), "block_ground open"), Effect::dead, "starter"));
+  EXPECT_TRUE(what(of(try_faults(wired(""), cranking(150)), "block_ground open"), Effect::dead, "starter"));
 }
 
 // A battery the wrong way round drives current through the machine's two diodes in series: (12.6 V - 1.5 V) over
 // battery, lead, diodes and block strap. The charge lead's fuse opens; without one the lead burns.
 TEST(WiringFaults, ABatteryTheWrongWayRound) {
-  const auto fused = try_faults(wired(""), resting(), 0);
+  const auto fused = try_faults(wired(""), resting());
   const auto& turned = of(fused, "battery the wrong way round");
   const auto* opens = what(turned, Effect::fuse_opens, "charge");
   ASSERT_TRUE(opens);
@@ -69,27 +69,26 @@ TEST(WiringFaults, ABatteryTheWrongWayRound) {
   Build b = faulty_car("");
   for (auto& [name, run] : std::get<wiring::Input>(b.inputs).run.entries)
     if (name == "charge") run.wire.fuse.reset(), run.wire.unfused = true;
-  const auto bare = try_faults(resolved<wiring::System>(b).model, resting(), 0);
+  const auto bare = try_faults(resolved<wiring::System>(b).model, resting());
   EXPECT_TRUE(what(of(bare, "battery the wrong way round"), Effect::burns, "charge"));
 }
 
 // The charge lead lost: what the machine gave the battery now gives.
 TEST(WiringFaults, ALostChargeLeadDrainsTheBattery) {
-  EXPECT_TRUE(what(of(try_faults(wired(""), driving(), 0), "charge open"), Effect::drains, "battery"));
+  EXPECT_TRUE(what(of(try_faults(wired(""), driving()), "charge open"), Effect::drains, "battery"));
 }
 
 TEST(WiringFaults, AStuckRelayKeepsThePumpOnAndAnOpenOneStopsIt) {
   const std::string relay =
       "[wiring.switch.pump_relay]\nfrom = \"bus\"\nto = \"pump\"\ncoil_from = \"bus\"\nclosed = [\"running\"]\n"
       "[wiring.load.fuel_pump]\nfrom = \"pump\"\nwhen = [\"always\"]\n";
-  EXPECT_TRUE(
-      what(of(try_faults(wired(relay), resting(), 0), "pump_relay stuck closed"), Effect::stays_on, "fuel_pump"));
-  EXPECT_TRUE(what(of(try_faults(wired(relay), driving(), 0), "pump_relay stuck open"), Effect::dead, "fuel_pump"));
+  EXPECT_TRUE(what(of(try_faults(wired(relay), resting()), "pump_relay stuck closed"), Effect::stays_on, "fuel_pump"));
+  EXPECT_TRUE(what(of(try_faults(wired(relay), driving()), "pump_relay stuck open"), Effect::dead, "fuel_pump"));
 }
 
 // A network without fault has nothing to tell: opening a run that carries nothing changes nothing.
 TEST(WiringFaults, WhatCarriesNothingIsNotMissed) {
-  EXPECT_TRUE(of(try_faults(wired(""), driving(), 0), "starter_cable open").happens.empty());
+  EXPECT_TRUE(of(try_faults(wired(""), driving()), "starter_cable open").happens.empty());
 }
 
 TEST(WiringFaults, AreToldWithTheirFigures) {

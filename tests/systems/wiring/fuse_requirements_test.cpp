@@ -39,8 +39,8 @@ TEST(WiringFuseRequirements, ARunsFuseIsHeldToWhatFlows) {
   Judging j(hand_car(), "hot-idle"), small(hand_car("[wiring.run.feed]\nfuse = \"5 A\"\n"), "hot-idle");
   const double flows = *j.one("wiring.fuse-run", "hot-idle", "feed").verdict.predicted / 1.25;
   EXPECT_GT(flows, 30);
-  EXPECT_GT(*j.one("wiring.fuse-run", "hot-idle", "feed").margin(), 0);
-  EXPECT_LT(*small.one("wiring.fuse-run", "hot-idle", "feed").margin(), 0);
+  EXPECT_GT(j.one("wiring.fuse-run", "hot-idle", "feed").margin().value(), 0);
+  EXPECT_LT(small.one("wiring.fuse-run", "hot-idle", "feed").margin().value(), 0);
 }
 
 // What a rule needs is the model's own: without the engine's torque curve, or one wire's size, the others are judged.

@@ -57,7 +57,7 @@ TEST(WiringLoadRequirements, ABayHotterThanTheInsulationFailsWhateverFlows) {
             "hot-idle");
   for (auto place : {"wipers", "injection"}) {
     const auto& found = j.one("wiring.wire-current", "hot-idle", place);
-    EXPECT_LT(*found.margin(), 0) << place;
+    EXPECT_LT(found.margin().value(), 0) << place;
     EXPECT_NE(found.verdict.reason.find("the insulation stands 60 degC"), std::string::npos) << found.verdict.reason;
   }
   EXPECT_EQ(j.one("wiring.wire-current", "hot-idle", "wipers").verdict.reason.find("flow"), std::string::npos);

@@ -24,7 +24,7 @@ TEST(WiringMotorRequirements, AStalledFanOnAThinWire) {
 // has taken up I2 t and no more.
 TEST(WiringMotorRequirements, AFuseThatOpensSavesTheWire) {
   const Judging j(hand_car(fan("16 AWG", "10 A")), "cruise");
-  EXPECT_GT(*j.one("wiring.stalled-motor", "cruise", "extra_fan").margin(), 0);
+  EXPECT_GT(j.one("wiring.stalled-motor", "cruise", "extra_fan").margin().value(), 0);
 }
 
 // Ten times a lamp's current for 10 ms: a fuse of 15 A stands 100 A for 0.02 s (6/6.67)^2 = 16 ms, one of 7.5 A for
@@ -35,8 +35,9 @@ TEST(WiringMotorRequirements, LampsAsTheyAreSwitchedOn) {
   };
   const auto& holds = Judging(hand_car(lamp("15 A")), "hot-idle").one("wiring.fuse-inrush", "", "headlamps");
   EXPECT_NEAR(*holds.verdict.predicted, 0.0162, 1e-4);
-  EXPECT_GT(*holds.margin(), 0);
-  EXPECT_LT(*Judging(hand_car(lamp("7.5 A")), "hot-idle").one("wiring.fuse-inrush", "", "headlamps").margin(), 0);
+  EXPECT_GT(holds.margin().value(), 0);
+  EXPECT_LT(Judging(hand_car(lamp("7.5 A")), "hot-idle").one("wiring.fuse-inrush", "", "headlamps").margin().value(),
+            0);
 }
 
 }  // namespace

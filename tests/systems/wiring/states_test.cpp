@@ -72,6 +72,45 @@ TEST(WiringStates, ARelayWhoseCoilGetsTooLittleStaysOpen) {
   EXPECT_GT(volts(wired(weak + relay("\"6 V\"")), "fuel_pump", state::driving), 11);
 }
 
+// The coil's node hangs on the charge lamp alone once the key is off, and on the switch while it is on.
+TEST(WiringStates, WhatIsFedBackwardsIsToldWithItsWay) {
+  const auto m = wired(keyed(large_lamp));
+  const auto off = fed_back(m, run_state(m, state::off_turning.bits));
+  ASSERT_EQ(off.size(), 1u);
+  EXPECT_EQ(m.loads[off[0].load].wire.place, "ignition");
+  ASSERT_EQ(off[0].through.size(), 1u);
+  EXPECT_EQ(m.loads[off[0].through[0]].wire.place, "charge_lamp");
+  EXPECT_TRUE(fed_back(m, run_state(m, state::driving.bits)).empty());
+  EXPECT_TRUE(fed_back(m, run_state(m, state::parked.bits)).empty());
+}
+
+// A diode in the lamp's wire lets the lamp burn and nothing come back.
+TEST(WiringStates, ADiodeEndsIt) {
+  std::string with_diode = keyed(large_lamp);
+  const std::string from = "[wiring.load.charge_lamp]\nfrom = \"ign\"";
+  ASSERT_NE(with_diode.find(from), std::string::npos);
+  with_diode.replace(with_diode.find(from), from.size(), "[wiring.load.charge_lamp]\nfrom = \"lamp\"");
+  with_diode += "[wiring.run.diode]\nfrom = \"ign\"\nto = \"lamp\"\nresistance = \"10 mohm\"\none_way = true\n";
+  const auto m = wired(with_diode);
+  EXPECT_TRUE(fed_back(m, run_state(m, state::off_turning.bits)).empty());
+  EXPECT_LT(volts(m, "ignition", state::off_turning), 0.05);
+  EXPECT_NEAR(volts(m, "charge_lamp", state::stalled), volts(wired(keyed(large_lamp)), "charge_lamp", state::stalled),
+              0.7);
+}
+
+// The starter draws some 150 A through 10 mohm of battery: all else loses more than a volt, unless a neutral switch
+// keeps the solenoid from being fed.
+TEST(WiringStates, AStarterWhoseSolenoidIsDeadDrawsNothing) {
+  const std::string solenoid =
+      "[wiring.switch.neutral]\nfrom = \"bus\"\nto = \"start\"\nclosed = [\"start and not in-gear\"]\nlimit = \"30 "
+      "A\"\n"
+      "[wiring.load.starter_solenoid]\nfrom = \"start\"\nto = \"block\"\nwhen = [\"always\"]\ncurrent = \"8 A\"\n";
+  const auto m = wired(keyed(small_lamp) + solenoid);
+  EXPECT_LT(volts(m, "starter_solenoid", state::cranked_in_gear), 0.05);
+  EXPECT_GT(volts(m, "ignition", state::cranked_in_gear), volts(m, "ignition", state::cranked) + 1);
+  EXPECT_NEAR(volts(m, "ignition", state::cranked_in_gear), volts(m, "ignition", state::stalled), 0.1);
+}
+
 TEST(WiringStates, EveryStateHasItsOwnWords) {
   for (auto& a : states())
     for (auto& b : states()) EXPECT_EQ(a.told == b.told, a.bits == b.bits) << a.told << ", " << b.told;

@@ -24,10 +24,10 @@ std::string lamps(bool relay) {
 // 150 mohm with some 17 A: 2.5 V are lost before the lamps, which give (V/12.8)^3.4 of their light.
 TEST(WiringSwitchRequirements, ADashSwitchThatCarriesTheLamps) {
   const Judging old(hand_car(lamps(false)), "hot-idle"), new_way(hand_car(lamps(true)), "hot-idle");
-  EXPECT_LT(*old.one("wiring.contact-current", "hot-idle", "dash").margin(), 0);
+  EXPECT_LT(old.one("wiring.contact-current", "hot-idle", "dash").margin().value(), 0);
   EXPECT_GT(*old.one("wiring.lamp-feed", "hot-idle", "headlamps").verdict.predicted, 2.0);
   EXPECT_NEAR(*new_way.one("wiring.contact-current", "hot-idle", "dash").verdict.predicted, 12.8 / 85, 0.03);
-  EXPECT_GT(*new_way.one("wiring.lamp-feed", "hot-idle", "headlamps").margin(), 0);
+  EXPECT_GT(new_way.one("wiring.lamp-feed", "hot-idle", "headlamps").margin().value(), 0);
 }
 
 TEST(WiringSwitchRequirements, ASwitchWithoutARatingIsAskedForIt) {
@@ -39,11 +39,11 @@ TEST(WiringSwitchRequirements, ASwitchWithoutARatingIsAskedForIt) {
 
 TEST(WiringSwitchRequirements, ACoilNeedsItsVolts) {
   const Judging j(hand_car(lamps(true)), "hot-idle");
-  EXPECT_GT(*j.one("wiring.relay-coil", "hot-idle", "lamp_relay").margin(), 0);
+  EXPECT_GT(j.one("wiring.relay-coil", "hot-idle", "lamp_relay").margin().value(), 0);
   Build b = hand_car(lamps(true));
   for (auto& [name, s] : std::get<wiring::Input>(b.inputs).switches.entries) s.pull_in = Voltage{13.9};
   const Judging weak(b, "hot-idle");
-  EXPECT_LT(*weak.one("wiring.relay-coil", "hot-idle", "lamp_relay").margin(), 0);
+  EXPECT_LT(weak.one("wiring.relay-coil", "hot-idle", "lamp_relay").margin().value(), 0);
 }
 
 }  // namespace
