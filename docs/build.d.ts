@@ -257,6 +257,8 @@ export interface Build {
     };
     /** battery: The battery. */
     battery?: {
+      /** rated volts: Stamped on it: 6 V or 12 V; not given, that of the car. */
+      voltage?: Given<string>;
       /** capacity: Charge at the 20 hour rate. */
       capacity?: Given<string>;
       /** cold cranking current: Current at -18 degC for 30 s, a cell not below 1.2 V; not used where the resistance is measured. */

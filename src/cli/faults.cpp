@@ -27,6 +27,9 @@ std::vector<InDuty> try_all(const Car& car, const DutySet& set, const std::vecto
   return all;
 }
 
+/// A wire that burns; a battery that is charged without measure, or its posts handled.
+constexpr Caution cautions[] = {Caution::electrical_fire, Caution::battery_gas};
+
 bool burns(const wiring::Happens& h) { return h.what == wiring::Effect::burns; }
 
 void tell(const std::string& duty, const wiring::FaultRun& run, Page& page) {
@@ -55,14 +58,15 @@ std::string faults_page(const std::string& title, const std::vector<InDuty>& all
         if (run.fault == fault) tell(d.duty, run, page);
   }
   page.space();
-  page.text(std::string(caution_text(Caution::electrical_fire)));
+  for (auto c : cautions) page.text(std::string(caution_text(c)));
   page.text(
       "Told of the network as it is described: metal that nobody named carries nothing here, and does in the car.");
   return page.take();
 }
 
 Json faults_json(const std::string& title, const std::vector<InDuty>& all) {
-  Json out{{"car", title}, {"faults", Json::array()}, {"caution", caution_text(Caution::electrical_fire)}};
+  Json out{{"car", title}, {"faults", Json::array()}, {"cautions", Json::array()}};
+  for (auto c : cautions) out["cautions"].push_back(caution_text(c));
   for (auto& d : all)
     for (auto& run : d.runs) {
       Json one{{"fault", run.fault}, {"duty", d.duty}, {"solved", run.solved}, {"happens", Json::array()}};

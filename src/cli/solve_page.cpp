@@ -136,6 +136,10 @@ Json pairs_json(const std::vector<BeforeAfter>& all) {
   return out;
 }
 
+Caution caution_of(const SolveTold& told) {
+  return told.solution.caution != Caution::none ? told.solution.caution : told.solver->caution;
+}
+
 Json caution_json(Caution c) { return c == Caution::none ? Json(nullptr) : Json(caution_text(c)); }
 
 }  // namespace
@@ -199,9 +203,8 @@ std::string solve_page(const SolveTold& told, const WrittenUnits& units, const L
   page.space();
   field(page, "formula", told.solver->formula);
   field(page, "source", told.solver->source);
-  if (told.solver->caution != Caution::none)
-    field(page, "care",
-          harm(caution_name(told.solver->caution)) + ": " + std::string(caution_text(told.solver->caution)));
+  if (const Caution c = caution_of(told); c != Caution::none)
+    field(page, "care", harm(caution_name(c)) + ": " + std::string(caution_text(c)));
   if (!told.tried) return page.take();
   page.space();
   if (!told.written.empty()) {
@@ -252,7 +255,7 @@ std::string solve_json(const SolveTold& told) {
                     {"because", std::move(because)},
                     {"formula", told.solver->formula},
                     {"source", told.solver->source},
-                    {"caution", caution_json(told.solver->caution)},
+                    {"caution", caution_json(caution_of(told))},
                     {"written", told.written.empty() ? Json(nullptr) : Json(told.written)},
                     {"kept_out_by", std::move(kept_out_by)}};
   return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

@@ -14,8 +14,8 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// A fed wire can burn, a fed coil strikes.
-constexpr Caution cautions[] = {Caution::electrical_fire, Caution::high_voltage};
+/// A fed wire can burn, a fed coil strikes, a fed pump delivers.
+constexpr Caution cautions[] = {Caution::electrical_fire, Caution::high_voltage, Caution::fuel_fire};
 
 struct Column {
   const wiring::CarState* state;

@@ -157,6 +157,7 @@ class Teller {
     const bool low = f.low_limit && *f.predicted < *f.low_limit;
     return print(std::abs(*f.margin), step_kind(*f.quantity), f.unit, 2) + (low ? " short" : " over");
   }
+  static bool same_figure(double a, double b) { return std::abs(a - b) <= 0.02 * std::max(std::abs(a), std::abs(b)); }
   static const Because* line_of(const Finding& f, std::string_view port) {
     for (auto& b : f.because)
       if (b.role == Role::figure && b.path == port) return &b;
@@ -180,6 +181,8 @@ class Teller {
     const Because* last = nullptr;
     for (auto port : chain)
       if (auto* line = line_of(effect, port)) last = line;
+    // A chain may end in a figure the finding is only made from: then its own title stands for it.
+    if (last && (last->kind != effect.quantity || !same_figure(last->value, *effect.predicted))) last = nullptr;
     brings += (brings.empty() ? "" : " and ") + std::string(last ? last->what : effect.title) + " to " +
               print(*effect.predicted, *effect.quantity, effect.unit, 3) + ", " + missed_by(effect);
     std::string text = "At " + effect.duty + " it is " + missed_by(cause) + " " + std::string(taken(cause)) +

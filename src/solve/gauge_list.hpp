@@ -2,6 +2,7 @@
 // The gauges with senders of a car, for the solvers that set them, with the tank's shape where a float goes by depth.
 #include "quantity/print.hpp"
 #include "solve/model_of.hpp"
+#include "solve/solver.hpp"
 #include "systems/fuel/fuel.hpp"
 #include "systems/gauges/checks.hpp"
 
@@ -22,6 +23,14 @@ void each_dial(const Car& car, Look look) {
   auto& m = model_of<gauges::System>(car);
   for (auto* terms : {&gauges::fuel_terms, &gauges::temperature_terms, &gauges::pressure_terms})
     for (auto& dial : m.*terms->list) look(*terms, dial);
+}
+
+/// Adds what working on this gauge's sender can do to what is said already; a fire is graver than a scald.
+inline void add_caution(const gauges::Terms& t, Solution& out) {
+  if (&t == &gauges::fuel_terms)
+    out.caution = Caution::fuel_fire;
+  else if (&t == &gauges::temperature_terms && out.caution == Caution::none)
+    out.caution = Caution::hot_coolant;
 }
 
 /// An error in words; what rounding leaves is none.

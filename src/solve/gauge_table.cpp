@@ -73,6 +73,7 @@ class Tabling {
   void dial(const Terms& t, const DialModel& m) {
     if (!m.usable()) return;
     if (m.gauge.kind != gauges::How::electronic) return;
+    add_caution(t, out_);
     const bool volts = m.table_in_volts || m.gauge.by_volts;
     if (m.gauge.ohm <= 0) return out_.missing.push_back(m.own_ohm_path);
     const gauges::Instant at{.tank = m.by_depth ? tank_ : gauges::TankShape{}};

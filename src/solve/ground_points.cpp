@@ -65,6 +65,8 @@ class Grounds {
         out.trouble = "no duty comes through with the car as it is: streetwright check says why";
         return out;
       }
+      out.trouble = adrift(wires.model());
+      if (!out.trouble.empty()) return out;
       tell(wires, "before: ", out);
     }
     for (int round = 0; round < most_rounds; ++round) {
@@ -84,6 +86,25 @@ class Grounds {
   /// it.
   static bool coolant_counts(const Build& b, const wiring::Model& m) {
     return m.n_support != m.n_body && !std::get<cooling::Input>(b.inputs).radiator.isolated.value_or(false);
+  }
+  /// What keeps grounds from being moved about: block or body that no strap joins to the earthed post.
+  static std::string adrift(const wiring::Model& m) {
+    std::vector<bool> joined(m.network.node_count, false);
+    joined[wiring::dc::ground] = true;
+    for (bool grows = true; grows;) {
+      grows = false;
+      for (auto& c : m.runs) {
+        auto& b = m.network.branches[c.branch];
+        if (c.stray || joined[b.from] == joined[b.to]) continue;
+        joined[b.from] = joined[b.to] = grows = true;
+      }
+    }
+    for (auto [node, name] : {std::pair{m.n_block, "block"}, std::pair{m.n_body, "body"}})
+      if (!joined[node])
+        return std::string("no strap joins the ") + name +
+               " to the battery's earthed post: its current goes through metal that is not meant to carry it. Fit a "
+               "strap first";
+    return {};
   }
   static double dash_of(const CarWires& w) {
     auto& m = w.model();
@@ -187,7 +208,9 @@ Solution solve(const Build& build, const DutySet& set) {
 const Solver ground_points{
     .key = "ground-points",
     .title = "ground points",
-    .judged_by = "cooling.coolant-volts charging.ground-drop charging.crank-loop",
+    .judged_by =
+        "cooling.coolant-volts charging.ground-drop charging.crank-loop gauges.fuel-steady "
+        "gauges.temperature-steady gauges.pressure-steady",
     .caution = Caution::electrical_fire,
     .formula =
         "the network solved in every running and cranking duty; loads that lift the gauges' ground by more than "

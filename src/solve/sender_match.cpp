@@ -81,6 +81,7 @@ class Matching {
 
   void dial(const Terms& t, const DialModel& m) {
     if (!m.usable()) return;
+    add_caution(t, out_);
     const gauges::Instant at{.tank = m.by_depth ? tank_ : gauges::TankShape{}};
     const double now = std::abs(gauges::worst_error(m, at).error), limit = t.limit_of(m);
     if (now <= limit) return add(m.name + " reads within " + step_words(t, m, now) + " as it is.");
@@ -131,7 +132,6 @@ const Solver sender_match{
     .key = "sender-match",
     .title = "resistors between sender and gauge",
     .judged_by = all_readings,
-    .caution = Caution::fuel_fire,
     .formula =
         "of all pairs of E24 values from 1 ohm to 10 kohm, one in the lead and one from the sender's wire to its "
         "ground, and of either alone, the one with the least largest error of shown against true",

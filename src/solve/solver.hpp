@@ -27,6 +27,7 @@ struct Solution {
   std::vector<Because> because;      ///< figures it rests on, and what it comes to
   std::vector<std::string> missing;  ///< paths without which nothing can be solved
   std::string trouble;               ///< why there is no solution, and what would give one; empty where there is
+  Caution caution = Caution::none;   ///< of this solution, where the solver's own is not it
   bool solved() const { return missing.empty() && trouble.empty(); }
 };
 

@@ -97,7 +97,9 @@ std::optional<double> Choosing::fuse_for(const Wanted& w, const FieldInfo& field
     return wiring::fuse_loading * w.lasting_a <= rating * (1 + 1e-9) &&
            (w.inrush_a <= 0 || physics::shortest_melting(w.inrush_a / rating) >= w.inrush_s);
   };
-  if (w.wire->fused && carries(w.wire->fuse_a)) return w.wire->fuse_a;
+  // A fuse is kept where it protects the wire that is drawn: one that does not would only ask for a thicker wire.
+  const bool protects = !w.wire->sized || w.wire->fuse_a <= w.wire->ampacity_a;
+  if (w.wire->fused && protects && carries(w.wire->fuse_a)) return w.wire->fuse_a;
   for (double at = wiring::fuse_loading * w.lasting_a;;) {
     const auto rating = trade_size(field, at, true);
     if (!rating) return std::nullopt;

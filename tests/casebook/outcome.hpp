@@ -60,7 +60,8 @@ class Twin {
   /// Of one duty; all of them where it is empty.
   const Proof& proof(const std::string& duty) {
     auto it = proofs_.find(duty);
-    if (it == proofs_.end()) it = proofs_.emplace(duty, prove(opened_.build, *set_, {.duty = duty})).first;
+    if (it == proofs_.end())
+      it = proofs_.emplace(duty, prove(opened_.build, *set_, {.duty = duty, .remedies = false})).first;
     return it->second;
   }
   std::string faults;

@@ -14,7 +14,7 @@ const Setting* setting(const Solution& s, std::string_view path) {
     if (one.path == path) return &one;
   return nullptr;
 }
-constexpr double awg_14 = 2.081e-6, awg_10 = 5.261e-6;  // ASTM B258, m2
+constexpr double awg_14 = 2.081e-6;  // ASTM B258, m2
 
 std::string added(const std::string& drawn) {
   return "[wiring.load.added]\ncurrent = \"12 A\"\nwhen = [\"key\"]\nlength = \"6 ft\"\ninsulation = \"105 degC\"\n"
@@ -42,7 +42,15 @@ TEST(SolveWires, WhatIsDrawnAndDoesIsLeft) {
 TEST(SolveWires, AThinWireBehindAGreatFuseIsChanged) {
   const auto s = solved(hand_car(added("gauge = \"18 AWG\"\nfuse = \"30 A\"\n")));
   ASSERT_TRUE(s.solved()) << s.trouble;
-  EXPECT_GT(setting(s, "wiring.load.added.gauge")->value, awg_10 - 0.01e-6);  // 30 A: 10 AWG carries 36 A
+  // Not a wire for the great fuse, but the fuse for the load, and the wire for that.
+  EXPECT_EQ(setting(s, "wiring.load.added.fuse")->value, 20);
+  EXPECT_NEAR(setting(s, "wiring.load.added.gauge")->value, awg_14, 0.01e-6);
+}
+
+TEST(SolveWires, AGreaterFuseThatStillProtectsItsWireIsLeft) {
+  const auto s = solved(hand_car(added("gauge = \"10 AWG\"\nfuse = \"30 A\"\n")));  // 10 AWG carries 36 A
+  ASSERT_TRUE(s.solved()) << s.trouble;
+  EXPECT_FALSE(setting(s, "wiring.load.added.fuse"));
 }
 
 // With what it found every rule of wires and fuses holds, whatever was drawn before.

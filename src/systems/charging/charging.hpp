@@ -40,6 +40,7 @@ struct Alternator {
 };
 
 struct Battery {
+  std::optional<Voltage> voltage;
   std::optional<Charge> capacity;
   std::optional<Current> cold_crank_current;
   std::optional<Resistance> resistance;
@@ -78,7 +79,8 @@ struct Model {
   Earth earth = Earth::negative;
   std::string earth_path;
   double capacity_c = 0, resistance_ohm = 0;  ///< resistance at 25 degC, full
-  double cells = 6;
+  double cells = 6, nominal_v = 12;
+  std::optional<double> battery_v;  ///< stamped on the battery
   double starter_a = 0, starter_v = 0, crank_rad_s = 0, starter_ohm = 0, least_crank_rad_s = 0;
   double least_crank_v = 0;  ///< 0: by temperature
   double days_s = 0;

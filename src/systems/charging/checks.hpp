@@ -112,6 +112,11 @@ namespace polarity {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace polarity
 
+/// Battery and car of one voltage.
+namespace rated {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
+}  // namespace rated
+
 /// Engine speed from which the machine charges, against the idle.
 namespace wakes {
 enum Need { n_exciter, n_ratio, n_idle, need_count };

@@ -113,6 +113,11 @@ constexpr FieldInfo alternator_table[] = {
 static_assert(std::size(alternator_table) == member_count<Alternator>());
 
 constexpr FieldInfo battery_table[] = {
+    quantity<&Battery::voltage>("voltage", "rated volts", kind::voltage)
+        .in("V")
+        .above(2, 24)
+        .spread({})
+        .says("Stamped on it: 6 V or 12 V; not given, that of the car."),
     quantity<&Battery::capacity>("capacity", "capacity", kind::charge)
         .may_grow()
         .in("A h")

@@ -88,6 +88,8 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.car_earth_path = r.earth_path;
   m.capacity_c = r.need(in.battery.capacity);
   m.cells = r.nominal_v < 9 ? 3 : 6;
+  m.nominal_v = r.nominal_v;
+  m.battery_v = given(in.battery.voltage);
   if (in.battery.resistance)
     m.resistance_ohm = in.battery.resistance->si;
   else

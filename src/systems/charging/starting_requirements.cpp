@@ -71,13 +71,18 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   if (run.duty->method != Method::rest) return;  // minutes after a stop tell nothing of weeks
   std::size_t row = 0;
   while (row < run.last() && (row == 0 || run.at(row, 1) > starts_from)) ++row;
+  // Nobody leaves a battery on its posts for a winter.
+  constexpr double longest_connected_s = 60 * 86400.0;
+  const double rest_s = run.trace->time[run.last()];
+  const double asked = rest_s > longest_connected_s ? m.days_s : std::max(m.days_s, rest_s);
   const double longest = 10 * m.days_s, left = time_left(run, row, longest);
   out.push_back({.predicted = left,
-                 .low = m.days_s,
+                 .low = asked,
                  .scale = m.days_s,
                  .row = row,
                  .reason = left >= longest ? "at least so long" : "",
-                 .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one"});
+                 .fix_hint = "find the draw with an ammeter in the battery lead, pull fuses one by one; for a longer "
+                             "rest unhook the battery or keep it charged"});
 }
 }  // namespace standing
 

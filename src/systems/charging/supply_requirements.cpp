@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "quantity/print.hpp"
 #include "systems/charging/checks.hpp"
 
 namespace sw::charging {
@@ -168,5 +169,17 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   out.push_back(std::move(v));
 }
 }  // namespace polarity
+
+namespace rated {
+void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+  auto& m = *static_cast<const Model*>(model);
+  if (!m.battery_v) return;
+  constexpr double same_v = 0.5;
+  const auto volts = [](double v) { return print(v, kind::voltage, "V", 2); };
+  out.push_back({.reason = "the battery is one of " + volts(*m.battery_v) + ", the car of " + volts(m.nominal_v),
+                 .fix_hint = "a battery of the car's volts, or the whole car converted",
+                 .rule = std::abs(*m.battery_v - m.nominal_v) < same_v});
+}
+}  // namespace rated
 
 }  // namespace sw::charging

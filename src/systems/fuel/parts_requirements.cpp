@@ -148,7 +148,8 @@ Verdict stops(double volts, const YesNo& said, const char* place, const char* ye
   if (!(volts >= 0)) return yes_verdict(said, place, yes, no, hint);
   Verdict v{.place = place, .fix_hint = hint, .rule = volts < pump_dead_v};
   v.reason = std::string(*v.rule ? yes : no) + ": its wiring leaves it " + print(volts, kind::voltage, "V", 3);
-  if (said.value && *said.value != *v.rule) v.reason += ", though the build says otherwise";
+  if (said.value && *said.value != *v.rule)
+    v.reason += ", though fuel.cut_off says otherwise: draw the switch that does it (`not hit`, `turning`)";
   return v;
 }
 }  // namespace

@@ -44,9 +44,10 @@ void cranking(const void* model, const Evidenced& run, std::vector<Verdict>& out
             .low = m.needed_j,
             .scale = m.needed_j,
             .row = row,
-            .fix_hint =
-                "volts at the coil while the starter turns: battery and cables; a feed past the ballast where "
-                "there is one; a feed that is live with the key at start"};
+            .fix_hint = m.coil.ballast_ohm > 0 && m.by != By::points
+                            ? weak_hint(m)
+                            : "volts at the coil while the starter turns: battery and cables; a feed past the ballast "
+                              "where there is one; a feed that is live with the key at start"};
   const bool fed = run.at(row, n_volts) > 0;
   if (!fed) v.reason = "the coil has no volts while the starter turns: its feed is dead with the key at start";
   if (fed && !m.bypassed && run.at(row, n_speed) > 0)

@@ -20,7 +20,9 @@ inline constexpr auto bus_needs = [] {
 }();
 inline constexpr int n_first_read = 1, n_fitted = n_first_read + network::read_count;
 
-inline constexpr const char* outside_table = "the wire's size or insulation lies outside the ampacity table";
+inline constexpr const char* outside_table =
+    "the wire's size or insulation lies outside the ampacity table, which begins with 18 AWG: no fuse is known to "
+    "protect a thinner one";
 
 /// The network solved again at the end of the duty with every electric fan on: that is what their wires and those
 /// before them must stand, whether or not a fan happens to run at that instant. `run` reads bus_needs.

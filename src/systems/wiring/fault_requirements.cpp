@@ -9,6 +9,15 @@ namespace {
 
 bool burns(const Happens& h) { return h.what == Effect::burns; }
 
+/// What helps against the fault that burns something.
+const char* fix_of(const std::string& fault) {
+  if (fault.starts_with("battery the wrong way round"))
+    return "a fuse or link at the battery's end of the wire the current takes: the machine's diodes conduct, and die";
+  if (fault.starts_with("nothing broken")) return "what carries that current in the car as it is: streetwright faults";
+  if (fault.find(" stuck ") != std::string::npos) return "a fuse before the contact that may stick";
+  return "a second strap beside the one that may be lost, or a fuse where the current goes instead";
+}
+
 }  // namespace
 
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
@@ -17,16 +26,17 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   const std::size_t row = cranks ? run.trace->lowest(run.slot(0)) : run.last();
   const Feed feed = feed_at(run, row);
   if (!solved(m, solve(m, feed), out)) return;
-  Verdict v{.row = row,
-            .fix_hint = "a second strap beside the one that may be lost, or a fuse where the current goes instead"};
+  Verdict v{.row = row};
   std::string burnt, lost;
+  double worst = 0;  // what carries most over what it may is told
   const auto all = try_faults(m, feed, bay_of(run));
   for (auto& fault : all) {
     if (!fault.solved) lost = "the network has no solution with " + fault.fault;
     for (auto& h : fault.happens) {
       if (h.what == Effect::unknown) v.missing.push_back("wiring.run." + h.place + ".limit");
       if (!burns(h)) continue;
-      if (burnt.empty()) burnt = fault.fault + ": " + tell(h);
+      const double share = h.is / h.limit.value_or(h.is);
+      if (share > worst) worst = share, burnt = fault.fault + ": " + tell(h), v.fix_hint = fix_of(fault.fault);
       v.because.push_back({.what = fault.fault, .text = tell(h)});
     }
   }

@@ -17,6 +17,8 @@ constexpr double told_from_a = 2.0, told_share = 0.25;
 /// Volts that electronics of a 12 V car stand for a minute (ISO 16750-2 section 4.3.1.2: 18 V, from memory), as a share
 /// of the nominal.
 constexpr double most_share = 1.5;
+/// A machine that gave that much and is cut off surges (common practice).
+constexpr double surges_from_a = 10;
 /// Two diodes of a rectifier in series, cold (common practice).
 constexpr dc::Diode rectifier{.threshold_v = 1.5, .resistance_ohm = 0.006, .leakage_s = 1e-6};
 
@@ -83,6 +85,7 @@ class Trying {
     for (auto& l : m_.loads) load(l.wire.place, l.wire.branch, works_from_v(m_, l), l.behaviour);
     load("starter", m_.starter, dead_below_v(m_), Behaviour::motor);
     battery();
+    machine();
     std::stable_sort(run_.happens.begin(), run_.happens.end(), [](auto& a, auto& b) { return a.what < b.what; });
     return std::move(run_);
   }
@@ -127,7 +130,9 @@ class Trying {
     const bool either_way = behaviour == Behaviour::lamp || behaviour == Behaviour::resistance;
     const auto seen = [&](double v) { return either_way ? std::abs(v) : v; };
     const double was = seen(healthy_.volts(branch)), is = seen(now().volts(branch)), dead = dead_below_v(m_);
-    const auto add = [&](Effect what) { run_.happens.push_back({what, name, was, is, std::nullopt}); };
+    const auto add = [&](Effect what) {
+      run_.happens.push_back({what, name, was, is, std::nullopt, consequence(name, what)});
+    };
     if (is < -dead && was > -dead)
       add(Effect::backwards);
     else if (electronics && is > most_share * m_.nominal_v && is > was)
@@ -138,6 +143,27 @@ class Trying {
       add(Effect::dead);
     else if (was >= works_v && is < works_v)
       add(Effect::weak);
+  }
+
+  /// What a load of a known name does to the car.
+  std::string_view consequence(std::string_view name, Effect what) const {
+    const bool runs = healthy_.network.branches[m_.alternator].closed;
+    if (runs && what == Effect::dead && (name == "ignition" || name == "injection")) return "the engine stops";
+    if (runs && what == Effect::dead && name == "fuel_pump") return "the engine stops within seconds";
+    if (runs && what == Effect::stays_on && name == "starter_solenoid")
+      return "the running engine drags the starter round until it breaks";
+    if (what == Effect::backwards && name != "starter") return "electronics in it do not live through that";
+    return {};
+  }
+
+  /// A machine that gave and has no battery any more to give to.
+  void machine() {
+    const double was = std::abs(healthy_.solution.current_a[m_.alternator]);
+    const auto& source = broken_.branches[m_.battery];
+    const bool cut = !source.closed || std::abs(solution_.current_a[m_.alternator]) < 0.5 * was;
+    if (healthy_.network.branches[m_.alternator].closed && was > surges_from_a && cut)
+      run_.happens.push_back({Effect::surges, "alternator", was, std::abs(solution_.current_a[m_.alternator]),
+                              std::nullopt, "what its diodes hold: charging.surge"});
   }
 
   /// A battery that did not give before and has to now.
@@ -156,6 +182,21 @@ class Trying {
 
 }  // namespace
 
+namespace {
+
+/// What burns before anything is broken: the car as it stands.
+FaultRun as_it_is(const Model& m, const Seen& healthy, double seconds, std::optional<double> bay_k) {
+  FaultRun run{.fault = "nothing broken, the car as it is", .solved = true, .happens = {}};
+  each_wire(m, [&](const Conductor& c) {
+    const double a = healthy.amps(c);
+    if (const auto limit = carries_for(c, seconds, bay_k); limit && a > *limit)
+      run.happens.push_back({Effect::burns, c.place, a, a, limit});
+  });
+  return run;
+}
+
+}  // namespace
+
 std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, std::optional<double> bay_k) {
   std::vector<FaultRun> all;
   dc::Network network = m.network;
@@ -165,11 +206,14 @@ std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, std::optional
   if (!s.summary.usable()) return all;
   const double seconds = feed.state & bit(Condition::start) ? start_s : 0;
   const Seen healthy{network, s};
+  if (auto run = as_it_is(m, healthy, seconds, bay_k); !run.happens.empty()) all.push_back(std::move(run));
   for (auto& fault : faults_of(m, network)) all.push_back(Trying(m, healthy, fault).told(fault, seconds, bay_k));
   return all;
 }
 
-std::string tell(const Happens& h) {
+namespace {
+
+std::string happening(const Happens& h) {
   const auto amps = [](double a) { return print(a, kind::current, "A", 3); };
   const auto volts = [](double v) { return print(v, kind::voltage, "V", 3); };
   switch (h.what) {
@@ -193,8 +237,14 @@ std::string tell(const Happens& h) {
       return h.place + " is dead";
     case Effect::weak:
       return h.place + " gets only " + volts(h.is) + " (" + volts(h.was) + " before)";
+    case Effect::surges:
+      return "the machine gave " + amps(h.was) + " and is cut off: its volts rise at once";
   }
   return h.place;
 }
+
+}  // namespace
+
+std::string tell(const Happens& h) { return happening(h) + (h.so.empty() ? "" : ", " + std::string(h.so)); }
 
 }  // namespace sw::wiring

@@ -16,16 +16,19 @@ enum class Effect : std::uint8_t {
   over_volts,  ///< more volts than its electronics stand
   stays_on,    ///< fed though it should be off
   dead,        ///< not fed though it should be
-  weak         ///< less than it needs
+  weak,        ///< less than it needs
+  surges       ///< a machine that gave much is cut off from battery and loads
 };
-inline constexpr std::string_view effect_names[] = {"fuse opens", "burns",      "unknown",  "carries", "drains",
-                                                    "backwards",  "over-volts", "stays on", "dead",    "weak"};
+inline constexpr std::string_view effect_names[] = {"fuse opens", "burns",     "unknown",    "carries",
+                                                    "drains",     "backwards", "over-volts", "stays on",
+                                                    "dead",       "weak",      "surges"};
 
 struct Happens {
   Effect what;
   std::string place;
   double was = 0, is = 0;       ///< A of a conductor, V of a load
   std::optional<double> limit;  ///< A of a conductor
+  std::string_view so = {};     ///< what that does to the car, in words, where it is known
 };
 
 struct FaultRun {
@@ -34,8 +37,9 @@ struct FaultRun {
   std::vector<Happens> happens;  ///< gravest first
 };
 
-/// Every fault at that feed: while it starts for the seconds of a start, for which a cable stands more, else for good.
-/// `bay_k`: air under the bonnet. Empty where the network has no solution without any.
+/// What burns with nothing broken, where something does, and every fault at that feed: while it starts for the seconds
+/// of a start, for which a cable stands more, else for good. `bay_k`: air under the bonnet. Empty where the network has
+/// no solution without any.
 std::vector<FaultRun> try_faults(const Model& m, const Feed& feed, std::optional<double> bay_k = {});
 
 /// In words with its figures: "shift_cable burns: 121 A".

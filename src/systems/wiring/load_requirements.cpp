@@ -149,6 +149,9 @@ void judge(const Model& m, const dc::Solution& s, const Conductor& c, Verdict v,
   volts("in switches and runs before its own feed", l.before_v);
   volts("in its own feed, ground and joints", l.own_v);
   volts("on its way back to the body", l.after_v);
+  if (l.after_v > l.own_v && l.after_v > l.before_v)
+    v.fix_hint =
+        "its way back: a bare, tight ground joint, a thicker or shorter strap, or its ground moved to the body";
   if (c.sized)
     v.predicted = l.all();
   else
@@ -180,7 +183,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     Verdict v{.row = run.last(),
               .fix_hint = "a relay near the lamps, fed from the bus by its own fused wire, and a ground of its own"};
     v.because = {{.what = "at the lamps", .value = volts, .kind = &kind::voltage, .unit = "V"},
-                 {.what = "light that is left, of that at the volts lamps are made for",
+                 {.what = "light that is left, of that at " + print(lamp_share * m.nominal_v, kind::voltage, "V", 3),
                   .value = std::pow(volts / (lamp_share * m.nominal_v), light_power),
                   .unit = "%"}};
     feed::judge(m, s, l.wire, std::move(v), out);

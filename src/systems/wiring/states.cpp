@@ -193,14 +193,13 @@ PumpFed pump_fed(const Model& m) {
     const auto run = run_state(m, s.bits);
     return run.usable() ? std::optional(run.volts_at(m, *m.fuel_pump)) : std::nullopt;
   };
-  PumpFed fed;
-  if (words & (bit(Word::prime) | turning | oil)) {
-    fed.stalled_v = volts(state::stalled);
-    fed.cranking_v = volts(state::cranked);
-    fed.prime_v = volts(state::just_on);
-  }
-  if (words & bit(Word::hit)) fed.hit_v = volts(state::hit);
-  return fed;
+  // `running` alone only says when it draws: who stops it is then told by the build's own words (fuel.cut_off). Where
+  // any word of key or engine is drawn in its feed, the network tells, and what is not drawn there is not there.
+  if (!(words & ~(always | bit(Condition::running) | bit(Condition::start)))) return {};
+  return {.stalled_v = volts(state::stalled),
+          .hit_v = volts(state::hit),
+          .cranking_v = volts(state::cranked),
+          .prime_v = volts(state::just_on)};
 }
 
 }  // namespace sw::wiring

@@ -56,8 +56,8 @@ double dead_below_v(const Model& m);
 
 /// Whether a node is one of the grounds: the earthed post, block, body, the machine's case, dash, support.
 bool is_ground(const Model& m, dc::NodeIndex node);
-/// Volts at the fuel pump where the states tell: once a word of theirs stands in its own feed or in a switch on
-/// its way.
+/// Volts at the fuel pump in the states that decide, once a word of key, engine or crash stands in its own feed or in a
+/// switch on its way.
 PumpFed pump_fed(const Model& m);
 
 }  // namespace sw::wiring

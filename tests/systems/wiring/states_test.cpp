@@ -55,7 +55,10 @@ TEST(WiringStates, WhatAControllerDoesWithThePumpIsTold) {
   EXPECT_GT(*m.pump_fed.prime_v, 11);
   const auto by_oil = wired(pump("[\"key and oil-pressure\"]"));
   EXPECT_LT(*by_oil.pump_fed.cranking_v, 0.1);
-  EXPECT_FALSE(by_oil.pump_fed.hit_v.has_value());  // nobody said what a crash does
+  EXPECT_GT(*by_oil.pump_fed.hit_v, 11);  // what is drawn tells, and nothing drawn stops it in a crash
+  const auto by_key = wired(pump("[\"key\"]"));
+  EXPECT_GT(*by_key.pump_fed.stalled_v, 11);
+  EXPECT_FALSE(wired(pump("[\"running\"]")).pump_fed.stalled_v.has_value());  // that only says when it draws
   EXPECT_FALSE(wired("").pump_fed.stalled_v.has_value());
 }
 
