@@ -6,6 +6,7 @@
 #include "systems/belts/belts.hpp"
 #include "systems/brakes/brakes.hpp"
 #include "systems/charging/charging.hpp"
+#include "systems/clearance/clearance.hpp"
 #include "systems/cooling/cooling.hpp"
 #include "systems/driveline/driveline.hpp"
 #include "systems/engine/engine.hpp"
@@ -28,6 +29,6 @@ struct SystemList {
 
 using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
                            wiring::System, cooling::System, air_conditioning::System, fuel::System, vacuum::System,
-                           brakes::System, wheels::System, ignition::System, gauges::System>;
+                           brakes::System, wheels::System, ignition::System, gauges::System, clearance::System>;
 
 }  // namespace sw

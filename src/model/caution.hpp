@@ -26,6 +26,9 @@ enum class Caution : std::uint8_t {
   runaway_throttle,
   high_voltage,
   knock,
+  steering_loss,
+  whirling_shaft,
+  unintended_motion,
 };
 
 /// Short words for the line beside a finding, and the whole caution in one or two sentences.

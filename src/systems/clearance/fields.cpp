@@ -1,0 +1,201 @@
+#include "systems/clearance/clearance.hpp"
+
+namespace sw::clearance {
+namespace {
+
+constexpr Spread by_rule{.absolute = 0.02};  ///< of a rule, a feeler or clay, in
+
+constexpr FieldInfo mounts_table[] = {
+    quantity<&Mounts::span>("span", "front mounts to rear mount", kind::length)
+        .in("in")
+        .above(10, 100)
+        .spread(Source::measured, {.absolute = 0.25})
+        .says("Along the car, from the front mounts' line to the mount under the gearbox."),
+    quantity<&Mounts::sag>("sag", "sag of the front mounts", kind::length)
+        .in("in")
+        .from(0, 3)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.05})
+        .says("How far the engine sits below the height the gaps were measured or planned at: damper's centre against "
+              "new mounts."),
+    quantity<&Mounts::raised>("raised", "front mounts raised", kind::length)
+        .may_change()
+        .in("in")
+        .from(-3, 3)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, by_rule)
+        .says("Spacers under the front mounts since the gaps were measured."),
+    quantity<&Mounts::tail_lift>("tail_lift", "rear mount lifted", kind::length)
+        .may_change()
+        .in("in")
+        .from(-3, 3)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, by_rule)
+        .says("Shims under the gearbox mount since the gaps were measured; below nothing where it was lowered."),
+    quantity<&Mounts::intake_raised>("intake_raised", "intake raised", kind::length)
+        .may_change()
+        .in("in")
+        .from(-2, 4)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, by_rule)
+        .says("A spacer under carburettor or throttle body that was not there when stacks and cables were measured."),
+};
+static_assert(std::size(mounts_table) == member_count<Mounts>());
+
+constexpr FieldInfo gap_table[] = {
+    choice<&Gap::between>("between", "between", between_names)
+        .or_else(0, Source::chosen)
+        .says("What it keeps apart; moving parts are those that turn, roll with the engine or go with the axle."),
+    quantity<&Gap::gap>("gap", "gap", kind::length)
+        .decides_harm()
+        .in("in")
+        .from(-5, 40)
+        .spread(Source::measured, by_rule)
+        .says("At ride height, the car's weight on its wheels, wheels straight, engine at rest."),
+    quantity<&Gap::wanted>("wanted", "gap wanted", kind::length)
+        .in("in")
+        .from(0, 20)
+        .says("Least gap with everything against it; without it 1/2 in to what moves, 1/4 in to a steering link, 2 in "
+              "from a bare wire to what is hot and 1/2 in from a sleeved one, 1/8 in else.")
+        .after("common practice"),
+    choice<&Gap::engine>("engine", "engine's part", engine_names)
+        .or_else(0, Source::chosen)
+        .says("Whether one side belongs to the engine, and whether it lies above or below the other."),
+    quantity<&Gap::ahead>("ahead", "ahead of the front mounts", kind::length)
+        .in("in")
+        .from(-100, 60)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.25})
+        .says("Where along the engine it lies; below nothing behind the front mounts."),
+    quantity<&Gap::roll>("roll", "closes with the engine's roll", kind::length)
+        .in("in")
+        .from(-3, 3)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.05})
+        .says("By how much full torque closes it: engine power-braked, wheels chocked, or by clay."),
+    quantity<&Gap::bump>("bump", "closes at full bump", kind::length)
+        .in("in")
+        .from(-10, 10)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.1})
+        .says("By how much full bump closes it, springs out."),
+    quantity<&Gap::droop>("droop", "closes at full droop", kind::length)
+        .in("in")
+        .from(-10, 10)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.1})
+        .says("By how much a hanging axle closes it."),
+    quantity<&Gap::lock>("lock", "closes at full lock", kind::length)
+        .in("in")
+        .from(-10, 10)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.1})
+        .says("By how much either lock closes it, the worse of the two."),
+    yes_no<&Gap::sleeved>("sleeved", "heat sleeve")
+        .may_change()
+        .or_else(0, Source::chosen)
+        .says("Whether the wire has a sleeve made for the heat, fastened at both ends."),
+    quantity<&Gap::comes_to>("comes_to", "comes to", kind::temperature)
+        .in("degC")
+        .from(-40, 900)
+        .says("How hot the colder side gets there: thermo-labels after a hard drive and ten minutes of standing."),
+    quantity<&Gap::stands>("stands", "stands", kind::temperature)
+        .in("degC")
+        .from(40, 900)
+        .spread({})
+        .says("What the colder side is made for: data sheet of its seal, hose or insulation."),
+};
+static_assert(std::size(gap_table) == member_count<Gap>());
+
+constexpr FieldInfo piece_table[] = {
+    quantity<&Piece::size>("size", "size", kind::length)
+        .may_change()
+        .in("in")
+        .from(-20, 40)
+        .spread(Source::measured, by_rule)
+        .says("What it adds to the stack; below nothing where it drops into the piece before it."),
+};
+static_assert(std::size(piece_table) == member_count<Piece>());
+
+constexpr FieldInfo stack_table[] = {
+    list<&Stack::piece>("piece", "pieces").says("What stands one on the other, by any names."),
+    quantity<&Stack::space>("space", "space", kind::length)
+        .in("in")
+        .above(0, 60)
+        .spread(Source::measured, by_rule)
+        .says(
+            "What there is for it, measured as the car stands: clay under the latched bonnet, a rod through the port."),
+    quantity<&Stack::roll>("roll", "lifted by the engine's roll", kind::length)
+        .in("in")
+        .from(0, 3)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.05})
+        .says("By how much full torque lifts its top."),
+    quantity<&Stack::wanted>("wanted", "gap wanted", kind::length)
+        .in("in")
+        .from(0, 5)
+        .or_else(0.5)
+        .spread({})
+        .says("Least gap that is to be left.")
+        .after("common practice"),
+    yes_no<&Stack::on_intake>("on_intake", "on the intake")
+        .or_else(0, Source::chosen)
+        .says("Whether a spacer under the intake (`clearance.mounts.intake_raised`) lifts it."),
+};
+static_assert(std::size(stack_table) == member_count<Stack>());
+
+constexpr FieldInfo panel_table[] = {
+    quantity<&Panel::moved>("moved", "moved", kind::length)
+        .in("in")
+        .from(-3, 3)
+        .spread(Source::measured, by_rule)
+        .says("How far what it hangs on was moved: old mount's thickness less the new one's."),
+    quantity<&Panel::moved_at>("moved_at", "from the hinge to what was moved", kind::length)
+        .in("in")
+        .above(1, 120)
+        .spread(Source::measured, {.absolute = 0.25})
+        .says("Distance from the fixed end (cowl, hinge) to where it was moved."),
+    quantity<&Panel::seen_at>("seen_at", "from the hinge to the gap", kind::length)
+        .in("in")
+        .above(1, 120)
+        .spread(Source::measured, {.absolute = 0.25})
+        .says("Distance from the fixed end to the gap that is looked at."),
+    quantity<&Panel::shim>("shim", "one shim", kind::length)
+        .in("in")
+        .above(0, 1)
+        .or_else(0.06, Source::chosen)
+        .spread(Source::measured, {.absolute = 0.002})
+        .says("Thickness of one shim at what was moved."),
+    quantity<&Panel::within>("within", "within", kind::length)
+        .in("mm")
+        .above(0, 10)
+        .or_else(1.0)
+        .spread({})
+        .says("How far a gap may be from what it was.")
+        .after("common practice"),
+    integer<&Panel::shims>("shims", "shims put in")
+        .may_change()
+        .from(0, 30)
+        .or_else(0, Source::chosen)
+        .says("How many of them, on one side."),
+};
+static_assert(std::size(panel_table) == member_count<Panel>());
+
+constexpr FieldInfo table[] = {
+    group<&Input::mounts>("mounts", "mounts").says("How the engine stands in the car."),
+    list<&Input::gap>("gap", "gaps").says("Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`."),
+    list<&Input::stack>("stack", "stacks").says("Stacks of pieces in a space: `bonnet`, `tank_port`."),
+    list<&Input::panel>("panel", "panels").says("Panels whose gaps follow what was moved: `bonnet_front`."),
+};
+static_assert(std::size(table) == member_count<Input>());
+
+}  // namespace
+
+std::span<const FieldInfo> Mounts::fields() { return mounts_table; }
+std::span<const FieldInfo> Gap::fields() { return gap_table; }
+std::span<const FieldInfo> Piece::fields() { return piece_table; }
+std::span<const FieldInfo> Stack::fields() { return stack_table; }
+std::span<const FieldInfo> Panel::fields() { return panel_table; }
+std::span<const FieldInfo> Input::fields() { return table; }
+
+}  // namespace sw::clearance

@@ -1,0 +1,109 @@
+#include <algorithm>
+#include <cmath>
+
+#include "quantity/customary.hpp"
+#include "systems/clearance/clearance.hpp"
+
+namespace sw::clearance {
+namespace {
+
+/// Gaps wanted where nobody says otherwise (common practice), in the order of `Between`, and from a sleeved wire.
+constexpr double wanted_m[] = {0.5 * inch_m, 0.25 * inch_m, 2.0 * inch_m, 0.125 * inch_m};
+static_assert(std::size(wanted_m) == std::size(between_names));
+constexpr double sleeved_m = 0.5 * inch_m;
+
+/// Notes what is missing of one entry only: the others are judged without it.
+template <class T>
+double need(const std::optional<T>& member, std::vector<std::string>& missing, Resolver& r) {
+  if (!member) missing.push_back(r.path_of(&member));
+  return r.get(member, 0);
+}
+
+double wanted_of(const Gap& in) {
+  if (in.wanted) return in.wanted->si;
+  const Between between = in.between.value_or(Between::moving);
+  if (between == Between::wire_and_hot && in.sleeved.value_or(false)) return sleeved_m;
+  return wanted_m[static_cast<std::size_t>(between)];
+}
+
+GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
+  GapModel g{.place = name};
+  g.gap_m = need(in.gap, g.missing, r);
+  g.between = in.between.value_or(Between::moving);
+  g.engine = in.engine.value_or(Engine::apart);
+  g.wanted_m = wanted_of(in);
+  g.ahead_m = r.get(in.ahead, 0);
+  g.roll_m = r.get(in.roll, 0);
+  g.bump_m = r.get(in.bump, 0);
+  g.droop_m = r.get(in.droop, 0);
+  g.lock_m = r.get(in.lock, 0);
+  g.comes_to_k = given(in.comes_to);
+  g.stands_k = given(in.stands);
+  g.comes_to_path = r.path_of(&in.comes_to);
+  g.stands_path = r.path_of(&in.stands);
+  if (in.sleeved.value_or(false) && g.between != Between::wire_and_hot)
+    r.fault(&in.sleeved, "only a wire beside what is hot has a heat sleeve", "between = \"wire and hot part\"");
+  return g;
+}
+
+StackModel stack_of(const std::string& name, const Stack& in, Resolver& r) {
+  StackModel s{.place = name, .on_intake = in.on_intake.value_or(false)};
+  for (auto& [piece, given] : in.piece) s.pieces.emplace_back(piece, need(given.size, s.missing, r));
+  s.space_m = need(in.space, s.missing, r);
+  s.roll_m = r.get(in.roll, 0);
+  s.wanted_m = r.get(in.wanted, 0);
+  return s;
+}
+
+PanelModel panel_of(const std::string& name, const Panel& in, Resolver& r) {
+  PanelModel p{.place = name};
+  p.moved_m = need(in.moved, p.missing, r);
+  const double moved_at = need(in.moved_at, p.missing, r), seen_at = need(in.seen_at, p.missing, r);
+  p.lever = moved_at > 0 ? seen_at / moved_at : 1;
+  p.shim_m = r.get(in.shim, 0);
+  p.shims = in.shims.value_or(0);
+  p.within_m = r.get(in.within, 0);
+  return p;
+}
+
+}  // namespace
+
+double MountsModel::rise_m(double ahead_m) const {
+  const double front = raised_m - sag_m;
+  const double tilt = span_m ? (front - tail_lift_m) / *span_m : 0;
+  return front + ahead_m * tilt;
+}
+
+double MountsModel::pitch_rad() const { return span_m ? std::atan((sag_m - raised_m + tail_lift_m) / *span_m) : 0; }
+
+double GapModel::least_m(const MountsModel& mounts) const {
+  const double rise = mounts.rise_m(ahead_m);
+  const double with_engine = engine == Engine::above ? rise : engine == Engine::below ? -rise : 0;
+  return gap_m + with_engine - std::max(0.0, roll_m) - std::max({0.0, bump_m, droop_m}) - std::max(0.0, lock_m);
+}
+
+double StackModel::height_m() const {
+  double sum = 0;
+  for (auto& [name, size] : pieces) sum += size;
+  return sum;
+}
+
+double StackModel::left_m(const MountsModel& mounts) const {
+  return space_m - height_m() - roll_m - (on_intake ? mounts.intake_raised_m : 0);
+}
+
+Model System::resolve(const Input& in, Resolver& r) {
+  Model m;
+  m.mounts = {.span_m = given(in.mounts.span),
+              .span_path = r.path_of(&in.mounts.span),
+              .sag_m = r.get(in.mounts.sag, 0),
+              .raised_m = r.get(in.mounts.raised, 0),
+              .tail_lift_m = r.get(in.mounts.tail_lift, 0),
+              .intake_raised_m = r.get(in.mounts.intake_raised, 0)};
+  for (auto& [name, gap] : in.gap) m.gaps.push_back(gap_of(name, gap, r));
+  for (auto& [name, stack] : in.stack) m.stacks.push_back(stack_of(name, stack, r));
+  for (auto& [name, panel] : in.panel) m.panels.push_back(panel_of(name, panel, r));
+  return m;
+}
+
+}  // namespace sw::clearance
