@@ -2,6 +2,7 @@
 // A case put to the proof, and what came of it against what was expected.
 #include <cmath>
 #include <map>
+#include <set>
 
 #include "casebook/case.hpp"
 #include "proof/proof.hpp"
@@ -57,13 +58,16 @@ class Twin {
     set_ = duties_of(opened_.build, from_disk());
     for (auto& d : set_->faults.all()) faults += say(d, opened_.files) + "\n";
   }
-  /// Of one duty; all of them where it is empty.
-  const Proof& proof(const std::string& duty) {
-    auto it = proofs_.find(duty);
+  /// Of one duty, with the doubt of its figures; `alone`: the coupling cut as well where it fails.
+  const Proof& proof(const std::string& duty, bool alone = false) {
+    const std::string key = duty + (alone ? " alone" : "");
+    auto it = proofs_.find(key);
     if (it == proofs_.end())
-      it = proofs_.emplace(duty, prove(opened_.build, *set_, {.duty = duty, .remedies = false})).first;
+      it = proofs_.emplace(key, prove(opened_.build, *set_, {.duty = duty, .remedies = alone})).first;
     return it->second;
   }
+  /// Of all duties, by the figures themselves.
+  Proof plain() const { return prove(opened_.build, *set_, {.doubt = false}); }
   std::string faults;
 
  private:
@@ -82,7 +86,7 @@ class Comparison {
   void expected(const std::string& build, Twin& twin) {
     for (auto& e : case_.findings) {
       if (e.build != build) continue;
-      const Proof& p = twin.proof(e.duty().empty() ? shortest_duty : e.duty());
+      const Proof& p = twin.proof(e.duty().empty() ? shortest_duty : e.duty(), e.alone_holds);
       auto f = std::find_if(p.findings.begin(), p.findings.end(), [&](auto& one) { return one.id == e.id; });
       if (f == p.findings.end()) {
         out_.found.push_back({.id = e.id,
@@ -98,8 +102,25 @@ class Comparison {
     }
   }
 
+  /// Every duty is looked at by the figures themselves; what does not hold by them, the case's own duties and the
+  /// standing rules also with their doubt, which tells a false alarm from a figure that is not known well enough.
   void right(Twin& twin) {
-    for (auto& f : twin.proof("").findings) {
+    std::set<std::string> closely{shortest_duty};
+    for (auto& e : case_.findings)
+      if (!e.duty().empty()) closely.insert(e.duty());
+    for (auto& f : twin.plain().findings)
+      if (f.state != State::holds) closely.insert(f.duty.empty() ? shortest_duty : f.duty);
+    for (auto& duty : closely) judge_right(twin.proof(duty), duty);
+    for (auto& listed : case_.may_be_tight)
+      if (std::none_of(out_.tight.begin(), out_.tight.end(),
+                       [&](auto& id) { return id == listed || id.starts_with(listed + "@"); }))
+        complain("right twin: listed as tight and is not: " + listed);
+  }
+
+ private:
+  void judge_right(const Proof& p, const std::string& duty) {
+    for (auto& f : p.findings) {
+      if (f.duty.empty() ? duty != shortest_duty : f.duty != duty) continue;
       const std::string said = f.id + (f.predicted ? " at " + print(*f.predicted, *f.quantity, f.unit) : "") +
                                (f.reason.empty() ? "" : " (" + f.reason + ")");
       if (f.state == State::fails || f.state == State::unproven) {
@@ -112,13 +133,8 @@ class Comparison {
           complain("right twin: tight where it should hold: " + said);
       }
     }
-    for (auto& listed : case_.may_be_tight)
-      if (std::none_of(out_.tight.begin(), out_.tight.end(),
-                       [&](auto& id) { return id == listed || id.starts_with(listed + "@"); }))
-        complain("right twin: listed as tight and is not: " + listed);
   }
 
- private:
   void complain(const std::string& what) { out_.complaints.push_back(what); }
 
   void one(const Expected& e, const Finding& f) {

@@ -51,6 +51,8 @@ inline std::string page(const std::vector<Case>& cases) {
          "simple models: volts,\n"
          "amperes, lengths and pressures are compared within 5 %, belts within 15 %, heat within 15 % of the rise over "
          "the air.\n"
+         "A right twin is looked at in every duty by its figures; with their doubt in the case's own duties, by the "
+         "standing\nrules, and wherever it does not hold.\n"
          "Where ours lies outside, the reason stands in the last column and the test holds our own figure (a "
          "regression).\n\n" +
          std::to_string(cases.size()) + " cases; " + std::to_string(found) + " of " + std::to_string(expected) +

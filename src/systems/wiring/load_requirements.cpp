@@ -182,10 +182,12 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
     const double volts = std::abs(s.load_v[l.wire.branch]);
     Verdict v{.row = run.last(),
               .fix_hint = "a relay near the lamps, fed from the bus by its own fused wire, and a ground of its own"};
-    v.because = {{.what = "at the lamps", .value = volts, .kind = &kind::voltage, .unit = "V"},
-                 {.what = "light that is left, of that at " + print(lamp_share * m.nominal_v, kind::voltage, "V", 3),
-                  .value = std::pow(volts / (lamp_share * m.nominal_v), light_power),
-                  .unit = "%"}};
+    v.because = {
+        {.what = "at the lamps", .value = volts, .kind = &kind::voltage, .unit = "V"},
+        {.what = "volts lamps are made for", .value = lamp_share * m.nominal_v, .kind = &kind::voltage, .unit = "V"},
+        {.what = "light that is left, of that at the volts lamps are made for",
+         .value = std::pow(volts / (lamp_share * m.nominal_v), light_power),
+         .unit = "%"}};
     feed::judge(m, s, l.wire, std::move(v), out);
   }
 }
