@@ -172,6 +172,8 @@ double equivalent_angle(const JointChain& c) {
   return std::sqrt(std::abs(sum));
 }
 
+JointChain joint_bend(double angle) { return {{{1, 0, 0}, {std::cos(angle), std::sin(angle), 0}}, {}}; }
+
 JointChain joint_pair(double angle1, double angle2, double plane_phase, double yoke_phase) {
   return {{{std::cos(angle1), -std::sin(angle1), 0},
            {1, 0, 0},
@@ -189,9 +191,21 @@ Slope joint_angle_for(double fluctuation) {
   return {angle, 1 / joint_fluctuation(angle).slope, fluctuation >= 0};
 }
 
-Slope joint_equal_angle(double angle) {
-  const double c = std::cos(angle);
-  return {std::atan(1 / std::sqrt(c)), std::sin(angle) / (2 * std::sqrt(c) * (1 + c)), std::abs(angle) < pi / 2};
+Slope joint_output(double angle, double input, PinAt pin) {
+  // In the plane is a quarter turn on from across.
+  const double on = pin == PinAt::across ? 0 : pi / 2;
+  Slope out = joint_turn(joint_bend(angle), input + on);
+  out.value = std::remainder(out.value - on, 2 * pi);
+  if (out.value <= -pi) out.value = pi;
+  out.valid = std::abs(angle) < pi / 2;
+  return out;
+}
+
+Slope joint_equal_angle(double angle, PinAt pin) {
+  const double c = std::cos(angle), slope = std::sin(angle) / (2 * std::sqrt(c) * (1 + c));
+  const bool valid = std::abs(angle) < pi / 2;
+  if (pin == PinAt::across) return {std::atan(1 / std::sqrt(c)), slope, valid};
+  return {std::atan(std::sqrt(c)), -slope, valid};
 }
 
 CompoundAngle compound_angle(double side, double plan) {

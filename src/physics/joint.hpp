@@ -49,6 +49,8 @@ std::vector<double> best_phases(const JointChain& chain);
 /// memory.
 double equivalent_angle(const JointChain& chain);
 
+/// One joint at this angle.
+JointChain joint_bend(double angle);
 /// Two joints at these angles: planes `plane_phase` apart about the middle shaft, its yokes `yoke_phase`. Equal phases
 /// undo each other where the angles are equal.
 JointChain joint_pair(double angle1, double angle2, double plane_phase, double yoke_phase);
@@ -57,9 +59,14 @@ JointChain joint_pair(double angle1, double angle2, double plane_phase, double y
 Slope joint_fluctuation(double angle);
 /// The angle that has that fluctuation. slope: d angle / d fluctuation; 0 has a slope without end.
 Slope joint_angle_for(double fluctuation);
-/// First input angle, from the pin square to the plane of both shafts, at which both turn equally fast: atan(1/sqrt(cos
-/// g)). slope: d / d g.
-Slope joint_equal_angle(double angle);
+/// Where the driving yoke's pin lies at input angle 0: square to the plane of both shafts, or in it.
+enum class PinAt { across, in_plane };
+/// One joint's output angle from there, above -pi up to pi: tan(out) = cos g tan(in) from across, tan(in)/cos g from in
+/// the plane. slope: d out / d in.
+Slope joint_output(double angle, double input_rad, PinAt pin);
+/// First input angle at which both turn equally fast: atan(1/sqrt(cos g)) from across, atan sqrt(cos g) from in the
+/// plane. slope: d / d g.
+Slope joint_equal_angle(double angle, PinAt pin);
 
 /// The angle between a shaft and an axis, from what side view and plan show: atan sqrt(tan^2 side + tan^2 plan).
 /// Source: geometry.

@@ -164,15 +164,28 @@ TEST(Joint, JNT_05_AngleForAFluctuation) { EXPECT_NEAR(joint_angle_for(0.125).va
 TEST(Joint, ClosedFormsAndTheirSlopes) {
   for (double g : {3 * deg, 20 * deg, 50 * deg}) {
     EXPECT_NEAR(joint_angle_for(joint_fluctuation(g).value).value, g, 1e-12);
-    EXPECT_NEAR(joint_turn(flat({0, g / deg}, {}), joint_equal_angle(g).value).slope, 1, 1e-12);
+    EXPECT_NEAR(joint_output(g, joint_equal_angle(g, PinAt::across).value, PinAt::across).slope, 1, 1e-12);
+    EXPECT_NEAR(joint_output(g, joint_equal_angle(g, PinAt::in_plane).value, PinAt::in_plane).slope, 1, 1e-12);
     expect_slope(
         joint_fluctuation(g).slope, [](double x) { return joint_fluctuation(x).value; }, g);
-    expect_slope(
-        joint_equal_angle(g).slope, [](double x) { return joint_equal_angle(x).value; }, g);
+    for (PinAt pin : {PinAt::across, PinAt::in_plane})
+      expect_slope(
+          joint_equal_angle(g, pin).slope, [&](double x) { return joint_equal_angle(x, pin).value; }, g);
   }
   expect_slope(
       joint_angle_for(0.1).slope, [](double x) { return joint_angle_for(x).value; }, 0.1);
   EXPECT_FALSE(joint_fluctuation(95 * deg).valid);
+}
+
+// JNT-07 again: texts that measure from the plane of the shafts have 47.81 deg there.
+TEST(Joint, OutputAngleFromEitherStart) {
+  EXPECT_NEAR(joint_output(25 * deg, 45 * deg, PinAt::across).value / deg, 42.19, 0.01);
+  EXPECT_NEAR(joint_output(25 * deg, 45 * deg, PinAt::in_plane).value / deg, 47.81, 0.01);
+  EXPECT_NEAR(joint_output(25 * deg, 180 * deg, PinAt::in_plane).value / deg, 180, 1e-9);  // above -180 up to 180
+  EXPECT_NEAR(joint_output(25 * deg, -180 * deg, PinAt::across).value / deg, 180, 1e-9);
+  expect_slope(
+      joint_output(40 * deg, 1, PinAt::in_plane).slope,
+      [](double x) { return joint_output(40 * deg, x, PinAt::in_plane).value; }, 1);
 }
 
 TEST(Joint, CompoundAngle) {
