@@ -8,8 +8,9 @@ std::span<const Sum* const> all_sums() {
   static const std::vector<const Sum*> list = [] {
     std::vector<const Sum*> found;
     for (auto family :
-         {brake_sums(), brake_part_sums(), fluid_sums(), flow_sums(), heat_sums(), exchanger_sums(), wire_sums(),
-          circuit_sums(), sender_sums(), belt_sums(), gear_sums(), engine_sums(), fuel_sums(), road_sums()})
+         {brake_sums(),   brake_part_sums(), fluid_sums(), flow_sums(), heat_sums(),   exchanger_sums(), wire_sums(),
+          circuit_sums(), sender_sums(),     belt_sums(),  gear_sums(), engine_sums(), fuel_sums(),      road_sums(),
+          joint_sums(),   linkage_sums(),    tube_sums(),  bolt_sums(), tank_sums(),   estimate_sums()})
       for (auto& s : family) found.push_back(&s);
     return found;
   }();

@@ -3,6 +3,8 @@
 #include <cmath>
 
 #include "physics/sender.hpp"
+#include "physics/thermocouple.hpp"
+#include "quantity/print.hpp"
 #include "sum/families.hpp"
 #include "sum/figures.hpp"
 
@@ -183,6 +185,45 @@ void thermistor_fit(const FitIn& in, FitOut& out, Remarks&) {
   out.a = k[0], out.b = k[1], out.c = k[2];
 }
 
+struct CoupleIn {
+  std::optional<physics::Thermocouple> type;
+  std::optional<Temperature> temperature;
+  std::optional<Voltage> voltage;
+  std::optional<Temperature> reference;
+};
+struct CoupleOut {
+  std::optional<Voltage> voltage;
+  std::optional<Temperature> temperature;
+};
+constexpr std::string_view couples[] = {"k", "j", "t"};
+constexpr Argument couple_in[] = {
+    choice<&CoupleIn::type>("type", "of the thermocouple", couples),
+    quantity<&CoupleIn::temperature>("temperature", "of the junction", kind::temperature).in("degC").from(-270, 1500),
+    quantity<&CoupleIn::voltage>("voltage", "measured", kind::voltage).in("mV").from(-10, 100),
+    quantity<&CoupleIn::reference>("reference", "temperature where it meets the meter's copper", kind::temperature)
+        .in("degC")
+        .from(-100, 200)
+        .or_else(0, Source::chosen),
+};
+constexpr Argument couple_out[] = {
+    result<&CoupleOut::voltage>("voltage", "to be measured", kind::voltage, "mV"),
+    result<&CoupleOut::temperature>("temperature", "of the junction", kind::temperature, "degC"),
+};
+constexpr Rule couple_rules[] = {one_of("temperature", "voltage")};
+
+void thermocouple(const CoupleIn& in, CoupleOut& out, Remarks& say) {
+  const auto got = in.voltage ? physics::thermocouple_k(*in.type, in.voltage->si, in.reference->si)
+                              : physics::thermocouple_v(*in.type, in.temperature->si, in.reference->si);
+  if (in.voltage)
+    out.temperature = Temperature{got.value};
+  else
+    out.voltage = Voltage{got.value};
+  if (got.valid) return;
+  const auto range = physics::thermocouple_range(*in.type);
+  say.outside("this type is known from " + print(range.lowest_k, kind::temperature, "degC") + " to " +
+              print(range.highest_k, kind::temperature, "degC"));
+}
+
 constexpr Sum sums[] = {
     entry<sender_network, network_check>({.name = "sender-network",
                                           .title = "Resistors between a sender and its gauge",
@@ -210,6 +251,14 @@ constexpr Sum sums[] = {
                                       .outputs = fit_out,
                                       .range = "between the points",
                                       .source = "Steinhart and Hart, Deep-Sea Research 15 (1968) (from memory)"}),
+    entry<thermocouple>({.name = "thermocouple",
+                         .title = "Thermocouple, temperature and voltage",
+                         .inputs = couple_in,
+                         .outputs = couple_out,
+                         .rules = couple_rules,
+                         .range = "K -270 to 1372, J -210 to 1200, T -270 to 400 degC; what the standard allows a wire "
+                                  "(1 to 2 K and more) is left out",
+                         .source = "ITS-90, NIST thermocouple database (NIST Monograph 175)"}),
 };
 
 }  // namespace

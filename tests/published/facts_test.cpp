@@ -5,6 +5,7 @@
 #include "physics/gasoline.hpp"
 #include "physics/gauge.hpp"
 #include "physics/road_load.hpp"
+#include "physics/tube_strength.hpp"
 #include "quantity/parse.hpp"
 #include "quantity/unit.hpp"
 #include "systems/brakes/checks.hpp"
@@ -67,6 +68,18 @@ TEST(Facts, TYR_06_TurnsOfACableForAMile) {  // common practice: 1000 on most he
 TEST(Facts, TYR_13_SpeedometerOfACommercialCar) {  // 49 CFR 393.82: 5 mph at 50 mph
   EXPECT_NEAR(physics::us_speed_error_m_s / 0.44704, 5, 1e-12);
   EXPECT_NEAR(physics::us_speed_at_m_s / 0.44704, 50, 1e-12);
+}
+
+TEST(Facts, TUB_20_BoreLeftByABend) {  // US Navy training text on aviation hydraulics, table 6-6 (stored copy), in
+  constexpr double in = 0.0254;
+  const auto bore = physics::least_bent_bore_m(0.25 * in, 0.035 * in, physics::BentTube::aluminium_6061);
+  ASSERT_TRUE(bore);
+  EXPECT_NEAR(*bore / in, 0.15, 1e-12);
+}
+
+TEST(Facts, TUB_22_ProofPressureOfATube) {  // the same text, proof pressure testing; 100 psi at least below 50 psi
+  EXPECT_DOUBLE_EQ(physics::proof_over_working, 2);
+  EXPECT_NEAR(physics::least_proof_pa / 6894.757293168361, 100, 1e-9);
 }
 
 }  // namespace

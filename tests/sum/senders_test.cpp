@@ -38,5 +38,17 @@ TEST(SenderSums, ThermistorBothWaysAndFit) {
   EXPECT_EQ(code("thermistor", {"resistance=5600 ohm", "r25=10 kohm", "beta=3950 K", "a=1e-3", "b=2e-4", "c=1e-7"}), 2);
 }
 
+TEST(SenderSums, ThermocoupleBothWays) {
+  const double mv = asked("thermocouple", {"type=k", "temperature=650 degC", "reference=30 degC"}, "voltage", "mV");
+  EXPECT_NEAR(asked("thermocouple", {"type=k", "voltage=" + std::to_string(mv) + " mV", "reference=30 degC"},
+                    "temperature", "degC"),
+              650, 1e-3);
+  EXPECT_LT(mv, asked("thermocouple", {"type=k", "temperature=650 degC"}, "voltage", "mV"));  // a warm end takes some
+  EXPECT_EQ(code("thermocouple", {"type=t", "temperature=500 degC"}), 3);
+  EXPECT_EQ(code("thermocouple", {"type=k", "voltage=80 mV"}), 3);
+  EXPECT_EQ(code("thermocouple", {"type=s", "temperature=500 degC"}), 2);
+  EXPECT_EQ(code("thermocouple", {"type=k", "temperature=500 degC", "voltage=1 mV"}), 2);
+}
+
 }  // namespace
 }  // namespace sw
