@@ -13,6 +13,9 @@
 #include "systems/fuel/fuel.hpp"
 #include "systems/gauges/gauges.hpp"
 #include "systems/ignition/ignition.hpp"
+#include "systems/steering/steering.hpp"
+#include "systems/transmission/transmission.hpp"
+#include "systems/tubes/tubes.hpp"
 #include "systems/vacuum/vacuum.hpp"
 #include "systems/vehicle/vehicle.hpp"
 #include "systems/wheels/wheels.hpp"
@@ -29,6 +32,7 @@ struct SystemList {
 
 using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
                            wiring::System, cooling::System, air_conditioning::System, fuel::System, vacuum::System,
-                           brakes::System, wheels::System, ignition::System, gauges::System, clearance::System>;
+                           brakes::System, wheels::System, ignition::System, gauges::System, clearance::System,
+                           steering::System, transmission::System, tubes::System>;
 
 }  // namespace sw

@@ -19,6 +19,7 @@ constexpr const Kind* list[] = {
     &speed,
     &acceleration,
     &shaft_speed,
+    &angular_acceleration,
     &frequency,
     &force,
     &torque,

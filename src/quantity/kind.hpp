@@ -34,6 +34,7 @@ inline constexpr std::string_view angle[] = {"deg", "rad", "rev"};
 inline constexpr std::string_view speed[] = {"mph", "km/h", "m/s", "ft/s"};
 inline constexpr std::string_view acceleration[] = {"m/s2", "ft/s2", "mph/s", "g"};
 inline constexpr std::string_view shaft_speed[] = {"rpm", "rad/s", "rev/s"};
+inline constexpr std::string_view angular_acceleration[] = {"rad/s2"};
 inline constexpr std::string_view frequency[] = {"Hz", "1/s"};
 inline constexpr std::string_view force[] = {"lbf", "N", "kN", "kip"};
 inline constexpr std::string_view torque[] = {"lb-ft", "N m", "lb-in", "lbf ft", "lbf in"};
@@ -94,6 +95,8 @@ inline constexpr Kind speed{"speed", dim::speed, Reference::none, unit_list::spe
 inline constexpr Kind acceleration{"acceleration", dim::acceleration, Reference::none, unit_list::acceleration,
                                    "3.3 mph/s"};
 inline constexpr Kind shaft_speed{"shaft speed", dim::shaft_speed, Reference::none, unit_list::shaft_speed, "1500 rpm"};
+inline constexpr Kind angular_acceleration{"angular acceleration", dim::angular_acceleration, Reference::none,
+                                           unit_list::angular_acceleration, "300 rad/s2"};
 inline constexpr Kind frequency{"frequency", dim::frequency, Reference::none, unit_list::frequency, "115 Hz"};
 inline constexpr Kind force{"force", dim::force, Reference::none, unit_list::force, "70 lbf"};
 inline constexpr Kind torque{"torque", dim::torque, Reference::none, unit_list::torque, "60 lb-ft"};

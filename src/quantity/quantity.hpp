@@ -62,6 +62,7 @@ inline constexpr Dimension angle{.angle = 1};
 inline constexpr Dimension speed = length / time;
 inline constexpr Dimension acceleration = speed / time;
 inline constexpr Dimension shaft_speed = angle / time;
+inline constexpr Dimension angular_acceleration = shaft_speed / time;
 inline constexpr Dimension frequency = none / time;
 inline constexpr Dimension force = mass * acceleration;
 inline constexpr Dimension torque = force * length;

@@ -135,27 +135,4 @@ constexpr Block all[] = {
 
 std::span<const Block> System::blocks() { return all; }
 
-Model System::resolve(const Input& in, Resolver& r) {
-  Model m;
-  m.automatic = r.need(in.gearbox) == 1.0;
-  for (auto& [name, gear] : in.gear) {
-    if (m.gears == Model::most_gears) {
-      r.fault(&gear.ratio, "at most " + std::to_string(Model::most_gears) + " gears can be reckoned with; \"" + name +
-                               "\" is one too many");
-      break;
-    }
-    m.ratio[m.gears++] = r.need(gear.ratio);
-  }
-  if (in.gear.empty()) r.lacks("driveline.gear: at least one gear");
-  std::sort(m.ratio, m.ratio + m.gears, std::greater<>());
-  m.axle = r.need(in.axle);
-  m.wheel_radius_m = 0.5 * r.need(in.tyre_diameter);
-  m.efficiency = r.need(in.efficiency);
-  m.slip = m.automatic ? r.need(in.converter_slip) : 0.0;
-  m.locks_in_top = r.get(in.locks_in_top, 0) > 0;
-  m.cooler_in_radiator = r.get(in.cooler_in_radiator, 0) > 0;
-  m.lugging_rad_s = r.need(in.lugging_speed);
-  return m;
-}
-
 }  // namespace sw::driveline

@@ -1,5 +1,6 @@
 #pragma once
-// Gears, axle, tyre and converter: from road speed to engine speed, and what slip turns into heat.
+// Gears, axle, tyre and converter: from road speed to engine speed, and what slip turns into heat; the propeller shaft
+// with its two joints.
 #include "model/system.hpp"
 
 namespace sw::driveline {
@@ -9,6 +10,16 @@ inline constexpr std::string_view gearbox_names[] = {"manual", "automatic"};
 
 struct Gear {
   std::optional<double> ratio;
+  static std::span<const FieldInfo> fields();
+};
+
+/// A one-piece propeller shaft. Its joints' angles as measured at the joints, or from three slopes.
+struct Shaft {
+  std::optional<Length> length, diameter, wall;
+  std::optional<Angle> front_angle, rear_angle;
+  std::optional<Angle> engine_slope, shaft_slope, pinion_slope, wedge;
+  std::optional<Angle> plane_phase, yoke_phase;
+  std::optional<double> of_critical;
   static std::span<const FieldInfo> fields();
 };
 
@@ -22,7 +33,21 @@ struct Input {
   std::optional<bool> locks_in_top;
   std::optional<bool> cooler_in_radiator;
   std::optional<ShaftSpeed> lugging_speed;
+  Shaft shaft;
   static std::span<const FieldInfo> fields();
+};
+
+struct ShaftModel {
+  std::optional<double> length_m, diameter_m, wall_m;
+  std::string length_path, diameter_path, wall_path;
+  std::optional<double> front_rad, rear_rad;                ///< as measured at the joints
+  std::optional<double> engine_rad, shaft_rad, pinion_rad;  ///< slopes, down to the rear
+  double plane_phase_rad = 0, yoke_phase_rad = 0, of_critical = 0.75;
+
+  /// Angle at the front joint with the engine's nose down by `pitch_rad` and its tail lifted by `lift_m` since the
+  /// slopes were read; empty where nothing tells it. What was measured at the joint itself stands as it is.
+  std::optional<double> front(double pitch_rad, double lift_m) const;
+  std::optional<double> rear(double lift_m) const;
 };
 
 struct Model {
@@ -32,6 +57,7 @@ struct Model {
   double axle = 1, wheel_radius_m = 0.3, efficiency = 0.9, slip = 0;
   bool automatic = false, locks_in_top = false, cooler_in_radiator = false;
   double lugging_rad_s = 150;
+  ShaftModel shaft;
 
   /// Engine speed over road speed in a gear, rad/m, converter locked.
   double turns(std::size_t gear) const { return ratio[gear] * axle / wheel_radius_m; }
@@ -47,7 +73,7 @@ struct System {
   static constexpr std::string_view key = "driveline", title = "driveline";
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
-  static std::span<const Requirement> requirements() { return {}; }
+  static std::span<const Requirement> requirements();
 };
 
 }  // namespace sw::driveline

@@ -28,7 +28,8 @@ TEST(BrakesHeatRequirements, WaterNobodyTestedIsNotGuessed) {
 
 TEST(BrakesHeatRequirements, LightRotorsRunHotAndFade) {
   const Judging sound(hand_car(), "repeated-stops"),
-      light(hand_car("[brakes.rear.heat]\nfade = [[\"20 degC\", 1.0], [\"100 degC\", 0.6], [\"300 degC\", 0.3], [\"1500 degC\", 0.3]]\n"
+      light(hand_car("[brakes.rear.heat]\nfade = [[\"20 degC\", 1.0], [\"100 degC\", 0.6], [\"300 degC\", 0.3], "
+                     "[\"1500 degC\", 0.3]]\n"
                      "[brakes.front.heat]\nmass = \"5 lb\"\nstanding = \"2 W/K\"\nmoving = \"4 W/K\"\nsurface = \"0.05 "
                      "m2\"\nfade = [[\"20 degC\", 1.0], [\"200 degC\", "
                      "0.9], [\"400 degC\", 0.2], [\"1500 degC\", 0.2]]\n"),

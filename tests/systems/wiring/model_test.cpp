@@ -78,8 +78,8 @@ TEST(WiringModel, MoreThanTheNetworkHoldsIsSaidNotLost) {
 
 // A mistyped node of a switch would be a node of its own, and the relay never pull in.
 TEST(WiringModel, ANodeNothingElseReachesIsAFault) {
-  const auto r = wired(
-      "[wiring.switch.relay]\nfrom = \"bus\"\nto = \"body\"\ncoil_from = \"bsu\"\nclosed = [\"key\"]\n");
+  const auto r =
+      wired("[wiring.switch.relay]\nfrom = \"bus\"\nto = \"body\"\ncoil_from = \"bsu\"\nclosed = [\"key\"]\n");
   ASSERT_EQ(r.missing.size(), 1u);
   EXPECT_EQ(r.missing[0], "wiring.switch.relay.coil_from");
 }

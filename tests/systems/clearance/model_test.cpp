@@ -1,0 +1,60 @@
+#include "systems/rig.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+// A rigid engine on two supports 40 in apart, by hand: the tail lifted by 1 in turns it about the front mounts, so what
+// lies 8 in ahead of them sinks by 8/40 in; front mounts sunk by 0.5 in take the rear mount's place not at all.
+TEST(ClearanceModel, TheEngineTurnsAboutItsMounts) {
+  const clearance::MountsModel lifted{.span_m = 40 * inch, .span_path = {}, .tail_lift_m = 1 * inch};
+  EXPECT_NEAR(lifted.rise_m(8 * inch) / inch, -0.2, 1e-12);
+  EXPECT_NEAR(lifted.rise_m(-40 * inch) / inch, 1.0, 1e-12);
+  EXPECT_NEAR(lifted.pitch_rad() / degree, 1.432, 1e-3);  // atan(1/40)
+  const clearance::MountsModel sunk{.span_m = 40 * inch, .span_path = {}, .sag_m = 0.5 * inch};
+  EXPECT_NEAR(sunk.rise_m(0) / inch, -0.5, 1e-12);
+  EXPECT_NEAR(sunk.rise_m(-40 * inch) / inch, 0, 1e-12);
+  EXPECT_NEAR(sunk.rise_m(-20 * inch) / inch, -0.25, 1e-12);
+}
+
+TEST(ClearanceModel, BumpAndDroopExcludeEachOther) {
+  const clearance::GapModel g{.place = "a",
+                              .missing = {},
+                              .gap_m = 3 * inch,
+                              .roll_m = 0.3 * inch,
+                              .bump_m = 1 * inch,
+                              .droop_m = 0.4 * inch,
+                              .lock_m = -0.2 * inch};
+  EXPECT_NEAR(g.least_m({}) / inch, 1.7, 1e-12);  // 3 - 0.3 - 1; the lock opens it and is not counted
+}
+
+TEST(ClearanceModel, WhatIsWantedGoesByWhatItKeepsApart) {
+  const auto m =
+      resolved<clearance::System>(
+          hand_car("[clearance.gap.a]\ngap = \"1 in\"\n[clearance.gap.b]\ngap = \"1 in\"\nbetween = \"wire and "
+                   "hot part\"\n[clearance.gap.c]\ngap = \"1 in\"\nbetween = \"wire and hot part\"\nsleeved = "
+                   "true\n[clearance.gap.d]\ngap = \"1 in\"\nwanted = \"0.3 in\"\n"))
+          .model;
+  EXPECT_NEAR(m.gaps.at(0).wanted_m / inch, 0.5, 1e-9);
+  EXPECT_NEAR(m.gaps.at(1).wanted_m / inch, 2.0, 1e-9);
+  EXPECT_NEAR(m.gaps.at(2).wanted_m / inch, 0.5, 1e-9);
+  EXPECT_NEAR(m.gaps.at(3).wanted_m / inch, 0.3, 1e-9);
+}
+
+TEST(ClearanceModel, ASleeveOnWhatIsNoWireIsAFault) {
+  const Car car(faulty_car("[clearance.gap.a]\ngap = \"1 in\"\nsleeved = true\n"));
+  ASSERT_TRUE(car.faults().any_fault());
+  EXPECT_EQ(car.faults().all()[0].path, "clearance.gap.a.sleeved");
+}
+
+// Moved 0.18 in at 52 in from the hinge is seen at 48 in: 0.166 in; three shims of 0.06 in undo it.
+TEST(ClearanceModel, APanelIsALever) {
+  clearance::PanelModel p{
+      .place = "a", .missing = {}, .moved_m = 0.18 * inch, .lever = 48.0 / 52, .shim_m = 0.06 * inch};
+  EXPECT_NEAR(p.opened_m() / inch, 0.16615, 1e-4);
+  p.shims = 3;
+  EXPECT_NEAR(p.opened_m(), 0, 1e-12);
+}
+
+}  // namespace
