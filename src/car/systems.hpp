@@ -13,6 +13,7 @@
 #include "systems/fuel/fuel.hpp"
 #include "systems/gauges/gauges.hpp"
 #include "systems/ignition/ignition.hpp"
+#include "systems/mounts/mounts.hpp"
 #include "systems/steering/steering.hpp"
 #include "systems/transmission/transmission.hpp"
 #include "systems/tubes/tubes.hpp"
@@ -32,7 +33,7 @@ struct SystemList {
 
 using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
                            wiring::System, cooling::System, air_conditioning::System, fuel::System, vacuum::System,
-                           brakes::System, wheels::System, ignition::System, gauges::System, clearance::System,
-                           steering::System, transmission::System, tubes::System>;
+                           brakes::System, wheels::System, ignition::System, gauges::System, mounts::System,
+                           clearance::System, steering::System, transmission::System, tubes::System>;
 
 }  // namespace sw

@@ -5,43 +5,6 @@ namespace {
 
 constexpr Spread by_rule{.absolute = 0.02};  ///< of a rule, a feeler or clay, in
 
-constexpr FieldInfo mounts_table[] = {
-    quantity<&Mounts::span>("span", "front mounts to rear mount", kind::length)
-        .in("in")
-        .above(10, 100)
-        .spread(Source::measured, {.absolute = 0.25})
-        .says("Along the car, from the front mounts' line to the mount under the gearbox."),
-    quantity<&Mounts::sag>("sag", "sag of the front mounts", kind::length)
-        .in("in")
-        .from(0, 3)
-        .or_else(0, Source::chosen)
-        .spread(Source::measured, {.absolute = 0.05})
-        .says("How far the engine sits below the height the gaps were measured or planned at: damper's centre against "
-              "new mounts."),
-    quantity<&Mounts::raised>("raised", "front mounts raised", kind::length)
-        .may_change()
-        .in("in")
-        .from(-3, 3)
-        .or_else(0, Source::chosen)
-        .spread(Source::measured, by_rule)
-        .says("Spacers under the front mounts since the gaps were measured."),
-    quantity<&Mounts::tail_lift>("tail_lift", "rear mount lifted", kind::length)
-        .may_change()
-        .in("in")
-        .from(-3, 3)
-        .or_else(0, Source::chosen)
-        .spread(Source::measured, by_rule)
-        .says("Shims under the gearbox mount since the gaps were measured; below nothing where it was lowered."),
-    quantity<&Mounts::intake_raised>("intake_raised", "intake raised", kind::length)
-        .may_change()
-        .in("in")
-        .from(-2, 4)
-        .or_else(0, Source::chosen)
-        .spread(Source::measured, by_rule)
-        .says("A spacer under carburettor or throttle body that was not there when stacks and cables were measured."),
-};
-static_assert(std::size(mounts_table) == member_count<Mounts>());
-
 constexpr FieldInfo gap_table[] = {
     choice<&Gap::between>("between", "between", between_names)
         .or_else(0, Source::chosen)
@@ -140,7 +103,7 @@ constexpr FieldInfo stack_table[] = {
         .after("common practice"),
     yes_no<&Stack::on_intake>("on_intake", "on the intake")
         .or_else(0, Source::chosen)
-        .says("Whether a spacer under the intake (`clearance.mounts.intake_raised`) lifts it."),
+        .says("Whether a spacer under the intake (`mounts.intake_raised`) lifts it."),
 };
 static_assert(std::size(stack_table) == member_count<Stack>());
 
@@ -182,7 +145,6 @@ constexpr FieldInfo panel_table[] = {
 static_assert(std::size(panel_table) == member_count<Panel>());
 
 constexpr FieldInfo table[] = {
-    group<&Input::mounts>("mounts", "mounts").says("How the engine stands in the car."),
     list<&Input::gap>("gap", "gaps").says("Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`."),
     list<&Input::stack>("stack", "stacks").says("Stacks of pieces in a space: `bonnet`, `tank_port`."),
     list<&Input::panel>("panel", "panels").says("Panels whose gaps follow what was moved: `bonnet_front`."),
@@ -191,7 +153,6 @@ static_assert(std::size(table) == member_count<Input>());
 
 }  // namespace
 
-std::span<const FieldInfo> Mounts::fields() { return mounts_table; }
 std::span<const FieldInfo> Gap::fields() { return gap_table; }
 std::span<const FieldInfo> Piece::fields() { return piece_table; }
 std::span<const FieldInfo> Stack::fields() { return stack_table; }

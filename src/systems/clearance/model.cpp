@@ -68,16 +68,10 @@ PanelModel panel_of(const std::string& name, const Panel& in, Resolver& r) {
 
 }  // namespace
 
-double MountsModel::rise_m(double ahead_m) const {
-  const double front = raised_m - sag_m;
-  const double tilt = span_m ? (front - tail_lift_m) / *span_m : 0;
-  return front + ahead_m * tilt;
-}
+double EngineMoved::rise_m(double ahead_m) const { return front_rise_m - ahead_m * std::tan(pitch_rad); }
 
-double MountsModel::pitch_rad() const { return span_m ? std::atan((sag_m - raised_m + tail_lift_m) / *span_m) : 0; }
-
-double GapModel::least_m(const MountsModel& mounts) const {
-  const double rise = mounts.rise_m(ahead_m);
+double GapModel::least_m(const EngineMoved& moved) const {
+  const double rise = moved.rise_m(ahead_m);
   const double with_engine = engine == Engine::above ? rise : engine == Engine::below ? -rise : 0;
   return gap_m + with_engine - std::max(0.0, roll_m) - std::max({0.0, bump_m, droop_m}) - std::max(0.0, lock_m);
 }
@@ -88,18 +82,12 @@ double StackModel::height_m() const {
   return sum;
 }
 
-double StackModel::left_m(const MountsModel& mounts) const {
-  return space_m - height_m() - roll_m - (on_intake ? mounts.intake_raised_m : 0);
+double StackModel::left_m(const EngineMoved& moved) const {
+  return space_m - height_m() - roll_m - (on_intake ? moved.intake_raised_m : 0);
 }
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
-  m.mounts = {.span_m = given(in.mounts.span),
-              .span_path = r.path_of(&in.mounts.span),
-              .sag_m = r.get(in.mounts.sag, 0),
-              .raised_m = r.get(in.mounts.raised, 0),
-              .tail_lift_m = r.get(in.mounts.tail_lift, 0),
-              .intake_raised_m = r.get(in.mounts.intake_raised, 0)};
   for (auto& [name, gap] : in.gap) m.gaps.push_back(gap_of(name, gap, r));
   for (auto& [name, stack] : in.stack) m.stacks.push_back(stack_of(name, stack, r));
   for (auto& [name, panel] : in.panel) m.panels.push_back(panel_of(name, panel, r));

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "model/told.hpp"
 #include "systems/clearance/clearance.hpp"
@@ -8,17 +7,29 @@
 namespace sw::clearance {
 namespace {
 
-constexpr double degree = std::numbers::pi / 180;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 Because inches(std::string what, double m) { return told(std::move(what), m, kind::length, "in"); }
 
-/// Tells what closes a gap, the greatest first, and leaves out what does not.
-void tell_closings(const Model& m, const GapModel& g, Verdict& v) {
+enum Need { n_rise, n_pitch, n_intake, need_count };
+constexpr Port needs[] = {
+    {"mounts.front_rise", &kind::length}, {"mounts.pitch", &kind::angle}, {"mounts.intake_raised", &kind::length}};
+static_assert(std::size(needs) == need_count);
+constexpr std::size_t engine_may_lack = 0;  ///< a gap that is not the engine's does not ask how it stands
+
+bool engine_known(const Evidenced& run) { return !run.lacks(n_rise) && !run.lacks(n_pitch) && !run.lacks(n_intake); }
+EngineMoved moved_in(const Evidenced& run) {
+  if (!engine_known(run)) return {};
+  return {.front_rise_m = run.at(0, n_rise), .pitch_rad = run.at(0, n_pitch), .intake_raised_m = run.at(0, n_intake)};
+}
+bool has_moved(const EngineMoved& e) { return e.front_rise_m != 0 || e.pitch_rad != 0; }
+
+/// Tells what closes a gap, and leaves out what does not.
+void tell_closings(const GapModel& g, const EngineMoved& moved, Verdict& v) {
   v.because.push_back(inches("gap at rest", g.gap_m));
-  if (g.engine != Engine::apart && m.mounts.moved()) {
-    v.because.push_back(inches("engine there, up", m.mounts.rise_m(g.ahead_m)));
-    v.because.push_back(inches("rear mount lifted", m.mounts.tail_lift_m));
-    v.because.push_back(inches("front mounts sunk", m.mounts.sag_m - m.mounts.raised_m));
+  if (g.engine != Engine::apart && has_moved(moved)) {
+    v.because.push_back(inches("engine there, up", moved.rise_m(g.ahead_m)));
+    v.because.push_back(inches("engine at its front mounts, up", moved.front_rise_m));
+    v.because.push_back(told("engine's nose down", moved.pitch_rad, kind::angle, "deg"));
   }
   const auto closes = [&](const char* what, double by) {
     if (by > 0) v.because.push_back(inches(what, by));
@@ -29,8 +40,8 @@ void tell_closings(const Model& m, const GapModel& g, Verdict& v) {
   closes("closed at full lock", g.lock_m);
 }
 
-const char* fix_of(const GapModel& g, const MountsModel& mounts) {
-  if (g.engine != Engine::apart && mounts.moved())
+const char* fix_of(const GapModel& g, const EngineMoved& moved) {
+  if (g.engine != Engine::apart && has_moved(moved))
     return "the mounts first: what they did to this gap they did to all; else the part moved, bent or of another shape";
   switch (g.between) {
     case Between::steering_link:
@@ -43,23 +54,16 @@ const char* fix_of(const GapModel& g, const MountsModel& mounts) {
   }
 }
 
-/// Whether the engine's movement can be told at this gap.
-bool engine_known(const Model& m, const GapModel& g, Verdict& v) {
-  if (g.engine == Engine::apart || !m.mounts.moved() || m.mounts.span_m) return true;
-  v.missing.push_back(m.mounts.span_path);
-  return false;
-}
-
 namespace gap {
-void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  auto& m = of(model);
-  for (auto& g : m.gaps) {
-    Verdict v{.place = g.place, .scale = std::max(g.wanted_m, 1e-3), .fix_hint = fix_of(g, m.mounts)};
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  const EngineMoved moved = moved_in(run);
+  for (auto& g : of(model).gaps) {
+    Verdict v{.place = g.place, .scale = std::max(g.wanted_m, 1e-3), .fix_hint = fix_of(g, moved)};
     v.missing = g.missing;
-    if (engine_known(m, g, v) && v.missing.empty()) {
-      v.predicted = g.least_m(m.mounts);
+    if (v.missing.empty() && (g.engine == Engine::apart || engine_known(run))) {
+      v.predicted = g.least_m(moved);
       v.low = g.wanted_m;
-      tell_closings(m, g, v);
+      tell_closings(g, moved, v);
     }
     out.push_back(std::move(v));
   }
@@ -87,21 +91,21 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }  // namespace heat
 
 namespace stack {
-void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  auto& m = of(model);
-  for (auto& s : m.stacks) {
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  const EngineMoved moved = moved_in(run);
+  for (auto& s : of(model).stacks) {
     Verdict v{.place = s.place,
               .scale = std::max(s.wanted_m, 1e-3),
               .fix_hint = "a flatter piece, or more space; clay on top and the lid latched, before anything is bought"};
     v.missing = s.missing;
-    if (v.missing.empty()) {
-      v.predicted = s.left_m(m.mounts);
+    if (v.missing.empty() && (!s.on_intake || engine_known(run))) {
+      v.predicted = s.left_m(moved);
       v.low = s.wanted_m;
       v.because.push_back(inches("space", s.space_m));
       for (auto& [name, size] : s.pieces) v.because.push_back(inches(name, size));
       if (s.roll_m > 0) v.because.push_back(inches("lifted by the engine's roll", s.roll_m));
-      if (s.on_intake && m.mounts.intake_raised_m != 0)
-        v.because.push_back(inches("intake raised", m.mounts.intake_raised_m));
+      if (s.on_intake && moved.intake_raised_m != 0)
+        v.because.push_back(inches("intake raised", moved.intake_raised_m));
     }
     out.push_back(std::move(v));
   }
@@ -129,26 +133,6 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }
 }  // namespace panel
 
-/// Sunk mounts: every measurement made on them is one of a car that will not be.
-namespace sag {
-constexpr double most_rad = 0.5 * degree;
-void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  auto& m = of(model).mounts;
-  if (m.sag_m == 0) return;
-  Verdict v{.scale = most_rad,
-            .fix_hint = "new mounts before anything is measured or bought; damper and tail heights written down then"};
-  if (!m.span_m) {
-    v.missing.push_back(m.span_path);
-  } else {
-    v.predicted = std::atan(m.sag_m / *m.span_m);
-    v.high = most_rad;
-    v.because.push_back(inches("front mounts sunk", m.sag_m));
-    v.because.push_back(inches("front mounts to rear mount", *m.span_m));
-  }
-  out.push_back(std::move(v));
-}
-}  // namespace sag
-
 constexpr Requirement all[] = {
     {.id = "clearance.gap",
      .title = "gap with everything against it",
@@ -161,6 +145,8 @@ constexpr Requirement all[] = {
      .formula =
          "gap at rest + engine's rise there - roll - the greater of bump and droop - lock; the engine turns as a "
          "rigid body about its mounts",
+     .needs = needs,
+     .may_lack = engine_may_lack,
      .own_missing = true,
      .evaluate = gap::evaluate},
     {.id = "clearance.heat",
@@ -182,6 +168,8 @@ constexpr Requirement all[] = {
      .unit = "in",
      .source = "common practice: 1/2 in where the engine moves",
      .formula = "space - pieces - lift by the engine's roll - intake raised",
+     .needs = needs,
+     .may_lack = engine_may_lack,
      .own_missing = true,
      .evaluate = stack::evaluate},
     {.id = "clearance.panel",
@@ -194,36 +182,10 @@ constexpr Requirement all[] = {
      .formula = "(moved - shims) x distance of the gap from the fixed end / distance of what was moved",
      .own_missing = true,
      .evaluate = panel::evaluate},
-    {.id = "clearance.sag",
-     .title = "engine sits straight",
-     .kind = RequirementKind::most,
-     .hazard = Hazard::damage,
-     .caution = Caution::lift,
-     .quantity = &kind::angle,
-     .unit = "deg",
-     .source = "common practice: 0.5 deg",
-     .formula = "atan(sag / distance of front and rear mounts)",
-     .own_missing = true,
-     .evaluate = sag::evaluate},
 };
-
-namespace mounts {
-constexpr Port writes[] = {{"mounts.pitch", &kind::angle, "deg", "engine's nose down, by its mounts"},
-                           {"mounts.tail_lift", &kind::length, "in", "gearbox lifted at its mount"},
-                           {"mounts.intake_raised", &kind::length, "in", "intake raised by a spacer"}};
-void evaluate(const void* model, View& v) {
-  auto& m = of(model).mounts;
-  v.set(0, m.pitch_rad());
-  v.set(1, m.tail_lift_m);
-  v.set(2, m.intake_raised_m);
-}
-}  // namespace mounts
-
-constexpr Block blocks_[] = {{"clearance.mounts", {}, mounts::writes, {}, {}, mounts::evaluate}};
 
 }  // namespace
 
 std::span<const Requirement> System::requirements() { return all; }
-std::span<const Block> System::blocks() { return blocks_; }
 
 }  // namespace sw::clearance

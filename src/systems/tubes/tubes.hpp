@@ -24,7 +24,7 @@ struct Tube {
   std::optional<Material> material;
   std::optional<Length> outside, wall, bend_radius;
   std::optional<double> elongation;
-  std::optional<Stress> yield;
+  std::optional<PressureDifference> yield;
   End start, end;
   static std::span<const FieldInfo> fields();
 };

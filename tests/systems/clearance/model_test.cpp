@@ -5,19 +5,6 @@ using namespace sw::rig;
 
 namespace {
 
-// A rigid engine on two supports 40 in apart, by hand: the tail lifted by 1 in turns it about the front mounts, so what
-// lies 8 in ahead of them sinks by 8/40 in; front mounts sunk by 0.5 in take the rear mount's place not at all.
-TEST(ClearanceModel, TheEngineTurnsAboutItsMounts) {
-  const clearance::MountsModel lifted{.span_m = 40 * inch, .span_path = {}, .tail_lift_m = 1 * inch};
-  EXPECT_NEAR(lifted.rise_m(8 * inch) / inch, -0.2, 1e-12);
-  EXPECT_NEAR(lifted.rise_m(-40 * inch) / inch, 1.0, 1e-12);
-  EXPECT_NEAR(lifted.pitch_rad() / degree, 1.432, 1e-3);  // atan(1/40)
-  const clearance::MountsModel sunk{.span_m = 40 * inch, .span_path = {}, .sag_m = 0.5 * inch};
-  EXPECT_NEAR(sunk.rise_m(0) / inch, -0.5, 1e-12);
-  EXPECT_NEAR(sunk.rise_m(-40 * inch) / inch, 0, 1e-12);
-  EXPECT_NEAR(sunk.rise_m(-20 * inch) / inch, -0.25, 1e-12);
-}
-
 TEST(ClearanceModel, BumpAndDroopExcludeEachOther) {
   const clearance::GapModel g{.place = "a",
                               .missing = {},

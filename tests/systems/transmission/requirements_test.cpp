@@ -45,7 +45,7 @@ TEST(TransmissionRequirements, ASwitchOnTheColumnIsOffWithIt) {
 
 TEST(TransmissionRequirements, ASpacerBendsACableWhoseBracketStays) {
   const std::string raised =
-      "[clearance.mounts]\nintake_raised = \"0.5 in\"\n[transmission.throttle_cable]\nbracket_arm = \"5.5 in\"\n";
+      "[mounts]\nintake_raised = \"0.5 in\"\n[transmission.throttle_cable]\nbracket_arm = \"5.5 in\"\n";
   const Judging j = still(raised);
   EXPECT_NEAR(j.one("transmission.cable-line").verdict.predicted.value() / degree, 5.194, 1e-2);  // atan(0.5/5.5)
   EXPECT_GT(still(raised + "bracket_on_intake = true\n").one("transmission.cable-line").margin().value(), 0);
