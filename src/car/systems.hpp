@@ -14,6 +14,7 @@
 #include "systems/gauges/gauges.hpp"
 #include "systems/ignition/ignition.hpp"
 #include "systems/mounts/mounts.hpp"
+#include "systems/recommissioning/recommissioning.hpp"
 #include "systems/steering/steering.hpp"
 #include "systems/transmission/transmission.hpp"
 #include "systems/tubes/tubes.hpp"
@@ -31,9 +32,10 @@ struct SystemList {
   static constexpr std::size_t count = sizeof...(S);
 };
 
-using Systems = SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System,
-                           wiring::System, cooling::System, air_conditioning::System, fuel::System, vacuum::System,
-                           brakes::System, wheels::System, ignition::System, gauges::System, mounts::System,
-                           clearance::System, steering::System, transmission::System, tubes::System>;
+using Systems =
+    SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System, wiring::System,
+               cooling::System, air_conditioning::System, fuel::System, vacuum::System, brakes::System, wheels::System,
+               ignition::System, gauges::System, mounts::System, clearance::System, steering::System,
+               transmission::System, tubes::System, recommissioning::System>;
 
 }  // namespace sw
