@@ -77,7 +77,8 @@ std::optional<Thread> thread_of(std::string_view text) {
   if (text.front() == 'M' || text.front() == 'm') {
     const auto by = text.find_first_of("xX");
     if (by == std::string_view::npos) return std::nullopt;
-    const auto d = plain(text.substr(1, by - 1)), pitch = plain(text.substr(by + 1));
+    const std::string_view after = text.substr(by + 1);  // a fit may follow, as in M10x1.5-6g
+    const auto d = plain(text.substr(1, by - 1)), pitch = plain(after.substr(0, after.find('-')));
     if (!d || !pitch || *d > most_mm || *pitch > *d / 2) return std::nullopt;
     return Thread{*d * mm, *pitch * mm, false};
   }

@@ -23,8 +23,8 @@ struct Thread {
   double pitch_m;
   bool inch;
 };
-/// `1/4-20`, `1 1/8-7`, `1-1/8-7`, `#10-32`, `M6x1`, each with or without its series (`1/4-20 UNC`). Empty where it is
-/// no thread.
+/// `1/4-20`, `1 1/8-7`, `1-1/8-7`, `#10-32`, `M6x1`, each with or without its series or fit (`1/4-20 UNC`, `M6x1-6g`).
+/// Empty where it is no thread.
 std::optional<Thread> thread_of(std::string_view text);
 
 /// m2. slope: d / d diameter.

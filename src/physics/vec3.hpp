@@ -19,7 +19,7 @@ constexpr double dot(const Vec3& a, const Vec3& b) { return a.x * b.x + a.y * b.
 constexpr Vec3 cross(const Vec3& a, const Vec3& b) {
   return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
 }
-inline double norm(const Vec3& a) { return std::hypot(a.x, a.y, a.z); }
+inline double norm(const Vec3& a) { return std::sqrt(dot(a, a)); }
 /// Of unit length; the zero vector has no direction and gives nan.
 inline Vec3 unit(const Vec3& a) { return a / norm(a); }
 
@@ -36,7 +36,8 @@ inline double angle_between(const Vec3& a, const Vec3& b) { return std::atan2(no
 /// Angle from `a` to `b` about the unit direction `axis`, right-handed, above -pi up to pi; the parts of both along the
 /// axis are left out.
 inline double angle_about(const Vec3& axis, const Vec3& a, const Vec3& b) {
-  return std::atan2(dot(axis, cross(a, b)), dot(a, b) - dot(axis, a) * dot(axis, b));
+  return std::atan2(dot(axis, cross(a, b)) + 0.0,  // and not -0, whose half turn is -pi
+                    dot(a, b) - dot(axis, a) * dot(axis, b));
 }
 
 /// Some unit direction square to `a`: the same for the same `a`.

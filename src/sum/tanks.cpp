@@ -97,6 +97,7 @@ double height_of(const TankIn& in) {
 void tank_volume(const TankIn& in, TankOut& out, Remarks& say) {
   const auto held = volume_at(in, in.depth->si);
   const double whole = volume_at(in, height_of(in)).value;
+  if (*in.shape == Shape::cylinder && !in.heads) say.note("heads taken as flat");
   if (!held.valid) say.outside("the depth lies above the top: the tank is full");
   out.volume = Volume{held.value};
   if (whole > 0) out.fraction = held.value / whole;

@@ -272,14 +272,16 @@ constexpr Sum sums[] = {
                                          .range = "sizes 2 to 32 that fittings are made in",
                                          .source = "SAE J514 and AS4395, convention of sizes (from memory)",
                                          .caution = lines_burst}),
-    entry<flare, flare_check>({.name = "flare",
-                               .title = "Flare and thread of a tube fitting",
-                               .inputs = flare_in,
-                               .outputs = flare_out,
-                               .rules = flare_rules,
-                               .range = "threads of the sizes in the tables alone",
-                               .source = "SAE J514 (37 deg) and SAE J512 (45 deg inverted), threads from memory",
-                               .caution = lines_burst}),
+    entry<flare, flare_check>(
+        {.name = "flare",
+         .title = "Flare and thread of a tube fitting",
+         .inputs = flare_in,
+         .outputs = flare_out,
+         .rules = flare_rules,
+         .range = "threads of the sizes in the tables alone",
+         .source = "SAE J514 (37 deg), threads from memory; SAE J512 (45 deg inverted), threads as a page "
+                   "on fittings prints them",
+         .caution = lines_burst}),
 };
 
 }  // namespace

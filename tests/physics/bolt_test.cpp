@@ -25,7 +25,7 @@ TEST(Bolt, Threads) {
     EXPECT_NEAR(thread_of(text)->pitch_m / in, 1.0 / 7, 1e-12) << text;
   }
   EXPECT_NEAR(thread_of("#10-32 UNF-2A")->diameter_m / in, 0.190, 1e-12);
-  for (const char* text : {"M6x1", "m6x1.0", "M6 x 1"}) {
+  for (const char* text : {"M6x1", "m6x1.0", "M6 x 1", "M6x1-6g"}) {
     ASSERT_TRUE(thread_of(text)) << text;
     EXPECT_NEAR(thread_of(text)->diameter_m, 6e-3, 1e-12) << text;
     EXPECT_NEAR(thread_of(text)->pitch_m, 1e-3, 1e-12) << text;
@@ -35,8 +35,8 @@ TEST(Bolt, Threads) {
 
 TEST(Bolt, NoThread) {
   for (const char* text :
-       {"",        "M6",     "1/4",     "1/4-",  "-20",   "1/0-20", "M6x",    "Mx1", "M6x9", "1/4-2", "abc",
-        "1/4-20x", "#13-20", "#1.5-40", "M-6x1", "1e9-1", "nan-20", "Minfx1", "x",   "M",    "-",     "/-"})
+       {"",        "M6",     "1/4",     "1/4-",  "-20",   "1/0-20", "M6x",    "Mx1", "M6x9", "M6x-6g", "1/4-2", "abc",
+        "1/4-20x", "#13-20", "#1.5-40", "M-6x1", "1e9-1", "nan-20", "Minfx1", "x",   "M",    "-",      "/-"})
     EXPECT_FALSE(thread_of(text)) << text;
 }
 

@@ -20,6 +20,8 @@ TEST(Vec3, AxesMakeARightHand) {
   EXPECT_NEAR(angle_about(z, x, y), quarter, 1e-15);
   EXPECT_NEAR(angle_about(-z, x, y), -quarter, 1e-15);
   EXPECT_NEAR(angle_about(z, x, Vec3{0, 2, 7}), quarter, 1e-15);  // what lies along the axis is left out
+  EXPECT_DOUBLE_EQ(angle_about(z, x, -x), 2 * quarter);
+  EXPECT_DOUBLE_EQ(angle_about(-z, x, -x), 2 * quarter);
 }
 
 TEST(Vec3, AnglesAreSharpAtTheirEnds) {  // an arc cosine has lost a part in 1e8 here
