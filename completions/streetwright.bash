@@ -10,7 +10,7 @@ _streetwright() {
       case $before in
         --duty) COMPREPLY=($(compgen -W "$(streetwright duties --ascii 2>/dev/null | cut -d' ' -f1)" -- "$word")); return ;;
         --because) COMPREPLY=(); return ;;
-        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning fuel vacuum brakes wheels ignition gauges' -- "$word")); return ;;
+        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning fuel vacuum brakes wheels ignition gauges mounts clearance steering transmission tubes recommissioning' -- "$word")); return ;;
         --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
       esac
       if [[ $word == -* ]]; then

@@ -101,6 +101,34 @@ export interface Build {
     cooler_in_radiator?: Given<boolean>;
     /** lugging speed: Engine speed below which a gear is not held on the level. */
     lugging_speed?: Given<string>;
+    /** propeller shaft: The shaft between gearbox and axle, in one piece. */
+    shaft?: {
+      /** length: From joint centre to joint centre at ride height. */
+      length?: Given<string>;
+      /** tube outside: Outside diameter of its steel tube. */
+      diameter?: Given<string>;
+      /** tube wall: Wall of its steel tube. */
+      wall?: Given<string>;
+      /** front joint: Angle the front joint works at, at ride height with the car's weight on its wheels. */
+      front_angle?: Given<string>;
+      /** rear joint: The same at the rear joint. */
+      rear_angle?: Given<string>;
+      /** engine's slope: Inclinometer on a machined face square to the crankshaft, down to the rear; instead of the joints' angles. */
+      engine_slope?: Given<string>;
+      /** shaft's slope: Inclinometer on the tube, down to the rear. */
+      shaft_slope?: Given<string>;
+      /** pinion's slope: Inclinometer on the pinion's flange, down to the rear: with a nose that looks up it falls to the rear. */
+      pinion_slope?: Given<string>;
+      /** wedge under the axle: Wedge put in since the slopes were read; it turns the pinion's nose up. */
+      wedge?: Given<string>;
+      /** between the joints' planes: Between the planes in which the two joints bend, seen along the shaft: 0 where all lies in one plane. */
+      plane_phase?: Given<string>;
+      /** between the yokes: Between the two yokes on the shaft: 0 in line. */
+      yoke_phase?: Given<string>;
+      /** share of the critical speed: How much of its critical speed the shaft may be turned at. */
+      of_critical?: Given<number | string>;
+      note?: string;
+    };
     note?: string;
   };
   /** belt drive */
@@ -1607,6 +1635,320 @@ export interface Build {
         threshold?: Given<string>;
         note?: string;
       }>;
+      note?: string;
+    }>;
+    note?: string;
+  };
+  /** engine mounts */
+  mounts?: {
+    /** front mounts to rear mount: Along the car, from the front mounts' line to the mount under the gearbox. */
+    span?: Given<string>;
+    /** sag of the front mounts: How far the engine sits below the height the gaps were measured or planned at: damper's centre against new mounts. */
+    sag?: Given<string>;
+    /** front mounts raised: Spacers under the front mounts since the gaps were measured. */
+    raised?: Given<string>;
+    /** rear mount lifted: Shims under the gearbox mount since the gaps were measured; below nothing where it was lowered. */
+    tail_lift?: Given<string>;
+    /** intake raised: A spacer under carburettor or throttle body that was not there when stacks and cables were measured. */
+    intake_raised?: Given<string>;
+    note?: string;
+  };
+  /** clearance and fit-up */
+  clearance?: {
+    /** gaps: Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`. */
+    gap?: Record<string, {
+      /** between: What it keeps apart; moving parts are those that turn, roll with the engine or go with the axle. */
+      between?: Given<"moving parts" | "steering link at ride" | "wire and hot part" | "standing parts">;
+      /** gap: At ride height, the car's weight on its wheels, wheels straight, engine at rest. */
+      gap?: Given<string>;
+      /** gap wanted: Least gap with everything against it; without it 1/2 in to what moves, 1/4 in to a steering link, 2 in from a bare wire to what is hot and 1/2 in from a sleeved one, 1/8 in else. */
+      wanted?: Given<string>;
+      /** engine's part: Whether one side belongs to the engine, and whether it lies above or below the other. */
+      engine?: Given<"not the engine's" | "above" | "below">;
+      /** ahead of the front mounts: Where along the engine it lies; below nothing behind the front mounts. */
+      ahead?: Given<string>;
+      /** closes with the engine's roll: By how much full torque closes it: engine power-braked, wheels chocked, or by clay. */
+      roll?: Given<string>;
+      /** closes at full bump: By how much full bump closes it, springs out. */
+      bump?: Given<string>;
+      /** closes at full droop: By how much a hanging axle closes it. */
+      droop?: Given<string>;
+      /** closes at full lock: By how much either lock closes it, the worse of the two. */
+      lock?: Given<string>;
+      /** heat sleeve: Whether the wire has a sleeve made for the heat, fastened at both ends. */
+      sleeved?: Given<boolean>;
+      /** comes to: How hot the colder side gets there: thermo-labels after a hard drive and ten minutes of standing. */
+      comes_to?: Given<string>;
+      /** stands: What the colder side is made for: data sheet of its seal, hose or insulation. */
+      stands?: Given<string>;
+      note?: string;
+    }>;
+    /** stacks: Stacks of pieces in a space: `bonnet`, `tank_port`. */
+    stack?: Record<string, {
+      /** pieces: What stands one on the other, by any names. */
+      piece?: Record<string, {
+        /** size: What it adds to the stack; below nothing where it drops into the piece before it. */
+        size?: Given<string>;
+        note?: string;
+      }>;
+      /** space: What there is for it, measured as the car stands: clay under the latched bonnet, a rod through the port. */
+      space?: Given<string>;
+      /** lifted by the engine's roll: By how much full torque lifts its top. */
+      roll?: Given<string>;
+      /** gap wanted: Least gap that is to be left. */
+      wanted?: Given<string>;
+      /** on the intake: Whether a spacer under the intake (`mounts.intake_raised`) lifts it. */
+      on_intake?: Given<boolean>;
+      note?: string;
+    }>;
+    /** panels: Panels whose gaps follow what was moved: `bonnet_front`. */
+    panel?: Record<string, {
+      /** moved: How far what it hangs on was moved: old mount's thickness less the new one's. */
+      moved?: Given<string>;
+      /** from the hinge to what was moved: Distance from the fixed end (cowl, hinge) to where it was moved. */
+      moved_at?: Given<string>;
+      /** from the hinge to the gap: Distance from the fixed end to the gap that is looked at. */
+      seen_at?: Given<string>;
+      /** one shim: Thickness of one shim at what was moved. */
+      shim?: Given<string>;
+      /** within: How far a gap may be from what it was. */
+      within?: Given<string>;
+      /** shims put in: How many of them, on one side. */
+      shims?: Given<number | string>;
+      note?: string;
+    }>;
+    note?: string;
+  };
+  /** steering shaft */
+  steering?: {
+    /** column: A point on the column's axis above its lower end. */
+    column?: {
+      /** to the rear: To the rear, by tape from the origin all points share. */
+      x?: Given<string>;
+      /** to the right: To the driver's right. */
+      y?: Given<string>;
+      /** up: Up. */
+      z?: Given<string>;
+      note?: string;
+    };
+    /** box: A point on the axis of the box's input, below the last joint. */
+    box?: {
+      /** to the rear: To the rear, by tape from the origin all points share. */
+      x?: Given<string>;
+      /** to the right: To the driver's right. */
+      y?: Given<string>;
+      /** up: Up. */
+      z?: Given<string>;
+      note?: string;
+    };
+    /** joints: The joints from the column down, by any names. */
+    joint?: Record<string, {
+      /** to the rear: To the rear, by tape from the origin all points share. */
+      x?: Given<string>;
+      /** to the right: To the driver's right. */
+      y?: Given<string>;
+      /** up: Up. */
+      z?: Given<string>;
+      /** angle: Angle it works at, by inclinometer or bevel; instead of the points of all joints. */
+      angle?: Given<string>;
+      /** plane: Between the plane it bends in and that of the joint before it; only beside `angle`. */
+      plane?: Given<string>;
+      /** yoke's phase: On the shaft above it, between its yoke and the one at the other end: 0 in line. The first joint's yoke is the column's own and has none. */
+      phase?: Given<string>;
+      note?: string;
+    }>;
+    /** support bearings: Bearings that hold the shaft between its joints. */
+    bearings?: Given<number | string>;
+    /** sliding part: Where the shaft slides in itself. */
+    slide?: {
+      /** engaged: Length of double-D or spline that is inside the other part, at ride height. */
+      engaged?: Given<string>;
+      /** lost by movement: How far it slides apart at full frame twist, engine roll and travel of the body's mounts. */
+      lost?: Given<string>;
+      /** least engagement: What must be engaged at any time, by the shaft's maker. */
+      least?: Given<string>;
+      note?: string;
+    };
+    /** gives way by: How far shaft and column give way before they push the wheel at the driver. */
+    collapse?: Given<string>;
+    note?: string;
+  };
+  /** transmission */
+  transmission?: {
+    /** converter: The torque converter between flexplate and pump. */
+    converter?: {
+      /** flexplate to converter: Feeler between pads and flexplate with the bell tight and the hub pushed fully home, at three pads. */
+      gap?: Given<string>;
+      /** least gap: Least gap by the gearbox's maker. */
+      least_gap?: Given<string>;
+      /** greatest gap: Greatest gap: beyond it the hub leaves the pump's drive. */
+      most_gap?: Given<string>;
+      /** crankshaft's end play and growth: End play of the crankshaft and what heat lengthens. */
+      end_play?: Given<string>;
+      /** ballooning: By how much pressure at speed blows the converter up. */
+      ballooning?: Given<string>;
+      /** stall speed: Engine speed at which it holds the engine with the car held, by its maker for an engine of this torque. */
+      stall?: Given<string>;
+      note?: string;
+    };
+    /** bell: The bell as it sits on the block. */
+    bell?: {
+      /** bore run-out: Total reading of a dial on the crankshaft over a turn, in the bell's bore, mean of three. */
+      bore_run_out?: Given<string>;
+      /** greatest bore run-out: What the gearbox's maker allows. */
+      bore_most?: Given<string>;
+      /** face run-out: The same on the bell's face. */
+      face_run_out?: Given<string>;
+      /** greatest face run-out: What the gearbox's maker allows. */
+      face_most?: Given<string>;
+      note?: string;
+    };
+    /** selector: Shifter, linkage and gates. */
+    selector?: {
+      /** gates: The box's gates in order, by the letters of its indicator; N among them. */
+      gates?: Given<string[]>;
+      /** shifter's step: From detent to detent at column or shifter's own lever. */
+      shifter_step?: Given<string>;
+      /** box's step: From detent to detent at the lever on the box. */
+      box_step?: Given<string>;
+      /** neutral switch's window: How far to each side of its middle the neutral switch stays closed, at the lever it sits on. */
+      neutral_window?: Given<string>;
+      /** linkage ratio: Turning of the box's lever for one of the shifter's: shifter's lever arm over the box's. */
+      linkage?: Given<number | string>;
+      /** set at: The gate the linkage is set in; without it the first. */
+      set_at?: Given<string>;
+      /** neutral switch on: Where the switch sits that lets the engine start. */
+      neutral_switch?: Given<"column" | "box">;
+      note?: string;
+    };
+    /** throttle-valve cable: The cable that sets line pressure and shift points by the throttle. */
+    throttle_cable?: {
+      /** lever's radius: From the throttle's shaft to the cable's pin. */
+      radius?: Given<string>;
+      /** radius wanted: The radius the gearbox is made for; its maker's figure or the lever it left the works with. */
+      radius_wanted?: Given<string>;
+      /** throttle opens by: From closed to wide open, at the throttle's shaft, pedal to the floor. */
+      throttle?: Given<string>;
+      /** lever's start: Where the pin stands with the throttle closed, from square to the cable's line, below nothing before it; without it the lever is taken to swing alike to both sides. */
+      start?: Given<string>;
+      /** line pressure, no travel: By its maker for no travel, or read at the port at 1000 rpm. */
+      pressure_closed?: Given<string>;
+      /** line pressure, full travel: The same at the travel the box is made for. */
+      pressure_open?: Given<string>;
+      /** clutch holds: Engine torque its weakest clutch holds at full line pressure, by its maker. */
+      clutch_holds?: Given<string>;
+      /** bracket's arm: From where the cable's sheath is held to the pin. */
+      bracket_arm?: Given<string>;
+      /** bracket on the intake: Whether a spacer under throttle body or carburettor lifts the bracket with the lever; one that stays below pulls askew. */
+      bracket_on_intake?: Given<boolean>;
+      /** off its line: Angle between cable and lever's plane as it was set up, before any spacer. */
+      off_line?: Given<string>;
+      note?: string;
+    };
+    note?: string;
+  };
+  /** hard lines */
+  tubes?: {
+    /** tubes: Hard lines by any names: `brake_front_left`, `fuel_feed`. */
+    tube?: Record<string, {
+      /** material: Its material. */
+      material?: Given<"steel" | "nickel-copper" | "annealed stainless" | "hard stainless" | "aluminium">;
+      /** outside: Outside diameter. */
+      outside?: Given<string>;
+      /** wall: Wall. */
+      wall?: Given<string>;
+      /** tightest bend: Radius of its tightest bend, to the centre line: that of the die. */
+      bend_radius?: Given<string>;
+      /** elongation: Stretch to the break, by its data sheet; without it 0.30 for steel, 0.40 for nickel-copper, 0.45 for annealed and 0.35 for hard stainless, 0.20 for aluminium. */
+      elongation?: Given<number | string>;
+      /** yield stress: By its data sheet. */
+      yield?: Given<string>;
+      /** start: Its one end. */
+      start?: {
+        /** flare: What the tube's end is made into. */
+        flare?: Given<"37 deg" | "45 deg double" | "bubble">;
+        /** seat: What it is drawn against: look into the fitting, or at its drawing. */
+        seat?: Given<"37 deg" | "45 deg double" | "bubble">;
+        /** nut: The kind of flare its nut is made for: 37 deg nuts have a sleeve, bubble nuts a flat end, inverted ones a cone. */
+        nut?: Given<"37 deg" | "45 deg double" | "bubble">;
+        /** flared to: Greatest diameter of the flare. */
+        flared_to?: Given<string>;
+        /** times flared: How often this end was flared; an end that was drawn flat and flared again counts two. */
+        attempts?: Given<number | string>;
+        /** nut's torque: What the nut was drawn up with. */
+        nut_torque?: Given<string>;
+        /** nut's thread: Outside diameter of the nut's thread. */
+        thread?: Given<string>;
+        /** ring the nut presses: Radius of the ring a nut of another kind presses on the flare. */
+        ring_radius?: Given<string>;
+        note?: string;
+      };
+      /** end: Its other end. */
+      end?: {
+        /** flare: What the tube's end is made into. */
+        flare?: Given<"37 deg" | "45 deg double" | "bubble">;
+        /** seat: What it is drawn against: look into the fitting, or at its drawing. */
+        seat?: Given<"37 deg" | "45 deg double" | "bubble">;
+        /** nut: The kind of flare its nut is made for: 37 deg nuts have a sleeve, bubble nuts a flat end, inverted ones a cone. */
+        nut?: Given<"37 deg" | "45 deg double" | "bubble">;
+        /** flared to: Greatest diameter of the flare. */
+        flared_to?: Given<string>;
+        /** times flared: How often this end was flared; an end that was drawn flat and flared again counts two. */
+        attempts?: Given<number | string>;
+        /** nut's torque: What the nut was drawn up with. */
+        nut_torque?: Given<string>;
+        /** nut's thread: Outside diameter of the nut's thread. */
+        thread?: Given<string>;
+        /** ring the nut presses: Radius of the ring a nut of another kind presses on the flare. */
+        ring_radius?: Given<string>;
+        note?: string;
+      };
+      note?: string;
+    }>;
+    note?: string;
+  };
+  /** recommissioning */
+  recommissioning?: {
+    /** before the first start: What is done before it is cranked. */
+    before?: {
+      /** turned by hand: Whether the engine was turned two full turns by hand, plugs out, oil in the bores. */
+      turned_by_hand?: Given<boolean>;
+      /** oil primed: Whether the gauge showed oil pressure by a drive tool before the first crank. */
+      oil_primed?: Given<boolean>;
+      /** old fuel drained: Whether the old fuel is out, tank and lines looked into. */
+      fuel_drained?: Given<boolean>;
+      /** brake fluid changed: Whether all brake fluid is new and the old was looked at for water and rubber. */
+      fluid_changed?: Given<boolean>;
+      /** rodents looked for: Whether loom, air ways and exhaust were looked through for nests and teeth. */
+      rodents_looked_for?: Given<boolean>;
+      note?: string;
+    };
+    /** old hoses: Brake hoses that are kept, by any names. */
+    hose?: Record<string, {
+      /** age: By the date on it, or that of the car. */
+      age?: Given<string>;
+      /** bore left: Narrowest bore, by wires or by how slowly the bleeder runs. */
+      bore?: Given<string>;
+      /** narrow over: Length over which it is so narrow. */
+      length?: Given<string>;
+      /** pressure that brings it back: Pressure a caliper's seal makes as it draws its piston back. */
+      seal?: Given<string>;
+      /** fluid that returns: Fluid that must come back before the pads are free. */
+      returns?: Given<string>;
+      note?: string;
+    }>;
+    /** feeds of the old loom: Feeds of a loom that is kept, by any names. */
+    feed?: Record<string, {
+      /** insulation: Feed to body, everything unplugged and the battery out. */
+      insulation?: Given<string>;
+      note?: string;
+    }>;
+    /** old splices: Splices that are kept, by any names. */
+    splice?: Record<string, {
+      /** resistance: Millivolts across it at load over the load's current. */
+      resistance?: Given<string>;
+      /** current: What goes through it for good, by clamp meter. */
+      current?: Given<string>;
       note?: string;
     }>;
     note?: string;

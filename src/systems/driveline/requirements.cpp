@@ -33,7 +33,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
   if (!s.length_m && !s.diameter_m && !s.wall_m) return;
   const Fastest at = fastest(m, run, 0);
   Verdict v{.row = at.row,
-            .fix_hint = "a tube of more diameter, a shaft in two pieces with a bearing, or a longer axle"};
+            .fix_hint = "a tube of more diameter, a shaft in two pieces with a bearing, or an axle of a lower ratio"};
   if (!s.length_m) v.missing.push_back(s.length_path);
   if (!s.diameter_m) v.missing.push_back(s.diameter_path);
   if (!s.wall_m) v.missing.push_back(s.wall_path);
