@@ -1657,7 +1657,7 @@ export interface Build {
   clearance?: {
     /** gaps: Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`. */
     gap?: Record<string, {
-      /** between: What it keeps apart; moving parts are those that turn, roll with the engine or go with the axle. */
+      /** between: What it keeps apart: moving parts (that turn, roll with the engine or go with the axle) unless said otherwise or it has a heat sleeve. */
       between?: Given<"moving parts" | "steering link at ride" | "wire and hot part" | "standing parts">;
       /** gap: At ride height, the car's weight on its wheels, wheels straight, engine at rest. */
       gap?: Given<string>;

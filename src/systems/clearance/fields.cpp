@@ -7,8 +7,8 @@ constexpr Spread by_rule{.absolute = 0.02};  ///< of a rule, a feeler or clay, i
 
 constexpr FieldInfo gap_table[] = {
     choice<&Gap::between>("between", "between", between_names)
-        .or_else(0, Source::chosen)
-        .says("What it keeps apart; moving parts are those that turn, roll with the engine or go with the axle."),
+        .says("What it keeps apart: moving parts (that turn, roll with the engine or go with the axle) unless said "
+              "otherwise or it has a heat sleeve."),
     quantity<&Gap::gap>("gap", "gap", kind::length)
         .decides_harm()
         .in("in")

@@ -19,9 +19,14 @@ double need(const std::optional<T>& member, std::vector<std::string>& missing, R
   return r.get(member, 0);
 }
 
+/// A heat sleeve is a wire's.
+Between between_of(const Gap& in) {
+  return in.between.value_or(in.sleeved.value_or(false) ? Between::wire_and_hot : Between::moving);
+}
+
 double wanted_of(const Gap& in) {
   if (in.wanted) return in.wanted->si;
-  const Between between = in.between.value_or(Between::moving);
+  const Between between = between_of(in);
   if (between == Between::wire_and_hot && in.sleeved.value_or(false)) return sleeved_m;
   return wanted_m[static_cast<std::size_t>(between)];
 }
@@ -29,7 +34,7 @@ double wanted_of(const Gap& in) {
 GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
   GapModel g{.place = name};
   g.gap_m = need(in.gap, g.missing, r);
-  g.between = in.between.value_or(Between::moving);
+  g.between = between_of(in);
   g.engine = in.engine.value_or(Engine::apart);
   g.wanted_m = wanted_of(in);
   g.ahead_m = r.get(in.ahead, 0);
@@ -42,7 +47,8 @@ GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
   g.comes_to_path = r.path_of(&in.comes_to);
   g.stands_path = r.path_of(&in.stands);
   if (in.sleeved.value_or(false) && g.between != Between::wire_and_hot)
-    r.fault(&in.sleeved, "only a wire beside what is hot has a heat sleeve", "between = \"wire and hot part\"");
+    r.fault(&in.sleeved, "only a wire beside what is hot has a heat sleeve", "between = \"wire and hot part\"",
+            {&in.between});
   return g;
 }
 

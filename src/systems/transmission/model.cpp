@@ -70,8 +70,8 @@ Model System::resolve(const Input& in, Resolver& r) {
   auto& c = in.converter;
   Model m{.gap_m = given(c.gap),
           .stall_rad_s = given(c.stall),
-          .least_gap_m = r.get(c.least_gap, 0),
-          .most_gap_m = r.get(c.most_gap, 0),
+          .least_gap_m = r.need(c.least_gap),
+          .most_gap_m = r.need(c.most_gap),
           .grows_m = r.get(c.end_play, 0) + r.get(c.ballooning, 0),
           .bore_m = given(in.bell.bore_run_out),
           .face_m = given(in.bell.face_run_out),

@@ -30,7 +30,7 @@ TEST(ClearanceModel, WhatIsWantedGoesByWhatItKeepsApart) {
 }
 
 TEST(ClearanceModel, ASleeveOnWhatIsNoWireIsAFault) {
-  const Car car(faulty_car("[clearance.gap.a]\ngap = \"1 in\"\nsleeved = true\n"));
+  const Car car(faulty_car("[clearance.gap.a]\ngap = \"1 in\"\nbetween = \"moving parts\"\nsleeved = true\n"));
   ASSERT_TRUE(car.faults().any_fault());
   EXPECT_EQ(car.faults().all()[0].path, "clearance.gap.a.sleeved");
 }
