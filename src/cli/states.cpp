@@ -35,10 +35,8 @@ std::vector<Column> columns_of(const wiring::Model& m) {
 
 constexpr char backwards = '<', wrong = '!';
 
-constexpr double seen_v = 0.05;  ///< what a tenth of a volt shows
-
 std::string volts(double v) {
-  if (v < seen_v) return "-";
+  if (v < wiring::shown_v) return "-";
   const std::string tenths = std::to_string(std::lround(10 * v));
   return (tenths.size() > 1 ? tenths.substr(0, tenths.size() - 1) : "0") + "." + tenths.back();
 }

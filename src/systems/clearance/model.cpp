@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/needed.hpp"
 #include "quantity/customary.hpp"
 #include "systems/clearance/clearance.hpp"
 
@@ -11,13 +12,6 @@ namespace {
 constexpr double wanted_m[] = {0.5 * inch_m, 0.25 * inch_m, 2.0 * inch_m, 0.125 * inch_m};
 static_assert(std::size(wanted_m) == std::size(between_names));
 constexpr double sleeved_m = 0.5 * inch_m;
-
-/// Notes what is missing of one entry only: the others are judged without it.
-template <class T>
-double need(const std::optional<T>& member, std::vector<std::string>& missing, Resolver& r) {
-  if (!member) missing.push_back(r.path_of(&member));
-  return r.get(member, 0);
-}
 
 /// A heat sleeve is a wire's.
 Between between_of(const Gap& in) {
@@ -33,7 +27,7 @@ double wanted_of(const Gap& in) {
 
 GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
   GapModel g{.place = name};
-  g.gap_m = need(in.gap, g.missing, r);
+  g.gap_m = needed(in.gap, g.missing, r);
   g.between = between_of(in);
   g.engine = in.engine.value_or(Engine::apart);
   g.wanted_m = wanted_of(in);
@@ -54,8 +48,8 @@ GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
 
 StackModel stack_of(const std::string& name, const Stack& in, Resolver& r) {
   StackModel s{.place = name, .on_intake = in.on_intake.value_or(false)};
-  for (auto& [piece, given] : in.piece) s.pieces.emplace_back(piece, need(given.size, s.missing, r));
-  s.space_m = need(in.space, s.missing, r);
+  for (auto& [piece, given] : in.piece) s.pieces.emplace_back(piece, needed(given.size, s.missing, r));
+  s.space_m = needed(in.space, s.missing, r);
   s.roll_m = r.get(in.roll, 0);
   s.wanted_m = r.get(in.wanted, 0);
   return s;
@@ -63,8 +57,8 @@ StackModel stack_of(const std::string& name, const Stack& in, Resolver& r) {
 
 PanelModel panel_of(const std::string& name, const Panel& in, Resolver& r) {
   PanelModel p{.place = name};
-  p.moved_m = need(in.moved, p.missing, r);
-  const double moved_at = need(in.moved_at, p.missing, r), seen_at = need(in.seen_at, p.missing, r);
+  p.moved_m = needed(in.moved, p.missing, r);
+  const double moved_at = needed(in.moved_at, p.missing, r), seen_at = needed(in.seen_at, p.missing, r);
   p.lever = moved_at > 0 ? seen_at / moved_at : 1;
   p.shim_m = r.get(in.shim, 0);
   p.shims = in.shims.value_or(0);

@@ -31,6 +31,11 @@ ShaftModel shaft_of(const Shaft& in, Resolver& r) {
   return s;
 }
 
+/// The front end lifted turns the shaft's slope.
+double turned_by(double lift_m, const std::optional<double>& length_m) {
+  return length_m ? std::atan(lift_m / *length_m) : 0;
+}
+
 }  // namespace
 
 Model System::resolve(const Input& in, Resolver& r) {
@@ -55,11 +60,6 @@ Model System::resolve(const Input& in, Resolver& r) {
   m.lugging_rad_s = r.need(in.lugging_speed);
   m.shaft = shaft_of(in.shaft, r);
   return m;
-}
-
-/// The front end lifted turns the shaft's slope.
-static double turned_by(double lift_m, const std::optional<double>& length_m) {
-  return length_m ? std::atan(lift_m / *length_m) : 0;
 }
 
 std::optional<double> ShaftModel::front(double pitch_rad, double lift_m) const {

@@ -56,8 +56,10 @@ static_assert(std::size(mount_needs) == mount_need_count);
 struct Joints {
   std::optional<double> front, rear;
 };
-Joints joints(const ShaftModel& s, double pitch, double lift) { return {s.front(pitch, lift), s.rear(lift)}; }
-Joints joints_at(const ShaftModel& s, const Evidenced& run) { return joints(s, run.at(0, n_pitch), run.at(0, n_lift)); }
+Joints joints_at(const ShaftModel& s, const Evidenced& run) {
+  const double pitch = run.at(0, n_pitch), lift = run.at(0, n_lift);
+  return {s.front(pitch, lift), s.rear(lift)};
+}
 
 void tell_mounts(const Evidenced& run, Verdict& v) {
   if (run.at(0, n_pitch) != 0) v.because.push_back(told("engine's nose down", run.at(0, n_pitch), kind::angle, "deg"));

@@ -5,7 +5,7 @@ namespace {
 
 constexpr Spread by_tape{.absolute = 0.1};  ///< in
 
-template <class T, auto X>
+template <auto X>
 consteval FieldInfo place(std::string_view key, std::string_view label, std::string_view sentence) {
   return quantity<X>(key, label, kind::length)
       .in("in")
@@ -18,16 +18,16 @@ constexpr std::string_view to_rear = "To the rear, by tape from the origin all p
                            to_right = "To the driver's right.", up = "Up.";
 
 constexpr FieldInfo point_table[] = {
-    place<Point, &Point::x>("x", "to the rear", to_rear),
-    place<Point, &Point::y>("y", "to the right", to_right),
-    place<Point, &Point::z>("z", "up", up),
+    place<&Point::x>("x", "to the rear", to_rear),
+    place<&Point::y>("y", "to the right", to_right),
+    place<&Point::z>("z", "up", up),
 };
 static_assert(std::size(point_table) == member_count<Point>());
 
 constexpr FieldInfo joint_table[] = {
-    place<Joint, &Joint::x>("x", "to the rear", to_rear),
-    place<Joint, &Joint::y>("y", "to the right", to_right),
-    place<Joint, &Joint::z>("z", "up", up),
+    place<&Joint::x>("x", "to the rear", to_rear),
+    place<&Joint::y>("y", "to the right", to_right),
+    place<&Joint::z>("z", "up", up),
     quantity<&Joint::angle>("angle", "angle", kind::angle)
         .decides_harm()
         .in("deg")

@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "model/needed.hpp"
 #include "systems/steering/steering.hpp"
 
 namespace sw::steering {
@@ -28,11 +29,8 @@ class ByPoints {
  private:
   template <class P>
   Vec3 at(const P& p) {
-    const auto need = [&](const std::optional<Length>& member) {
-      if (!member) m_.missing.push_back(r_.path_of(&member));
-      return r_.get(member, 0);
-    };
-    return {need(p.x), need(p.y), need(p.z)};
+    const auto at = [&](const std::optional<Length>& member) { return needed(member, m_.missing, r_); };
+    return {at(p.x), at(p.y), at(p.z)};
   }
   Model& m_;
   Resolver& r_;

@@ -1,16 +1,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/needed.hpp"
 #include "systems/transmission/transmission.hpp"
 
 namespace sw::transmission {
 namespace {
-
-template <class T>
-double need(const std::optional<T>& member, std::vector<std::string>& missing, Resolver& r) {
-  if (!member) missing.push_back(r.path_of(&member));
-  return r.get(member, 0);
-}
 
 std::optional<std::size_t> gate_named(const std::vector<std::string>& gates, std::string_view name) {
   const auto at = std::find(gates.begin(), gates.end(), name);
@@ -23,7 +18,7 @@ void resolve_gates(const Selector& in, Model& m, Resolver& r) {
   m.neutral_switch = in.neutral_switch;
   m.neutral_switch_path = r.path_of(&in.neutral_switch);
   if (in.gates.empty()) return;
-  const double shifter = need(in.shifter_step, m.gates_missing, r), box = need(in.box_step, m.gates_missing, r);
+  const double shifter = needed(in.shifter_step, m.gates_missing, r), box = needed(in.box_step, m.gates_missing, r);
   const auto set = in.set_at.empty() ? std::optional<std::size_t>(0) : gate_named(in.gates, in.set_at);
   m.neutral = gate_named(in.gates, "N");
   if (!set) r.fault(&in.set_at, "\"" + in.set_at + "\" is none of the gates", "one of `gates`");
@@ -47,13 +42,13 @@ CableModel cable_of(const ThrottleCable& in, Resolver& r) {
                .on_intake = in.bracket_on_intake.value_or(false),
                .told = in.radius || in.radius_wanted || in.throttle};
   if (!c.told) return c;
-  c.radius_m = need(in.radius, c.missing, r);
-  c.wanted_m = need(in.radius_wanted, c.missing, r);
-  c.throttle_rad = need(in.throttle, c.missing, r);
+  c.radius_m = needed(in.radius, c.missing, r);
+  c.wanted_m = needed(in.radius_wanted, c.missing, r);
+  c.throttle_rad = needed(in.throttle, c.missing, r);
   if (!c.closed_pa && !c.open_pa && !c.holds_nm) return c;
-  need(in.pressure_closed, c.pressure_missing, r);
-  need(in.pressure_open, c.pressure_missing, r);
-  need(in.clutch_holds, c.pressure_missing, r);
+  needed(in.pressure_closed, c.pressure_missing, r);
+  needed(in.pressure_open, c.pressure_missing, r);
+  needed(in.clutch_holds, c.pressure_missing, r);
   if (c.closed_pa && c.open_pa && *c.closed_pa >= *c.open_pa)
     r.fault(&in.pressure_open, "full travel gives no more pressure than none", "it rises with the throttle");
   return c;

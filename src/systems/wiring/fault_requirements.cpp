@@ -10,11 +10,18 @@ namespace {
 bool burns(const Happens& h) { return h.what == Effect::burns; }
 
 /// What helps against the fault that burns something.
-const char* fix_of(const std::string& fault) {
-  if (fault.starts_with("battery the wrong way round"))
-    return "a fuse or link at the battery's end of the wire the current takes: the machine's diodes conduct, and die";
-  if (fault.starts_with("nothing broken")) return "what carries that current in the car as it is: streetwright faults";
-  if (fault.find(" stuck ") != std::string::npos) return "a fuse before the contact that may stick";
+const char* fix_of(Broken what) {
+  switch (what) {
+    case Broken::battery_reversed:
+      return "a fuse or link at the battery's end of the wire the current takes: the machine's diodes conduct, and die";
+    case Broken::nothing:
+      return "what carries that current in the car as it is: streetwright faults";
+    case Broken::contact:
+      return "a fuse before the contact that may stick";
+    case Broken::run:
+    case Broken::battery_off:
+      break;
+  }
   return "a second strap beside the one that may be lost, or a fuse where the current goes instead";
 }
 
@@ -36,7 +43,7 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
       if (h.what == Effect::unknown) v.missing.push_back("wiring.run." + h.place + ".limit");
       if (!burns(h)) continue;
       const double share = h.is / h.limit.value_or(h.is);
-      if (share > worst) worst = share, burnt = fault.fault + ": " + tell(h), v.fix_hint = fix_of(fault.fault);
+      if (share > worst) worst = share, burnt = fault.fault + ": " + tell(h), v.fix_hint = fix_of(fault.what);
       v.because.push_back({.what = fault.fault, .text = tell(h)});
     }
   }

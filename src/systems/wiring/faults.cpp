@@ -23,6 +23,7 @@ constexpr double surges_from_a = 10;
 constexpr dc::Diode rectifier{.threshold_v = 1.5, .resistance_ohm = 0.006, .leakage_s = 1e-6};
 
 struct Fault {
+  Broken what;
   std::string name;
   std::function<void(dc::Network&)> apply;
   std::size_t made = dc::most_branches;  ///< a branch whose own current is the fault, not told
@@ -34,7 +35,8 @@ std::vector<Fault> faults_of(const Model& m, const dc::Network& healthy) {
     return [=](dc::Network& n) { n.branches[branch].closed = closed; };
   };
   for (auto& c : m.runs)
-    all.push_back({c.place + (c.fused ? " open, or its fuse blown" : " open"), set(c.branch, false), c.branch});
+    all.push_back(
+        {Broken::run, c.place + (c.fused ? " open, or its fuse blown" : " open"), set(c.branch, false), c.branch});
   for (auto& s : m.switches) {
     const bool closed = healthy.branches[s.branch].closed;
     // A contact that sticks does so whatever its coil does.
@@ -42,12 +44,12 @@ std::vector<Fault> faults_of(const Model& m, const dc::Network& healthy) {
       n.branches[branch].closed = !closed;
       if (coil && !closed) n.branches[*coil].closed = false;
     };
-    all.push_back({s.place + (closed ? " stuck open" : " stuck closed"), stick, s.branch});
+    all.push_back({Broken::contact, s.place + (closed ? " stuck open" : " stuck closed"), stick, s.branch});
   }
   if (healthy.branches[m.alternator].closed)
-    all.push_back({"battery off its posts", set(m.battery, false), m.battery});
+    all.push_back({Broken::battery_off, "battery off its posts", set(m.battery, false), m.battery});
   else if (!healthy.branches[m.starter].closed)
-    all.push_back({"battery the wrong way round", [&m](dc::Network& n) {
+    all.push_back({Broken::battery_reversed, "battery the wrong way round", [&m](dc::Network& n) {
                      auto& b = std::get<dc::Battery>(n.branches[m.battery].law);
                      b.emf_v = -b.emf_v;
                      n.add({.from = m.n_case, .to = m.n_alternator, .law = rectifier});
@@ -70,6 +72,7 @@ class Trying {
  public:
   Trying(const Model& m, const Seen& healthy, const Fault& fault)
       : m_(m), healthy_(healthy), broken_(healthy.network), solution_(healthy.solution) {
+    run_.what = fault.what;
     run_.fault = fault.name;
     fault.apply(broken_);
     settle(m_, broken_, solution_);
@@ -186,7 +189,7 @@ namespace {
 
 /// What burns before anything is broken: the car as it stands.
 FaultRun as_it_is(const Model& m, const Seen& healthy, double seconds, std::optional<double> bay_k) {
-  FaultRun run{.fault = "nothing broken, the car as it is", .solved = true, .happens = {}};
+  FaultRun run{.what = Broken::nothing, .fault = "nothing broken, the car as it is", .solved = true, .happens = {}};
   each_wire(m, [&](const Conductor& c) {
     const double a = healthy.amps(c);
     if (const auto limit = carries_for(c, seconds, bay_k); limit && a > *limit)

@@ -31,7 +31,10 @@ struct Happens {
   std::string_view so = {};     ///< what that does to the car, in words, where it is known
 };
 
+enum class Broken : std::uint8_t { nothing, run, contact, battery_off, battery_reversed };
+
 struct FaultRun {
+  Broken what = Broken::nothing;
   std::string fault;
   bool solved = false;
   std::vector<Happens> happens;  ///< gravest first

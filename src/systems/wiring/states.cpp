@@ -9,8 +9,8 @@ constexpr unsigned always = bit(Condition::always), accessory_bit = bit(Conditio
                    key = bit(Condition::key), turning = bit(Word::turning), oil = bit(Word::oil_pressure);
 constexpr unsigned driven = always | key | accessory_bit | bit(Condition::running) | turning | oil | bit(Word::in_gear);
 
-/// What the search leaves at a node that nothing feeds, and what a voltmeter still shows.
-constexpr double nothing_v = 1e-4, shown_v = 0.05;
+/// What the search leaves at a node that nothing feeds.
+constexpr double nothing_v = 1e-4;
 /// Rest volts of a battery and set volts of a machine over the nominal, a battery's resistance, a starter's amperes a
 /// nominal volt, and a machine that gives whatever is asked: what is fed does not hang on them (common practice).
 constexpr double rest_share = 1.05, set_share = 1.175, battery_ohm = 0.01, machine_a = 1000, starter_share_a = 12;

@@ -30,6 +30,8 @@ StateRun run_state(const Model& m, unsigned bits);
 /// Solves with relays as they are: one whose coil gets less than it pulls in at stays open, whatever asks it to close.
 void settle(const Model& m, dc::Network& network, dc::Solution& solution);
 
+/// Less than that a voltmeter by the tenth does not show.
+inline constexpr double shown_v = 0.05;
 /// A load that gets volts though no metal joins it to battery or machine: backwards, through other loads.
 struct FedBack {
   std::size_t load = 0;
