@@ -12,7 +12,7 @@ namespace {
 template <class S>
 FieldInfo system_group() {
   using Input = typename S::Input;
-  FieldInfo f{.key = S::key, .label = S::title, .type = FieldType::group};
+  FieldInfo f{.key = S::key, .label = S::title, .type = FieldType::group, .station = S::where};
   f.access.children = &Input::fields;
   f.access.child = [](const void* o) -> const void* { return &std::get<Input>(static_cast<const Build*>(o)->inputs); };
   f.access.child_to = [](void* o) -> void* { return &std::get<Input>(static_cast<Build*>(o)->inputs); };
@@ -41,6 +41,8 @@ Opened read_build(const Document& document) {
   out.build.shelf = std::make_shared<const std::vector<Node>>(document.shelves);
   // After a syntax error the tree is empty and adds nothing; after any other fault the rest is still looked at.
   read(document.root, build_fields(), &out.build, "", out.build.evidence, out.faults);
+  for (auto& e : document.root.entries)
+    if (e.value.type == Node::Type::table) out.build.tables.insert(e.key);
   out.build.spoilt = Spoilt(build_fields(), out.faults);
   fill_defaults(build_fields(), &out.build, "", out.build.evidence, out.build.spoilt);
   // What no single field can see: figures that cannot be together. Those that were read are looked at, whatever else

@@ -2,6 +2,8 @@
 // A build: the plain fields of every system, the workshop's own duties, and where each figure came from.
 #include <filesystem>
 #include <memory>
+#include <set>
+#include <string>
 
 #include "car/systems.hpp"
 #include "document/document.hpp"
@@ -18,6 +20,7 @@ struct Build {
   std::filesystem::path folder;                    ///< where trace files are looked for
   std::string name;                                ///< file name, as said in reports
   std::shared_ptr<const std::vector<Node>> shelf;  ///< parts it could have instead; may be null
+  std::set<std::string, std::less<>> tables;       ///< systems a table of the text stands for, empty or not
   Spoilt spoilt;                                   ///< what its faults leave unknown: nothing where it has none
 };
 

@@ -10,14 +10,14 @@ SystemOf describe() {
   return {S::key, S::title, nullptr, {}, {}, true, S::blocks(), S::requirements()};
 }
 
-/// Whether the build gives any figure of it, by the evidence of its leaves.
+/// Whether the build gives any figure of it, by the evidence of its leaves, or a table for it that waits to be filled.
 template <class S>
 bool described(const Build& build) {
   if constexpr (requires { S::may_be_left_out; }) {
     const std::string first = std::string(S::key) + ".";
     for (auto at = build.evidence.lower_bound(first); at != build.evidence.end() && at->first.starts_with(first); ++at)
       if (!at->second.defaulted) return true;
-    return build.spoilt.at(S::key);
+    return build.tables.contains(S::key) || build.spoilt.at(S::key);
   }
   return true;
 }

@@ -1,43 +1,14 @@
 // check: a build proved, or one finding of it opened.
-#include <chrono>
-#include <cstdio>
-
 #include "cli/figures.hpp"
 #include "cli/load.hpp"
 #include "cli/page.hpp"
+#include "cli/progress.hpp"
 #include "cli/proof_json.hpp"
 #include "cli/report.hpp"
 #include "cli/run.hpp"
 
 namespace sw::cli {
 namespace {
-
-/// Says how far the proof is where it takes longer than a second and somebody looks.
-class Progress {
- public:
-  explicit Progress(const Console& console) : console_(console) {}
-  Progress(const Progress&) = delete;
-  ~Progress() {
-    if (shown_) console_.progress({});
-  }
-  void operator()(double share, const std::string& what) {
-    const auto now = std::chrono::steady_clock::now();
-    if (!console_.progress || now - started_ < std::chrono::seconds(1) || now - last_ < std::chrono::milliseconds(100))
-      return;
-    last_ = now;
-    shown_ = true;
-    char percent[16];
-    std::snprintf(percent, sizeof percent, "%3.0f %%  ", 100 * share);
-    std::string line = percent + clean(what);
-    console_.progress(line.substr(0, static_cast<std::size_t>(console_.err_look.width - 1)));
-  }
-
- private:
-  const Console& console_;
-  const std::chrono::steady_clock::time_point started_ = std::chrono::steady_clock::now();
-  std::chrono::steady_clock::time_point last_{};
-  bool shown_ = false;
-};
 
 int exit_of(State s) {
   return s == State::fails ? exit_code::fails : s == State::unproven ? exit_code::unproven : exit_code::good;

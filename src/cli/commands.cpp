@@ -104,6 +104,18 @@ constexpr Exit solve_exits[] = {
 constexpr Text solve_examples[] = {"streetwright solve car.toml", "streetwright solve car.toml proportioning",
                                    "streetwright solve car.toml shims --write"};
 
+constexpr Option survey_options[] = {
+    {.name = "--form", .says = "The same as a file to fill in, on standard output."},
+    {.name = "--read",
+     .value = "FILE",
+     .says = "A filled-in form: what stands in it is put into the build, a TOML file, as `measured`; what was left "
+             "empty changes nothing.",
+     .fill = Fill::file},
+    {.name = "--json", .says = "The figures, or what was taken from the form, as JSON."},
+};
+constexpr Text survey_examples[] = {"streetwright survey car.toml", "streetwright survey car.toml --form > survey.toml",
+                                    "streetwright survey car.toml --read survey.toml"};
+
 constexpr Operand faults_operands[] = {{"BUILD", "The build: a TOML or JSON file.", Fill::file}};
 constexpr Option faults_options[] = {
     {.name = "--duty",
@@ -211,6 +223,16 @@ constexpr Command table[] = {
      .examples = simulate_examples,
      .exits = simulate_exits,
      .run = run_simulate},
+    {.name = "survey",
+     .summary = "What is still to be measured, in the order of walking round the car",
+     .operands = build,
+     .options = survey_options,
+     .text = "The proof decides what is on it: figures it lacks, those whose doubt decides a finding, and, where "
+             "something could not be proved yet, the typical figures it may hang on. Each is told with its tool, how "
+             "finely it is to be measured, what stands there now and what it decides. Measured and read back, the "
+             "proof is made again: the next survey is shorter.",
+     .examples = survey_examples,
+     .run = run_survey},
     {.name = "solve",
      .summary = "A setting found instead of guessed, tried on the car",
      .operands = solve_operands,

@@ -15,6 +15,7 @@ int run(const std::vector<std::string>& words, const Surroundings& out, const Su
 int run_check(const Args& args, Console& console);
 int run_simulate(const Args& args, Console& console);
 int run_solve(const Args& args, Console& console);
+int run_survey(const Args& args, Console& console);
 int run_faults(const Args& args, Console& console);
 int run_states(const Args& args, Console& console);
 int run_sum_command(const Args& args, Console& console);

@@ -1,11 +1,9 @@
 // solve: a setting found instead of guessed, tried on the car, and where asked for written into the build.
-#include <filesystem>
-#include <fstream>
-
 #include "cli/figures.hpp"
 #include "cli/load.hpp"
 #include "cli/run.hpp"
 #include "cli/solve_page.hpp"
+#include "cli/write_back.hpp"
 #include "field/tree.hpp"
 
 namespace sw::cli {
@@ -49,9 +47,7 @@ int list_keys(const Car& car, const Loaded& loaded, const std::string& file, boo
 
 /// Whether the new text reads as what was meant: no fault, and each setting with its value and evidence.
 bool reads_back(const fs::path& file, const std::string& text, const std::vector<SettingText>& settings) {
-  const Opened again = open(file, [&](const fs::path& asked) {
-    return asked.lexically_normal() == file.lexically_normal() ? std::optional(text) : from_disk()(asked);
-  });
+  const Opened again = open(file, with_text(file, text));
   if (again.faults.any_fault()) return false;
   for (auto& s : settings) {
     const Leaf leaf = find_leaf(build_fields(), static_cast<const void*>(&again.build), s.path);
@@ -61,29 +57,6 @@ bool reads_back(const fs::path& file, const std::string& text, const std::vector
     if (evidence == again.build.evidence.end() || evidence->second.source != Source::solved) return false;
   }
   return true;
-}
-
-/// Beside the file first, then in its place: a full disk leaves the old one whole.
-bool put(const fs::path& file, const std::string& text) {
-  std::error_code error;
-  const fs::path real = fs::canonical(file, error);
-  if (error) return false;
-  fs::path fresh = real;
-  fresh += ".being-solved";
-  {
-    std::ofstream out(fresh, std::ios::binary);
-    out << text;
-    out.close();
-    if (!out) {
-      fs::remove(fresh, error);
-      return false;
-    }
-  }
-  fs::permissions(fresh, fs::status(real, error).permissions(), error);
-  fs::rename(fresh, real, error);
-  const bool done = !error;
-  if (!done) fs::remove(fresh, error);
-  return done;
 }
 
 int write_into(const std::string& name, const std::vector<SettingText>& settings, Console& console) {
@@ -98,9 +71,7 @@ int write_into(const std::string& name, const std::vector<SettingText>& settings
   if (!reads_back(file, *edited, settings))
     return complain(console, "the build with the settings in it does not read back as meant",
                     "nothing was written; put the lines in by hand, as told without --write");
-  if (!put(file, *edited))
-    return complain(console, "cannot write \"" + name + "\"", "see that it and its folder may be written to");
-  return exit_code::good;
+  return put(file, *edited, console);
 }
 
 }  // namespace
@@ -112,9 +83,8 @@ int run_solve(const Args& args, Console& console) {
   if (args.operands.size() > 1 && !(solver = find_solver(args.operands[1], console))) return exit_code::bad_input;
   if (!solver && args.has("--write"))
     return complain(console, "solve --write needs a KEY", "streetwright solve BUILD lists them");
-  if (args.has("--write") && fs::path(file).extension() == ".json")
-    return complain(console, "\"" + file + "\" is JSON, and edits are made in TOML alone",
-                    "without --write the lines are told; put them in by hand");
+  if (args.has("--write") && is_json(file))
+    return complain(console, json_is_not_edited(file), "without --write the lines are told; put them in by hand");
   const Loaded loaded = load(file, from_disk());
   if (const int code = tell_faults(loaded, json, console); code != exit_code::good) return code;
   const Build& build = loaded.opened.build;

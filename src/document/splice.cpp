@@ -66,6 +66,19 @@ class Layout {
     std::string line = key + " = " + value;
     return is_inline(table) ? in_braces(table, line) : in_section(table, line);
   }
+  /// `key = value` in the empty place a comment of the table's section keeps for it, `# MEASURE key = ""`; what is said
+  /// behind it stays. Empty where there is none.
+  std::optional<std::string> in_kept_place(const Node& table, std::string_view key, const std::string& value) const {
+    if (is_inline(table)) return std::nullopt;
+    const bool root = &table == &root_;
+    const auto next = root ? headers_.begin() : headers_.upper_bound(begin(table));
+    const std::size_t to = next == headers_.end() ? text_.size() : *next;
+    for (std::size_t at = root ? 0 : begin(table); at < to; at = std::min(text_.find('\n', at), to - 1) + 1) {
+      const std::size_t kept = kept_for(std::string_view(text_).substr(at, text_.find('\n', at) - at), key);
+      if (kept > 0) return text_.substr(0, at) + std::string(key) + " = " + value + text_.substr(at + kept);
+    }
+    return std::nullopt;
+  }
   /// A new table with one key at the end of the text.
   std::string with_table(const std::string& path, const std::string& key, const std::string& value) const {
     std::string out = text_;
@@ -75,6 +88,21 @@ class Layout {
   }
 
  private:
+  /// Length of `# key = ""` or `# MEASURE key = ""` at the start of a line; 0 where the line keeps no place for the
+  /// key.
+  static std::size_t kept_for(std::string_view line, std::string_view key) {
+    std::size_t at = 0;
+    const auto past = [&](std::string_view word) {
+      while (at < line.size() && line[at] == ' ') ++at;
+      const bool there = line.substr(at).starts_with(word);
+      if (there) at += word.size();
+      return there;
+    };
+    if (!past("#")) return 0;
+    past("MEASURE ");
+    return past(key) && past("=") && past("\"\"") ? at : 0;
+  }
+
   void find_headers(const Node& n) {
     if (has_header(n)) headers_.insert(begin(n));
     for (auto& e : n.entries) find_headers(e.value);
@@ -227,6 +255,8 @@ class Splicer {
         if (layout.takes_keys(*way[d])) ways.push_back(layout.with_key(*way[d], joined(keys, d, keys.size()), value));
     };
     bool own_key = depth + 1 == keys.size() && layout.takes_keys(*way[depth]);
+    if (own_key)
+      if (auto kept = layout.in_kept_place(*way[depth], keys.back(), value)) ways.push_back(std::move(*kept));
     bool dotted_reads_best = own_key || layout.is_dotted(*way[depth]) || layout.is_inline(*way[depth]);
     if (dotted_reads_best) dotted();
     if (keys.size() > 1) ways.push_back(layout.with_table(joined(keys, 0, keys.size() - 1), keys.back(), value));

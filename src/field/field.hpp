@@ -13,6 +13,7 @@
 
 #include "field/curve.hpp"
 #include "field/evidence.hpp"
+#include "field/measured_by.hpp"
 #include "field/named.hpp"
 #include "quantity/kind.hpp"
 
@@ -83,6 +84,8 @@ struct FieldInfo {
   bool harm = false;      ///< decides a harm rule: has no typical value
   bool grows = false;     ///< a lever that is only offered upwards: more output, more flow
   bool lever = false;     ///< a part or setting the shop can choose: offered as a remedy
+  Station station = Station::inherited;  ///< where on the car it is found
+  Tool tool = Tool::by_kind;             ///< with what it is measured
 
   // Each returns a changed copy, so that a table reads as one sentence a field.
   constexpr FieldInfo in(std::string_view u) const {
@@ -148,6 +151,16 @@ struct FieldInfo {
   constexpr FieldInfo may_change() const {
     auto f = *this;
     f.lever = true;
+    return f;
+  }
+  constexpr FieldInfo found(Station where) const {
+    auto f = *this;
+    f.station = where;
+    return f;
+  }
+  constexpr FieldInfo with(Tool t) const {
+    auto f = *this;
+    f.tool = t;
     return f;
   }
   constexpr FieldInfo decides_harm() const {

@@ -21,6 +21,16 @@ Node* Node::find(std::string_view key) {
   return nullptr;
 }
 
+const Node* find_node(const Node& root, std::string_view path) {
+  const Node* at = &root;
+  while (at && !path.empty()) {
+    const auto dot = path.find('.');
+    at = at->find(path.substr(0, dot));
+    path = dot == std::string_view::npos ? std::string_view() : path.substr(dot + 1);
+  }
+  return at;
+}
+
 void Diagnostics::fault(Place place, std::string path, std::string problem, std::string hint) {
   list_.push_back({Severity::fault, place, std::move(path), std::move(problem), std::move(hint)});
 }

@@ -40,6 +40,9 @@ struct Entry {
 
 enum class Severity : std::uint8_t { fault, warning };
 
+/// The node at a path of keys (`cooling.radiator.core_width`), or null.
+const Node* find_node(const Node& root, std::string_view path);
+
 /// One fault of the user's data. `say()` puts it in one line; the parts stay apart for JSON and the web.
 struct Diagnostic {
   Severity severity = Severity::fault;

@@ -38,6 +38,8 @@ bool has_value(const FieldInfo& leaf, const void* owner);
 void clear_leaf(const FieldInfo& leaf, void* owner);
 /// Gives a leaf of `to` the value that of `from` has, or none.
 void copy_leaf(const FieldInfo& leaf, const void* from, void* to);
+/// Whether two owners have the same value in a leaf, or both none.
+bool same_value(const FieldInfo& leaf, const void* a, const void* b);
 /// The field a path names, entries of lists by any name (`loads.fan.current`, `loads.*.current`); null if none.
 const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view path);
 
@@ -57,6 +59,8 @@ void fill_defaults(std::span<const FieldInfo> fields, void* owner, std::string_v
 Node write(std::span<const FieldInfo> fields, const void* owner, std::string_view path, const EvidenceMap& evidence);
 /// The same as TOML text.
 std::string write_toml(const Node& table);
+/// One value as TOML text on one line.
+std::string toml_value(const Node& value);
 
 /// JSON Schema (2020-12) of a table, as text.
 std::string schema(std::span<const FieldInfo> fields, std::string_view title);

@@ -121,6 +121,13 @@ void copy_leaf(const FieldInfo& f, const void* from, void* to) {
     f.access.set(to, f.access.get(from));
 }
 
+bool same_value(const FieldInfo& f, const void* a, const void* b) {
+  if (f.type == FieldType::text) return *f.access.text(a) == *f.access.text(b);
+  if (f.type == FieldType::names) return *f.access.names(a) == *f.access.names(b);
+  if (f.type == FieldType::curve) return *f.access.curve(a) == *f.access.curve(b);
+  return f.access.get(a) == f.access.get(b);
+}
+
 const FieldInfo* find_field(std::span<const FieldInfo> fields, std::string_view path) {
   auto [key, rest] = split(path);
   auto* f = by_key(fields, key);

@@ -67,6 +67,8 @@ void write_table(const Node& table, const std::string& path, std::string& out) {
 
 }  // namespace
 
+std::string toml_value(const Node& value) { return value_text(value); }
+
 std::string write_toml(const Node& table) {
   std::string out;
   write_table(table, {}, out);

@@ -1,6 +1,7 @@
 #include "field/words.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "field/measure.hpp"
@@ -119,6 +120,21 @@ std::string stands_elsewhere(std::span<const FieldInfo> fields, std::string_view
 }
 
 std::string in_own_unit(double value, const FieldInfo& f) { return with_unit(value, *f.kind, unit_of(f)); }
+
+bool has_unit(const FieldInfo& f) { return f.type == FieldType::quantity && !is_pure(*f.kind); }
+
+std::string figure_words(const FieldInfo& f, double si, std::string_view unit) {
+  switch (f.type) {
+    case FieldType::choice:
+      return std::string(f.choices[static_cast<std::size_t>(si)]);
+    case FieldType::yes_no:
+      return si != 0 ? "true" : "false";
+    case FieldType::integer:
+      return short_number(std::round(si), 15);
+    default:
+      return has_unit(f) ? print(si, *f.kind, unit, figure_digits) : short_number(si, figure_digits);
+  }
+}
 
 std::string range_words(const FieldInfo& f, std::string_view unit) {
   if (!f.range.set) return {};

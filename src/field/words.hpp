@@ -36,6 +36,12 @@ std::string range_words(const FieldInfo& f, std::string_view unit);
 std::string fallback_words(const FieldInfo& f);
 /// `2 %`, `1 degF`, `2 % + 1 degF`, `exact`.
 std::string spread_words(const FieldInfo& f, Source s);
+/// Whether a value of it is written with a unit.
+bool has_unit(const FieldInfo& f);
+/// Digits a figure is told with.
+inline constexpr int figure_digits = 4;
+/// A figure (quantity, number, integer, yes_no, choice) in SI as the user would write it, in `unit` where it has one.
+std::string figure_words(const FieldInfo& f, double si, std::string_view unit);
 /// A path's child: `cooling` + `radiator` = `cooling.radiator`.
 std::string below(std::string_view path, std::string_view key);
 

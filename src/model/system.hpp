@@ -3,6 +3,7 @@
 //   using Input  = …;  plain fields with a field table
 //   using Model  = …;  resolved figures, const once made
 //   static constexpr std::string_view key = "cooling", title = "cooling";
+//   static constexpr Station where = Station::front;  where on the car its figures are found, unless they say
 //   static Model resolve(const Input&, Resolver&);
 //   static std::span<const Block> blocks();
 //   static std::span<const Requirement> requirements();

@@ -38,6 +38,15 @@ Ports reached_from(const SystemOf& origin, const std::vector<SystemOf>& systems)
 
 }  // namespace
 
+std::vector<std::string_view> requirements_fed_by(const Car& car, const SystemOf& origin) {
+  const Ports ports = reached_from(origin, car.systems());
+  std::vector<std::string_view> ids;
+  for (auto& s : car.systems())
+    for (auto& r : s.requirements)
+      if (reads(r.needs, ports)) ids.push_back(r.id);
+  return ids;
+}
+
 Touched::Touched(const Car& car, const DutySet& set, const std::vector<bool>& wanted, std::size_t first)
     : wanted_(wanted) {
   for (auto& origin : car.systems()) {

@@ -9,6 +9,9 @@
 
 namespace sw {
 
+/// Ids of the requirements, of whatever system, that read a port whose value can come of the figures of `origin`.
+std::vector<std::string_view> requirements_fed_by(const Car& car, const SystemOf& origin);
+
 class Touched {
  public:
   /// `wanted`: duties looked at. `first`: the one static rules read, always among those touched.

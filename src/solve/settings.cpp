@@ -11,22 +11,7 @@
 namespace sw {
 namespace {
 
-constexpr int digits = 4;  ///< of a value that a shop sets
-
-bool has_unit(const FieldInfo& f) { return f.type == FieldType::quantity && !is_pure(*f.kind); }
-
-std::string shown_as(const FieldInfo& f, double si, std::string_view unit) {
-  switch (f.type) {
-    case FieldType::choice:
-      return std::string(f.choices[static_cast<std::size_t>(si)]);
-    case FieldType::yes_no:
-      return si != 0 ? "true" : "false";
-    case FieldType::integer:
-      return short_number(std::round(si), 15);
-    default:
-      return has_unit(f) ? print(si, *f.kind, unit, digits) : short_number(si, digits);
-  }
-}
+constexpr int digits = figure_digits;  ///< of a value that a shop sets
 
 /// What reading the text would give.
 double read_back(const FieldInfo& f, const std::string& text, double si) {
@@ -139,8 +124,8 @@ std::vector<SettingText> setting_texts(const Build& build, std::span<const Setti
     SettingText t{.path = s.path, .label = std::string(f.label), .field = &f};
     if (has_unit(f)) t.unit = units.of(*f.kind, unit_of(f));
     t.was = f.access.get(leaf.owner);
-    if (t.was) t.was_text = shown_as(f, *t.was, t.unit);
-    t.text = shown_as(f, s.value, t.unit);
+    if (t.was) t.was_text = figure_words(f, *t.was, t.unit);
+    t.text = figure_words(f, s.value, t.unit);
     t.value = read_back(f, t.text, s.value);
     t.toml = toml_of(f, t.text);
     if (!in_range(t.value, f))

@@ -41,6 +41,22 @@ TEST(Splice, NewKeyAtTheEndOfItsTable) {
   EXPECT_EQ(spliced("[a]\nb = [\n1,\n2 ] # rows\n[c]", {{"a.e", "2"}}), "[a]\nb = [\n1,\n2 ] # rows\ne = 2\n[c]");
 }
 
+// A form keeps an empty place for what has no stand-in.
+TEST(Splice, NewKeyInThePlaceACommentKeepsForIt) {
+  EXPECT_EQ(spliced("[a]\n# MEASURE b = \"\"   # with a tape\nc = 1\n[d]\n", {{"a.b", "\"2 in\""}}),
+            "[a]\nb = \"2 in\"   # with a tape\nc = 1\n[d]\n");
+  EXPECT_EQ(spliced("# b = \"\"\nc = 1\n", {{"b", "2"}}), "b = 2\nc = 1\n");
+  EXPECT_EQ(spliced("[a]\nc = 1\n[d]\n# MEASURE b = \"\"\n", {{"a.b", "2"}}),
+            "[a]\nc = 1\nb = 2\n[d]\n# MEASURE b = \"\"\n")
+      << "kept for another table's";
+  EXPECT_EQ(spliced("[a]\n# bc = \"\"\n# b = \"3 in\"\nc = 1\n", {{"a.b", "2"}}),
+            "[a]\n# bc = \"\"\n# b = \"3 in\"\nc = 1\nb = 2\n")
+      << "another key's, and a place that is not empty";
+  EXPECT_EQ(spliced("[a]\nt = \"\"\"\n# b = \"\"\n\"\"\"\n", {{"a.b", "2"}}),
+            "[a]\nt = \"\"\"\n# b = \"\"\n\"\"\"\nb = 2\n")
+      << "inside a text";
+}
+
 TEST(Splice, NewKeyAtTheTop) {
   EXPECT_EQ(spliced("x = 1\n[a]\n", {{"y", "2"}}), "x = 1\ny = 2\n[a]\n");
   EXPECT_EQ(spliced("# my car\n\n# cooling\n[a]\n", {{"y", "2"}}), "# my car\n\ny = 2\n# cooling\n[a]\n");

@@ -54,6 +54,7 @@ struct System {
   using Input = air_conditioning::Input;
   using Model = air_conditioning::Model;
   static constexpr std::string_view key = "air_conditioning", title = "air conditioning";
+  static constexpr Station where = Station::front;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

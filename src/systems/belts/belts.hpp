@@ -154,6 +154,7 @@ struct System {
   using Input = belts::Input;
   using Model = belts::Model;
   static constexpr std::string_view key = "belts", title = "belt drive";
+  static constexpr Station where = Station::front;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

@@ -6,6 +6,7 @@ namespace {
 constexpr FieldInfo pulley_table[] = {
     choice<&Pulley::drives>("drives", "drives", drives_names).says("What the pulley turns."),
     quantity<&Pulley::diameter>("diameter", "diameter", kind::length)
+        .with(Tool::calliper)
         .may_change()
         .in("in")
         .above(1, 20)
@@ -13,6 +14,7 @@ constexpr FieldInfo pulley_table[] = {
         .spread(Source::stated, {.absolute = 0.03})
         .says("Pitch diameter: where the belt's cords run."),
     quantity<&Pulley::wrap>("wrap", "wrap", kind::angle)
+        .with(Tool::rule)
         .may_change()
         .in("deg")
         .above(20, 300)
@@ -42,6 +44,7 @@ constexpr FieldInfo pulley_table[] = {
         .spread(Source::stated, {.absolute = 0.06})
         .says("Its centre above the crank's."),
     quantity<&Pulley::depth>("depth", "forward of the crank's plane", kind::length)
+        .with(Tool::straight_edge)
         .in("in")
         .from(-6, 6)
         .spread(Source::measured, {.absolute = 0.01})
@@ -51,10 +54,14 @@ constexpr FieldInfo pulley_table[] = {
     choice<&Pulley::rotation>("rotation", "has to turn", rotation_names)
         .says("The way the accessory is made to turn, where it minds."),
     quantity<&Pulley::highest_speed>("highest_speed", "highest speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .above(0, 30000)
         .says("What its maker allows the accessory."),
     quantity<&Pulley::torque>("torque", "greatest torque", kind::torque)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("lb-ft")
         .from(0, 60)
         .says("The most it asks for; of a steering pump, at full lock. What other systems work out (alternator, "
@@ -140,6 +147,7 @@ constexpr FieldInfo belt_table[] = {
         .or_else(1, Source::chosen)
         .says("How many equal belts run side by side."),
     quantity<&Belt::crank_diameter>("crank_diameter", "crank pulley", kind::length)
+        .with(Tool::calliper)
         .may_change()
         .in("in")
         .above(2, 20)
@@ -147,6 +155,7 @@ constexpr FieldInfo belt_table[] = {
         .spread(Source::stated, {.absolute = 0.03})
         .says("Pitch diameter of the crank pulley this belt runs on."),
     quantity<&Belt::tension>("tension", "tension", kind::force)
+        .with(Tool::tension_gauge)
         .may_change()
         .in("lbf")
         .above(10, 500)
@@ -198,6 +207,8 @@ constexpr FieldInfo belt_table[] = {
             "none for a V-belt.")
         .after("ISO 9981:2020, 5.4: 2 mm for ribbed pulleys"),
     quantity<&Belt::least_diameter>("least_diameter", "smallest pulley", kind::length)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("in")
         .above(0, 20)
         .spread({})
@@ -210,11 +221,17 @@ static_assert(std::size(belt_table) == member_count<Belt>());
 
 constexpr FieldInfo shim_table[] = {
     quantity<&ShimOnHand::thickness>("thickness", "thickness", kind::length)
+        .found(Station::bench)
+        .with(Tool::calliper)
         .in("in")
         .above(0, 1)
         .spread({})
         .says("Of one shim."),
-    integer<&ShimOnHand::count>("count", "on hand").from(1, 100).or_else(4, Source::chosen).says("How many there are."),
+    integer<&ShimOnHand::count>("count", "on hand")
+        .found(Station::bench)
+        .from(1, 100)
+        .or_else(4, Source::chosen)
+        .says("How many there are."),
 };
 static_assert(std::size(shim_table) == member_count<ShimOnHand>());
 

@@ -212,6 +212,7 @@ struct System {
   using Input = brakes::Input;
   using Model = brakes::Model;
   static constexpr std::string_view key = "brakes", title = "brakes";
+  static constexpr Station where = Station::wheels_off;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();

@@ -67,6 +67,8 @@ constexpr FieldInfo heat_table[] = {
         .says("Outer surface of one, for the heat it radiates.")
         .after("common practice"),
     quantity<&Heat::highest>("highest", "highest temperature", kind::temperature)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("degC")
         .from(150, 900)
         .says("What pads or linings and metal stand again and again; where it is not given 450 degC for a disc, 320 "
@@ -103,6 +105,7 @@ constexpr FieldInfo axle_table[] = {
         .or_else(0, Source::chosen)
         .says("Whether a fixed caliper has as many pistons on its other side; a sliding one has not."),
     number<&Axle::friction>("friction", "friction")
+        .with(Tool::eye)
         .from(0.15, 0.7)
         .or_else(0.36)
         .spread(Source::typical, {.share = 0.1})
@@ -130,6 +133,7 @@ constexpr FieldInfo axle_table[] = {
         .says("Line pressure that the return springs of the shoes eat.")
         .after("common practice: discs 0 to 5, drums up to 60 psi"),
     quantity<&Axle::clearance>("clearance", "clearance", kind::length)
+        .with(Tool::feeler)
         .may_change()
         .in("in")
         .from(0, 0.2)
@@ -179,6 +183,7 @@ constexpr FieldInfo axle_table[] = {
         .decides_harm()
         .says("Fluid level over this axle's highest piston; below 0 where it stands lower."),
     quantity<&Axle::residual>("residual", "residual valve", kind::gauge_pressure)
+        .with(Tool::pressure_gauge)
         .in("psi")
         .from(0, 30)
         .spread({.share = 0.15})
@@ -198,6 +203,7 @@ static_assert(std::size(axle_table) == member_count<Axle>());
 
 constexpr FieldInfo pedal_table[] = {
     number<&Pedal::ratio>("ratio", "pedal ratio")
+        .with(Tool::tape)
         .may_change()
         .from(1, 10)
         .spread(Source::measured, {.share = 0.01})
@@ -214,6 +220,7 @@ constexpr FieldInfo pedal_table[] = {
         .spread({.absolute = 0.05})
         .says("Pedal's pin to the ball in booster or master cylinder."),
     quantity<&Pedal::rod_offset>("rod_offset", "rod's offset", kind::length)
+        .with(Tool::rule)
         .may_change()
         .in("in")
         .from(0, 10)
@@ -260,6 +267,7 @@ constexpr FieldInfo booster_table[] = {
         .says("Share of vacuum times area that reaches the rod.")
         .after("common practice"),
     quantity<&Booster::rod_gap>("rod_gap", "rod gap", kind::length)
+        .with(Tool::feeler)
         .may_change()
         .in("in")
         .from(-0.3, 0.3)
@@ -317,11 +325,15 @@ constexpr FieldInfo valve_table[] = {
         .or_else(0, Source::chosen)
         .says("Whether it stands in the front's line instead of the rear's."),
     quantity<&Valve::knee>("knee", "knee", kind::gauge_pressure)
+        .found(Station::wheels_off)
+        .with(Tool::pressure_gauge)
         .may_change()
         .in("psi")
         .from(0, 3000)
         .says("Line pressure at which it begins to act; of a metering valve that at which it opens."),
     number<&Valve::slope>("slope", "slope")
+        .found(Station::wheels_off)
+        .with(Tool::pressure_gauge)
         .may_change()
         .from(0, 1)
         .spread(Source::stated, {.share = 0.05})
@@ -352,11 +364,15 @@ constexpr FieldInfo lamp_table[] = {
         .decides_harm()
         .says("Travel of the pad at which it closes."),
     quantity<&Lamp::force>("force", "pedal force to close", kind::force)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("lbf")
         .from(0, 100)
         .decides_harm()
         .says("Force on the pad at which a switch in the push rod's eye closes."),
     quantity<&Lamp::pressure>("pressure", "pressure to close", kind::gauge_pressure)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .from(0, 500)
         .decides_harm()
@@ -367,12 +383,14 @@ static_assert(std::size(lamp_table) == member_count<Lamp>());
 constexpr FieldInfo parking_table[] = {
     choice<&Parking::by>("by", "worked by", limb_names).decides_harm().says("Hand or foot."),
     number<&Parking::leverage>("leverage", "leverage")
+        .with(Tool::spring_balance)
         .may_change()
         .above(1, 200)
         .decides_harm()
         .says("Force on the shoes or pads of both rear wheels together over that of hand or foot, cables' friction "
               "off."),
     number<&Parking::factor>("factor", "brake factor")
+        .with(Tool::spring_balance)
         .above(0.2, 10)
         .decides_harm()
         .says("Drag over that force: of a disc twice its friction, of a drum less than its factor when driven by a "
@@ -393,6 +411,7 @@ constexpr FieldInfo fill_table[] = {
         .or_else(0, Source::chosen)
         .says("Whether every kept part was taken apart, washed with spirit and given new rubber."),
     number<&Fill::water>("water", "water in the fluid")
+        .with(Tool::fluid_tester)
         .decides_harm()
         .from(0, 0.08)
         .spread(Source::measured, {.absolute = 0.003})
@@ -404,27 +423,34 @@ static_assert(std::size(fill_table) == member_count<Fill>());
 
 constexpr FieldInfo table[] = {
     choice<&Input::split>("split", "circuits", split_names)
+        .found(Station::underneath)
         .decides_harm()
         .says("One circuit for all wheels, one an axle, or one for each diagonal."),
-    group<&Input::pedal>("pedal", "pedal").says("The pedal and its rod."),
-    group<&Input::booster>("booster", "booster").says("Vacuum booster."),
-    group<&Input::master>("master", "master cylinder").says("Master cylinder."),
+    group<&Input::pedal>("pedal", "pedal").found(Station::seat).says("The pedal and its rod."),
+    group<&Input::booster>("booster", "booster").found(Station::engine_bay).says("Vacuum booster."),
+    group<&Input::master>("master", "master cylinder").found(Station::engine_bay).says("Master cylinder."),
     list<&Input::valve>("valve", "valves")
+        .found(Station::wheels_off)
         .says("Valves in the lines, those in one line in the order the fluid meets them."),
     group<&Input::front>("front", "front brakes").says("Both front brakes."),
     group<&Input::rear>("rear", "rear brakes").says("Both rear brakes."),
-    group<&Input::lamp>("lamp", "brake lamps' switch").says("What switches the brake lamps."),
-    group<&Input::parking>("parking", "parking brake").says("Parking brake, on the rear wheels."),
-    group<&Input::fill>("fill", "fluid").says("What the system is filled with."),
+    group<&Input::lamp>("lamp", "brake lamps' switch").found(Station::seat).says("What switches the brake lamps."),
+    group<&Input::parking>("parking", "parking brake").found(Station::seat).says("Parking brake, on the rear wheels."),
+    group<&Input::fill>("fill", "fluid").found(Station::engine_bay).says("What the system is filled with."),
     yes_no<&Input::difference_warning>("difference_warning", "pressure-difference warning")
+        .found(Station::seat)
         .decides_harm()
         .says("Whether a lamp tells when one circuit has no pressure or its reservoir is low."),
     quantity<&Input::hose_rating>("hose_rating", "hoses' rating", kind::gauge_pressure)
+        .found(Station::underneath)
+        .with(Tool::eye)
         .in("psi")
         .above(200, 10000)
         .decides_harm()
         .says("Working pressure of the weakest hose; without one, a quarter of the burst pressure on its sheet."),
     quantity<&Input::tube_rating>("tube_rating", "tubes' rating", kind::gauge_pressure)
+        .found(Station::underneath)
+        .with(Tool::eye)
         .in("psi")
         .above(200, 20000)
         .decides_harm()

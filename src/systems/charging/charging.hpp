@@ -99,6 +99,7 @@ struct System {
   using Input = charging::Input;
   using Model = charging::Model;
   static constexpr std::string_view key = "charging", title = "charging and starting";
+  static constexpr Station where = Station::electrics;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

@@ -9,9 +9,11 @@ constexpr FieldInfo alternator_table[] = {
         .says(
             "Alternator, or a generator with its regulator box. No usual curve of output stands in for a generator's."),
     choice<&Alternator::earth>("earth", "earth", earth_names)
+        .with(Tool::ohmmeter)
         .decides_harm()
         .says("Which side of the machine is joined to its case."),
     quantity<&Alternator::rated_current>("rated_current", "rated current", kind::current)
+        .with(Tool::eye)
         .may_grow()
         .in("A")
         .above(5, 400)
@@ -37,12 +39,16 @@ constexpr FieldInfo alternator_table[] = {
         .says("Output hot over output cold.")
         .after("common practice"),
     quantity<&Alternator::hot_air>("hot_air", "hot air", kind::temperature)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("degC")
         .from(50, 130)
         .or_else(95, Source::chosen)
         .spread({})
         .says("Air temperature the hot output is meant at."),
     quantity<&Alternator::highest_speed>("highest_speed", "highest speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .above(3000, 25000)
         .spread({})
@@ -54,12 +60,16 @@ constexpr FieldInfo alternator_table[] = {
         .says("Electric power over shaft power.")
         .after("common practice: 50 to 65 % for claw-pole machines"),
     quantity<&Alternator::temperature_rise>("temperature_rise", "winding rise", kind::temperature_step)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("K")
         .from(20, 150)
         .or_else(physics::usual_winding_rise_k)
         .says("Winding above the air it draws, at the most it can give.")
         .after("common practice"),
     quantity<&Alternator::highest_temperature>("highest_temperature", "highest winding temperature", kind::temperature)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("degC")
         .from(120, 240)
         .or_else(200, Source::chosen)
@@ -67,6 +77,7 @@ constexpr FieldInfo alternator_table[] = {
         .says("Limit of the insulation.")
         .after("IEC 60085 thermal class 200 (from memory)"),
     quantity<&Alternator::regulator_voltage>("regulator_voltage", "regulator voltage", kind::voltage)
+        .found(Station::running)
         .in("V")
         .from(6.5, 15.5)
         .spread(Source::data_sheet, {.absolute = 0.1})
@@ -84,6 +95,7 @@ constexpr FieldInfo alternator_table[] = {
         .says("Current into its exciter terminal, through a charge lamp or resistor, or by itself (one wire); a load "
               "grounded to the node `exciter` under `wiring.load` is what feeds the terminal."),
     quantity<&Alternator::exciter_current>("exciter_current", "current that wakes it", kind::current)
+        .found(Station::electrics)
         .in("mA")
         .from(1, 2000)
         .or_else(100)
@@ -91,6 +103,7 @@ constexpr FieldInfo alternator_table[] = {
         .says("Into the exciter terminal, key on, engine standing.")
         .after("common practice: a lamp of 2 W, 80 to 170 mA"),
     quantity<&Alternator::wake_speed>("wake_speed", "wakes at, excited", kind::shaft_speed)
+        .found(Station::running)
         .in("rpm")
         .above(300, 5000)
         .or_else(1500)
@@ -98,6 +111,7 @@ constexpr FieldInfo alternator_table[] = {
         .says("Its own speed from which it charges with that current.")
         .after("common practice: 1000 to 1600 rpm"),
     quantity<&Alternator::own_wake_speed>("own_wake_speed", "wakes by itself at", kind::shaft_speed)
+        .found(Station::running)
         .in("rpm")
         .above(500, 8000)
         .or_else(2900)
@@ -106,19 +120,25 @@ constexpr FieldInfo alternator_table[] = {
               "it.")
         .after("common practice: 2500 to 3500 rpm where a lamp should have woken it"),
     yes_no<&Alternator::clamped>("clamped", "clamped rectifier")
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .says("Whether its diodes (or an arrester beside it) hold the surge when the battery is cut off."),
     choice<&Alternator::sense_lost>("sense_lost", "sense wire open", sense_lost_names)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .says("What a regulator with a sense wire does when that wire is open."),
 };
 static_assert(std::size(alternator_table) == member_count<Alternator>());
 
 constexpr FieldInfo battery_table[] = {
     quantity<&Battery::voltage>("voltage", "rated volts", kind::voltage)
+        .with(Tool::eye)
         .in("V")
         .above(2, 24)
         .spread({})
         .says("Stamped on it: 6 V or 12 V; not given, that of the car."),
     quantity<&Battery::capacity>("capacity", "capacity", kind::charge)
+        .with(Tool::eye)
         .may_grow()
         .in("A h")
         .above(5, 300)
@@ -127,6 +147,7 @@ constexpr FieldInfo battery_table[] = {
         .says("Charge at the 20 hour rate.")
         .after("common practice"),
     quantity<&Battery::cold_crank_current>("cold_crank_current", "cold cranking current", kind::current)
+        .with(Tool::eye)
         .may_grow()
         .in("A")
         .above(50, 2000)
@@ -135,6 +156,8 @@ constexpr FieldInfo battery_table[] = {
         .says("Current at -18 degC for 30 s, a cell not below 1.2 V; not used where the resistance is measured.")
         .after("SAE J537"),
     quantity<&Battery::resistance>("resistance", "internal resistance", kind::resistance)
+        .found(Station::electrics)
+        .with(Tool::data_sheet)
         .in("mohm")
         .above(1, 60)
         .says("Measured at about 25 degC, charged; without it, from the cold cranking current."),
@@ -150,6 +173,7 @@ constexpr FieldInfo starter_table[] = {
         .says("Current while cranking the warm engine at 20 degC.")
         .after("common practice"),
     quantity<&Starter::voltage>("voltage", "at volts", kind::voltage)
+        .with(Tool::voltmeter)
         .in("V")
         .above(2, 14)
         .says("Volts at the starter while it draws that; without it 10 V in a 12 V car, 5 V in a 6 V car."),
@@ -167,6 +191,8 @@ constexpr FieldInfo starter_table[] = {
         .says("Resistance of winding and brushes.")
         .after("common practice"),
     quantity<&Starter::least_crank_speed>("least_crank_speed", "least cranking speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .from(30, 300)
         .or_else(80, Source::chosen)
@@ -181,6 +207,8 @@ constexpr FieldInfo table[] = {
     group<&Input::battery>("battery", "battery").shelf("battery").says("The battery."),
     group<&Input::starter>("starter", "starter").shelf("starter").says("The starter."),
     quantity<&Input::least_crank_voltage>("least_crank_voltage", "least volts while cranking", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .from(3, 11)
         .spread({})
@@ -188,12 +216,16 @@ constexpr FieldInfo table[] = {
               "of that in a 6 V car.")
         .after("common practice"),
     quantity<&Input::days_between_drives>("days_between_drives", "days between drives", kind::time)
+        .found(Station::desk)
+        .with(Tool::eye)
         .in("day")
         .from(1, 400)
         .or_else(14, Source::chosen)
         .spread({})
         .says("How long it must stand and still start."),
     quantity<&Input::electronics_stand>("electronics_stand", "surge the electronics stand", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .from(15, 150)
         .says("Of the most delicate electronics on the bus: the surge its maker allows for tenths of a second."),

@@ -100,6 +100,7 @@ struct System {
   using Input = clearance::Input;
   using Model = clearance::Model;
   static constexpr std::string_view key = "clearance", title = "clearance and fit-up";
+  static constexpr Station where = Station::engine_bay;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks() { return {}; }

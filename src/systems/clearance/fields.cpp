@@ -59,10 +59,13 @@ constexpr FieldInfo gap_table[] = {
         .or_else(0, Source::chosen)
         .says("Whether the wire has a sleeve made for the heat, fastened at both ends."),
     quantity<&Gap::comes_to>("comes_to", "comes to", kind::temperature)
+        .found(Station::running)
         .in("degC")
         .from(-40, 900)
         .says("How hot the colder side gets there: thermo-labels after a hard drive and ten minutes of standing."),
     quantity<&Gap::stands>("stands", "stands", kind::temperature)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("degC")
         .from(40, 900)
         .spread({})

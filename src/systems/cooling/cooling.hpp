@@ -122,6 +122,7 @@ struct System {
   using Input = cooling::Input;
   using Model = cooling::Model;
   static constexpr std::string_view key = "cooling", title = "cooling";
+  static constexpr Station where = Station::front;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

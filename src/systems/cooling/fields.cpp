@@ -24,6 +24,8 @@ constexpr FieldInfo radiator_table[] = {
         .spread(Source::stated, {.share = 0.08})
         .says("UA of the whole core at the air speed below; from the maker's rated heat and temperatures."),
     quantity<&Radiator::conductance_speed>("conductance_speed", "at air speed", kind::speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("m/s")
         .from(0.5, 20)
         .or_else(5, Source::chosen)
@@ -36,6 +38,7 @@ constexpr FieldInfo radiator_table[] = {
         .says("Conductance goes with air speed to this power.")
         .after("common practice: louvred fins 0.4 to 0.5"),
     number<&Radiator::blocked_share>("blocked_share", "blocked share")
+        .with(Tool::eye)
         .may_change()
         .from(0, 0.9)
         .or_else(0, Source::chosen)
@@ -67,16 +70,21 @@ static_assert(std::size(radiator_table) == member_count<Radiator>());
 
 constexpr FieldInfo pump_table[] = {
     quantity<&Pump::flow>("flow", "flow", kind::volume_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_grow()
         .in("gal/min")
         .above(1, 300)
         .says("Flow through this car's circuit, thermostat open, at the pump speed below."),
     quantity<&Pump::at_speed>("at_speed", "at pump speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .from(300, 10000)
         .spread({})
         .says("Pump speed the flow and power are meant at."),
     quantity<&Pump::power>("power", "power", kind::power)
+        .found(Station::desk)
         .in("hp")
         .from(0, 10)
         .or_else(1)
@@ -89,6 +97,8 @@ constexpr FieldInfo pump_table[] = {
         .says("Share of the flow an impeller gives turned the wrong way.")
         .after("common practice"),
     quantity<&Pump::needed_at_idle>("needed_at_idle", "flow needed at idle", kind::volume_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("gal/min")
         .above(0.5, 60)
         .spread({})
@@ -98,6 +108,8 @@ static_assert(std::size(pump_table) == member_count<Pump>());
 
 constexpr FieldInfo thermostat_table[] = {
     quantity<&Thermostat::opens>("opens", "opens", kind::temperature)
+        .found(Station::bench)
+        .with(Tool::eye)
         .may_change()
         .in("degC")
         .from(60, 105)
@@ -107,12 +119,14 @@ constexpr FieldInfo thermostat_table[] = {
         .spread(Source::stated, {.absolute = 1.5})
         .says("Temperature at which it begins to open."),
     quantity<&Thermostat::fully_open>("fully_open", "fully open", kind::temperature)
+        .found(Station::bench)
         .in("degC")
         .from(65, 120)
         .spread(Source::data_sheet, {.absolute = 1.5})
         .spread(Source::stated, {.absolute = 1.5})
         .says("Temperature at which it is fully open; without it opening plus travel."),
     quantity<&Thermostat::travel>("travel", "travel", kind::temperature_step)
+        .found(Station::bench)
         .in("K")
         .from(2, 30)
         .or_else(12)
@@ -120,6 +134,8 @@ constexpr FieldInfo thermostat_table[] = {
         .says("From beginning to open to fully open; not used where that is given.")
         .after("common practice"),
     quantity<&Thermostat::lag>("lag", "lag", kind::time)
+        .found(Station::bench)
+        .with(Tool::watch)
         .in("s")
         .from(1, 120)
         .or_else(15)
@@ -133,6 +149,8 @@ constexpr FieldInfo fan_table[] = {
         .or_else(0, Source::chosen)
         .says("Electric, or turned by the engine's belt."),
     quantity<&Fan::flow>("flow", "installed flow", kind::volume_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_grow()
         .in("cfm")
         .above(50, 8000)
@@ -148,6 +166,8 @@ constexpr FieldInfo fan_table[] = {
         .says("Pressure against flow of the fan itself at its rated volts or speed, from its maker's sheet; with the "
               "core's airflow loss it gives the installed flow."),
     quantity<&Fan::at_voltage>("at_voltage", "at volts", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .from(4, 16)
         .spread({})
@@ -158,6 +178,8 @@ constexpr FieldInfo fan_table[] = {
         .above(0.5, 120)
         .says("Current of the motor at those volts."),
     quantity<&Fan::at_speed>("at_speed", "at fan speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .from(300, 6000)
         .spread({})
@@ -174,12 +196,14 @@ constexpr FieldInfo fan_table[] = {
         .says("Free-air flow over installed flow; not used where the fan's curve is given.")
         .after("common practice"),
     quantity<&Fan::on>("on", "on at", kind::temperature)
+        .found(Station::running)
         .may_change()
         .in("degC")
         .from(60, 125)
         .spread(Source::stated, {.absolute = 1})
         .says("Coolant temperature that switches it on."),
     quantity<&Fan::off>("off", "off at", kind::temperature)
+        .found(Station::running)
         .in("degC")
         .from(50, 120)
         .spread(Source::stated, {.absolute = 1})
@@ -200,6 +224,7 @@ static_assert(std::size(fan_table) == member_count<Fan>());
 
 constexpr FieldInfo cap_table[] = {
     quantity<&Cap::pressure>("pressure", "cap", kind::gauge_pressure)
+        .with(Tool::eye)
         .may_change()
         .in("psi")
         .from(0, 30)
@@ -207,6 +232,8 @@ constexpr FieldInfo cap_table[] = {
         .decides_harm()
         .says("Pressure at which the cap opens."),
     quantity<&Cap::weakest_part>("weakest_part", "weakest part", kind::gauge_pressure)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .above(0, 60)
         .spread({})
@@ -233,12 +260,14 @@ constexpr FieldInfo table[] = {
         .spread(Source::stated, {.share = 0.05})
         .says("Coolant in the whole system."),
     number<&Input::glycol>("glycol", "glycol")
+        .with(Tool::fluid_tester)
         .may_change()
         .from(0, 0.57)
         .or_else(0.5, Source::chosen)
         .spread({.absolute = 0.03})
         .says("Share of ethylene glycol by volume; the fluid tables end at 60 % by mass."),
     number<&Input::shroud_cover>("shroud_cover", "shroud cover")
+        .with(Tool::rule)
         .may_change()
         .from(0.2, 1)
         .or_else(0.85)
@@ -251,6 +280,7 @@ constexpr FieldInfo table[] = {
         .says("Face air speed over road speed, fans turning freely.")
         .after("common practice: 0.12 to 0.25"),
     quantity<&Input::recirculation>("recirculation", "hot-air return", kind::temperature_step)
+        .found(Station::running)
         .may_change()
         .in("K")
         .from(0, 25)
@@ -259,6 +289,8 @@ constexpr FieldInfo table[] = {
         .says("Rise of the air before the core by hot air coming round, standing.")
         .after("common practice: 3 to 6 K"),
     quantity<&Input::highest_coolant>("highest_coolant", "highest coolant temperature", kind::temperature)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("degC")
         .from(80, 125)
         .or_else(105, Source::chosen)
@@ -266,6 +298,7 @@ constexpr FieldInfo table[] = {
         .says("Highest coolant temperature wanted.")
         .after("common practice"),
     quantity<&Input::bay_temperature>("bay_temperature", "engine bay at hot idle", kind::temperature)
+        .found(Station::running)
         .in("degC")
         .from(20, 130)
         .says("Air at the alternator after a long idle on a 40 degC day, where it was measured (on another day: its "

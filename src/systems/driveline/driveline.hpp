@@ -71,6 +71,7 @@ struct System {
   using Input = driveline::Input;
   using Model = driveline::Model;
   static constexpr std::string_view key = "driveline", title = "driveline";
+  static constexpr Station where = Station::underneath;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

@@ -83,22 +83,27 @@ constexpr FieldInfo table[] = {
     choice<&Input::gearbox>("gearbox", "gearbox", gearbox_names).says("Manual, or automatic with a torque converter."),
     list<&Input::gear>("gear", "gears").says("Forward gears, by any names."),
     number<&Input::axle>("axle", "axle ratio")
+        .found(Station::underneath)
+        .with(Tool::eye)
         .may_change()
         .from(1.5, 8)
         .spread({})
         .says("Turns of the propeller shaft for one of the wheels."),
     quantity<&Input::tyre_diameter>("tyre_diameter", "tyre diameter", kind::length)
+        .found(Station::standing)
         .in("in")
         .from(15, 40)
         .spread(Source::measured, {.absolute = 0.1})
         .says("Twice the rolling radius under load."),
     number<&Input::efficiency>("efficiency", "efficiency")
+        .found(Station::desk)
         .from(0.6, 1)
         .or_else(0.90)
         .spread({.absolute = 0.03})
         .says("Share of the engine's power that reaches the wheels, slip apart.")
         .after("common practice"),
     number<&Input::converter_slip>("converter_slip", "converter slip")
+        .found(Station::desk)
         .from(0, 0.4)
         .or_else(0.06)
         .spread(Source::typical, {.absolute = 0.03})
@@ -111,6 +116,8 @@ constexpr FieldInfo table[] = {
         .or_else(0, Source::chosen)
         .says("Whether gearbox heat goes into the coolant."),
     quantity<&Input::lugging_speed>("lugging_speed", "lugging speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .from(600, 4000)
         .or_else(1400)

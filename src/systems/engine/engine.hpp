@@ -48,6 +48,7 @@ struct System {
   using Input = engine::Input;
   using Model = engine::Model;
   static constexpr std::string_view key = "engine", title = "engine";
+  static constexpr Station where = Station::engine_bay;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

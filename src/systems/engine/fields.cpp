@@ -5,10 +5,13 @@ namespace {
 
 constexpr FieldInfo table[] = {
     quantity<&Input::displacement>("displacement", "displacement", kind::volume)
+        .found(Station::engine_bay)
+        .with(Tool::eye)
         .in("in3")
         .above(10, 700)
         .says("Swept volume of all cylinders."),
     quantity<&Input::idle_speed>("idle_speed", "hot idle speed", kind::shaft_speed)
+        .found(Station::running)
         .may_change()
         .in("rpm")
         .from(400, 1500)
@@ -16,12 +19,15 @@ constexpr FieldInfo table[] = {
         .says("Idle speed hot, as the car is held at a light (in gear with an automatic)."),
     quantity<&Input::idle_speed_air_conditioning>("idle_speed_air_conditioning", "idle speed with air conditioning",
                                                   kind::shaft_speed)
+        .found(Station::running)
         .may_change()
         .in("rpm")
         .from(400, 1500)
         .spread(Source::measured, {.absolute = 15})
         .says("The same with the compressor engaged; where it is not given the idle speed is taken to hold."),
     quantity<&Input::red_line>("red_line", "red line", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .from(2500, 12000)
         .spread({})
@@ -38,6 +44,8 @@ constexpr FieldInfo table[] = {
         .says("Fuel for shaft power at full throttle.")
         .after("common practice: 0.45 to 0.55 lb/(hp h)"),
     quantity<&Input::idle_fuel>("idle_fuel", "fuel at idle", kind::mass_flow)
+        .found(Station::running)
+        .with(Tool::jug_and_watch)
         .in("lb/h")
         .from(0.5, 15)
         .says("Fuel burnt at hot idle without load."),
@@ -77,6 +85,8 @@ constexpr FieldInfo table[] = {
         .says("Share of the fuel's heat that manifolds and block give to the air under the bonnet.")
         .after("common practice"),
     quantity<&Input::metal_mass>("metal_mass", "engine mass that warms", kind::mass)
+        .found(Station::desk)
+        .with(Tool::scales)
         .in("lb")
         .from(50, 1200)
         .or_else(300)
@@ -84,6 +94,7 @@ constexpr FieldInfo table[] = {
         .says("Mass of block and heads; about two thirds of the dressed engine.")
         .after("common practice"),
     quantity<&Input::oil_volume>("oil_volume", "oil", kind::volume)
+        .found(Station::engine_bay)
         .in("L")
         .from(1, 20)
         .or_else(5)
@@ -91,6 +102,7 @@ constexpr FieldInfo table[] = {
         .says("Oil in the sump.")
         .after("common practice"),
     quantity<&Input::metal_rise>("metal_rise", "hottest metal above coolant", kind::temperature_step)
+        .found(Station::running)
         .in("K")
         .from(2, 80)
         .or_else(18)
@@ -98,12 +110,16 @@ constexpr FieldInfo table[] = {
         .says("How far the hottest coolant-side metal lies above the coolant at a third of full power.")
         .after("common practice"),
     quantity<&Input::highest_oil>("highest_oil", "highest oil temperature", kind::temperature)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("degC")
         .from(90, 180)
         .or_else(135, Source::chosen)
         .says("Highest sump temperature wanted.")
         .after("common practice, mineral oil"),
     quantity<&Input::motoring_pressure>("motoring_pressure", "motoring mean pressure", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("bar")
         .from(0.3, 5)
         .or_else(1.7)
@@ -112,6 +128,8 @@ constexpr FieldInfo table[] = {
         .after("rubbing and accessories about 1 bar at low speed, pumping against a closed throttle 0.7 bar: Heywood, "
                "Internal Combustion Engine Fundamentals, ch. 13 (from memory)"),
     quantity<&Input::oil_delay>("oil_delay", "cranking until oil pressure", kind::time)
+        .found(Station::running)
+        .with(Tool::watch)
         .in("s")
         .from(0, 60)
         .or_else(6)

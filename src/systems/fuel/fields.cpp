@@ -17,6 +17,7 @@ constexpr FieldInfo tank_table[] = {
         .from(4, 80)
         .says("Inside length, along the car."),
     curve<&Tank::strapping>("strapping", "strapping curve", kind::length, kind::volume)
+        .with(Tool::jug)
         .in("in", "gal")
         .from(0, 120)
         .says("Fuel against depth, measured by filling; without it a box of that width, length and volume."),
@@ -30,12 +31,14 @@ constexpr FieldInfo tank_table[] = {
         .says("Share of a tank's falling pressure that fuel vapour makes good where no air comes in.")
         .after("common practice"),
     yes_no<&Tank::bonded>("bonded", "bonded")
+        .with(Tool::ohmmeter)
         .decides_harm()
         .says("Whether tank and filler neck are joined to the body by a strap, so that no spark jumps in filling."),
     yes_no<&Tank::rollover_valve>("rollover_valve", "roll-over valve")
         .decides_harm()
         .says("Whether the vent has a valve that shuts when the car lies on its roof."),
     quantity<&Tank::start_rise>("start_rise", "above the air at the start", kind::temperature_step)
+        .found(Station::running)
         .in("K")
         .from(-20, 30)
         .or_else(3)
@@ -109,11 +112,13 @@ constexpr FieldInfo pump_table[] = {
         .spread(Source::data_sheet, {.share = 0.05})
         .says("Flow against pressure at its rated volts."),
     quantity<&Pump::flow>("flow", "flow", kind::volume_flow)
+        .found(Station::bench)
         .may_grow()
         .in("L/h")
         .above(5, 1500)
         .says("Flow at the pressure below, at its rated volts; instead of a curve."),
     quantity<&Pump::at_pressure>("at_pressure", "at pressure", kind::pressure_difference)
+        .found(Station::bench)
         .in("psi")
         .above(1, 150)
         .spread({})
@@ -125,11 +130,13 @@ constexpr FieldInfo pump_table[] = {
         .says("Flow against no pressure over the rated one; tells the curve where only one point is known.")
         .after("common practice"),
     quantity<&Pump::at_voltage>("at_voltage", "at volts", kind::voltage)
+        .found(Station::bench)
         .in("V")
         .from(5, 15)
         .spread({})
         .says("Volts of its curve; without it 13.5 V in a 12 V car, 6.75 V in a 6 V car."),
     quantity<&Pump::current>("current", "current", kind::current)
+        .found(Station::bench)
         .in("A")
         .from(0.2, 40)
         .or_else(7)
@@ -137,12 +144,16 @@ constexpr FieldInfo pump_table[] = {
         .says("Current it takes at work: all its power ends as heat in the fuel.")
         .after("common practice"),
     quantity<&Pump::relief>("relief", "relief valve opens", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .above(1, 200)
         .spread({})
         .decides_harm()
         .says("Pressure at which the pump's own relief valve opens; of a cam-driven pump its spring's pressure."),
     quantity<&Pump::needed_margin>("needed_margin", "margin to vapour it needs", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .from(0, 10)
         .or_else(2, Source::chosen)
@@ -178,6 +189,8 @@ constexpr FieldInfo filter_table[] = {
         .spread({})
         .says("Size of the particles it keeps."),
     quantity<&Filter::drop>("drop", "drop", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_change()
         .in("psi")
         .from(0, 20)
@@ -186,6 +199,8 @@ constexpr FieldInfo filter_table[] = {
         .says("Pressure it loses at the flow below; its medium is laminar, so the loss goes with the flow.")
         .after("common practice"),
     quantity<&Filter::at_flow>("at_flow", "at flow", kind::volume_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("L/h")
         .above(1, 1500)
         .or_else(200, Source::chosen)
@@ -216,12 +231,14 @@ constexpr FieldInfo run_table[] = {
         .says("What the end nearer its source seals on."),
     choice<&Run::end>("end", "last end", end_names).decides_harm().says("What its other end seals on."),
     quantity<&Run::rating>("rating", "rated pressure", kind::gauge_pressure)
+        .with(Tool::eye)
         .in("psi")
         .above(1, 5000)
         .spread({})
         .decides_harm()
         .says("Working pressure printed on a hose."),
     quantity<&Run::age>("age", "age", kind::time)
+        .with(Tool::eye)
         .in("year")
         .from(0, 80)
         .spread({})
@@ -229,6 +246,7 @@ constexpr FieldInfo run_table[] = {
         .says("Years since the date printed on a hose."),
     choice<&Run::zone>("zone", "zone", zone_names).or_else(0, Source::chosen).says("Where most of it lies."),
     quantity<&Run::exhaust_distance>("exhaust_distance", "distance to the exhaust", kind::length)
+        .with(Tool::rule)
         .in("in")
         .from(0, 120)
         .spread({})
@@ -258,12 +276,15 @@ constexpr FieldInfo regulator_table[] = {
         .says("At the rail with a return, at a filter or at the pump with the rail behind it, in line before a "
               "carburettor, or none."),
     quantity<&Regulator::pressure>("pressure", "set pressure", kind::gauge_pressure)
+        .found(Station::running)
         .may_change()
         .in("psi")
         .above(0.5, 150)
         .spread({})
         .says("Pressure it holds."),
     quantity<&Regulator::least_drop>("least_drop", "its own least drop", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_change()
         .in("psi")
         .above(0.1, 60)
@@ -272,6 +293,8 @@ constexpr FieldInfo regulator_table[] = {
         .says("Pressure it loses fully open at the flow below.")
         .after("common practice"),
     quantity<&Regulator::at_flow>("at_flow", "at flow", kind::volume_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("L/h")
         .above(1, 1500)
         .or_else(200, Source::chosen)
@@ -320,12 +343,16 @@ static_assert(std::size(rail_table) == member_count<Rail>());
 constexpr FieldInfo injectors_table[] = {
     integer<&Injectors::count>("count", "injectors").from(1, 16).says("How many there are."),
     quantity<&Injectors::flow>("flow", "flow of each", kind::mass_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_grow()
         .in("lb/h")
         .above(1, 300)
         .spread(Source::data_sheet, {.share = 0.03})
         .says("Held open at the pressure below."),
     quantity<&Injectors::at_pressure>("at_pressure", "at pressure", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .above(5, 150)
         .or_else(43.5, Source::typical)
@@ -337,12 +364,16 @@ static_assert(std::size(injectors_table) == member_count<Injectors>());
 
 constexpr FieldInfo calibration_table[] = {
     quantity<&Calibration::pressure>("pressure", "pressure it was told", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_change()
         .in("psi")
         .above(5, 150)
         .spread({})
         .says("Pressure across the injectors that stands in the engine's controller."),
     quantity<&Calibration::injector_flow>("injector_flow", "injector flow it was told", kind::mass_flow)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_change()
         .in("lb/h")
         .above(1, 300)
@@ -360,12 +391,16 @@ static_assert(std::size(calibration_table) == member_count<Calibration>());
 
 constexpr FieldInfo carburettor_table[] = {
     quantity<&Carburettor::least>("least", "least pressure", kind::gauge_pressure)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .from(0.5, 20)
         .or_else(4, Source::chosen)
         .says("Least pressure at the needle that fills the bowl.")
         .after("common practice: 4 to 7 psi"),
     quantity<&Carburettor::most>("most", "greatest pressure", kind::gauge_pressure)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .from(1, 25)
         .or_else(7, Source::chosen)
@@ -393,25 +428,40 @@ constexpr FieldInfo table[] = {
     group<&Input::tank>("tank", "tank").says("Shape, vent and safety of the tank."),
     group<&Input::pick_up>("pick_up", "pick-up").says("Where the fuel is drawn, and what keeps it covered."),
     group<&Input::pump>("pump", "pump").says("The pump, by its curve."),
-    list<&Input::filter>("filter", "filters").says("Strainers and filters."),
+    list<&Input::filter>("filter", "filters").found(Station::underneath).says("Strainers and filters."),
     list<&Input::suction>("suction", "suction lines")
+        .found(Station::underneath)
         .says("Runs from the tank to a pump outside it, in the order of the flow."),
     list<&Input::feed>("feed", "feed lines")
+        .found(Station::underneath)
         .says("Runs from the pump to rail or carburettor, in the order of the flow."),
-    list<&Input::back>("return", "return lines").says("Runs from the regulator to the tank, in the order of the flow."),
-    group<&Input::regulator>("regulator", "regulator").says("What holds the pressure."),
-    group<&Input::rail>("rail", "rail").says("The injectors' rail, or a carburettor's float bowl."),
-    group<&Input::injectors>("injectors", "injectors").says("The injectors by their rating."),
-    group<&Input::calibration>("calibration", "calibration").says("What the engine's controller was told."),
-    group<&Input::carburettor>("carburettor", "carburettor").says("What a carburettor's needle asks for."),
-    group<&Input::cut_off>("cut_off", "cut-off").says("What stops an electric pump."),
+    list<&Input::back>("return", "return lines")
+        .found(Station::underneath)
+        .says("Runs from the regulator to the tank, in the order of the flow."),
+    group<&Input::regulator>("regulator", "regulator").found(Station::engine_bay).says("What holds the pressure."),
+    group<&Input::rail>("rail", "rail")
+        .found(Station::engine_bay)
+        .says("The injectors' rail, or a carburettor's float bowl."),
+    group<&Input::injectors>("injectors", "injectors")
+        .found(Station::engine_bay)
+        .says("The injectors by their rating."),
+    group<&Input::calibration>("calibration", "calibration")
+        .found(Station::desk)
+        .says("What the engine's controller was told."),
+    group<&Input::carburettor>("carburettor", "carburettor")
+        .found(Station::engine_bay)
+        .says("What a carburettor's needle asks for."),
+    group<&Input::cut_off>("cut_off", "cut-off").found(Station::electrics).says("What stops an electric pump."),
     number<&Input::ethanol>("ethanol", "ethanol")
+        .with(Tool::fluid_tester)
         .from(0, 1)
         .or_else(0.1, Source::typical)
         .spread(Source::typical, {.absolute = 0.02})
         .says("Share of ethanol by volume.")
         .after("common practice: pump fuel"),
     quantity<&Input::reid_pressure>("reid_pressure", "Reid vapour pressure", kind::absolute_pressure)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .above(2, 15)
         .or_else(9)
@@ -425,6 +475,7 @@ constexpr FieldInfo table[] = {
         .says("True vapour pressure over that of the law; carries its doubt.")
         .after("physics/fuel_blend: continued beyond its table"),
     quantity<&Input::exhaust_surface>("exhaust_surface", "exhaust's surface", kind::temperature)
+        .found(Station::running)
         .in("degC")
         .from(100, 800)
         .or_else(350)
@@ -432,6 +483,8 @@ constexpr FieldInfo table[] = {
         .says("Temperature of the exhaust beside the lines, engine running hot.")
         .after("common practice: 450 degC at a primary, 300 degC further back"),
     quantity<&Input::range_wanted>("range_wanted", "range wanted", kind::length)
+        .found(Station::desk)
+        .with(Tool::eye)
         .in("mile")
         .from(10, 1500)
         .spread({})

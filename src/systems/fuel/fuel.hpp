@@ -223,6 +223,7 @@ struct System {
   using Input = fuel::Input;
   using Model = fuel::Model;
   static constexpr std::string_view key = "fuel", title = "fuel";
+  static constexpr Station where = Station::tail;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();

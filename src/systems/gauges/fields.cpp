@@ -62,6 +62,8 @@ constexpr FieldInfo dial_table[] = {
         .says("Family the gauge is drawn for, by its ohms at the low and the high end; its own curve goes before it.")
         .after("common practice"),
     ohms_against<&D::expects>("expects", "gauge curve")
+        .found(Station::bench)
+        .with(Tool::ohmmeter)
         .says("Ohms at which it shows each value: by a substitution box on its lead, or the table it is programmed "
               "with."),
     curve<&D::input_volts>("input_volts", "table in volts", terms_of<D>.kind, kind::voltage)
@@ -76,6 +78,7 @@ constexpr FieldInfo dial_table[] = {
         .or_else(10, Source::chosen)
         .says("Rows a programmable cluster takes."),
     quantity<&D::supply>("supply", "supply", kind::voltage)
+        .with(Tool::voltmeter)
         .in("V")
         .above(0, 40)
         .spread(Source::typical, {.share = 0.05})
@@ -83,7 +86,9 @@ constexpr FieldInfo dial_table[] = {
     yes_no<&D::regulated>("regulated", "behind a regulator")
         .or_else(1, Source::chosen)
         .says("Whether a regulator holds that supply; else it follows the car's volts."),
-    ohms<&D::heater>("heater", "heater").says("Ohms of the bimetal's heater, the gauge off its wires."),
+    ohms<&D::heater>("heater", "heater")
+        .found(Station::bench)
+        .says("Ohms of the bimetal's heater, the gauge off its wires."),
     ohms<&D::pull_up>("pull_up", "pull-up").says("Ohms from its supply to the sender's wire; of a balance its coil."),
     quantity<&D::current_low>("current_low", "current at the low end", kind::current)
         .in("A")
@@ -101,6 +106,8 @@ constexpr FieldInfo dial_table[] = {
         .says("Family of the sender by its ohms at the low and the high end; its measured points go before it.")
         .after("common practice"),
     ohms_against<&D::sender>("sender", "sender")
+        .found(Station::bench)
+        .with(Tool::ohmmeter)
         .says("Ohms of the sender off its wire against what is true: fuel poured in, hot water, a hand pump."),
     choice<&D::sender_ground>("sender_ground", "sender grounded to", ground_names)
         .may_change()
@@ -266,6 +273,7 @@ constexpr FieldInfo table[] = {
     list<&Input::tachometer>("tachometer", "tachometers").says("Tachometers and what they count."),
     list<&Input::speedometer>("speedometer", "speedometers").says("Speedometers and what drives them."),
     list<&Input::speed_sensor>("speed_sensor", "speed sensors")
+        .found(Station::underneath)
         .says("Two-wire coil sensors that several read at a time."),
 };
 static_assert(std::size(table) == member_count<Input>());

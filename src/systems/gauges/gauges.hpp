@@ -202,6 +202,7 @@ struct System {
   using Input = gauges::Input;
   using Model = gauges::Model;
   static constexpr std::string_view key = "gauges", title = "gauges and senders";
+  static constexpr Station where = Station::seat;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();

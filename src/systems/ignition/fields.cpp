@@ -43,6 +43,8 @@ constexpr FieldInfo coil_table[] = {
             "doubt, for a figure nobody gave.")
         .after("common practice"),
     quantity<&Coil::kick>("kick", "kick of the primary", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .from(50, 600)
         .or_else(350)
@@ -56,11 +58,14 @@ constexpr FieldInfo switching_table[] = {
     choice<&Switching::by>("by", "switched by", by_names)
         .says("Contact points, an ignition module with its own trigger, or the engine's controller."),
     quantity<&Switching::dwell_angle>("dwell_angle", "dwell angle", kind::angle)
+        .found(Station::running)
         .may_change()
         .in("deg")
         .above(1, 120)
         .says("Turn of the distributor over which the coil is fed, as a dwell meter shows it."),
     quantity<&Switching::dwell_time>("dwell_time", "dwell time", kind::time)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_change()
         .in("ms")
         .above(0.3, 20)
@@ -70,12 +75,15 @@ constexpr FieldInfo switching_table[] = {
         .from(0.1, 30)
         .says("Dwell time against the volts of the car; takes the place of one dwell time."),
     quantity<&Switching::least_off>("least_off", "time left for the spark", kind::time)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("ms")
         .from(0.1, 3)
         .or_else(0.8)
         .says("A module or controller feeds the coil no longer than leaves so much before the next time.")
         .after("common practice: a spark burns for 0.8 to 2 ms"),
     quantity<&Switching::drop>("drop", "volts across the switch", kind::voltage)
+        .found(Station::running)
         .in("V")
         .from(0, 4)
         .or_else(1)
@@ -83,10 +91,14 @@ constexpr FieldInfo switching_table[] = {
         .says("Volts points, module or driver keep for themselves while the coil is fed.")
         .after("common practice: points 0.2 V, transistors 0.5 to 2 V"),
     quantity<&Switching::current_limit>("current_limit", "current limit", kind::current)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("A")
         .above(1, 30)
         .says("Current a module or controller holds; none where it does not."),
     quantity<&Switching::most_current>("most_current", "most current", kind::current)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("A")
         .above(1, 40)
         .says("Greatest current the switch stands; 5 A for points where nobody says."),
@@ -95,6 +107,8 @@ constexpr FieldInfo switching_table[] = {
         .above(0.5, 100)
         .says("Lasting heat the module stands on its mounting."),
     quantity<&Switching::least_voltage>("least_voltage", "least volts", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .from(2, 11)
         .says(
@@ -109,17 +123,23 @@ constexpr FieldInfo timing_table[] = {
         .says("What moves the spark: the distributor's own advance (a controller for the fuel alone too), or the "
               "controller's table."),
     quantity<&Timing::base>("base", "base timing", kind::angle)
+        .found(Station::running)
+        .with(Tool::timing_light)
         .may_change()
         .in("deg")
         .from(-10, 40)
         .says("Advance at idle, canister plugged, by timing light."),
     curve<&Timing::mechanical>("mechanical", "mechanical advance", kind::shaft_speed, kind::angle)
+        .found(Station::running)
+        .with(Tool::timing_light)
         .in("rpm", "deg")
         .from(0, 50)
         .says("What the weights add, in degrees of the crankshaft, against engine speed."),
     yes_no<&Timing::locked>("locked", "distributor locked")
         .says("Whether the weights are held fast or taken out: asked for where a controller sets the timing."),
     quantity<&Timing::vacuum>("vacuum", "vacuum advance", kind::angle)
+        .found(Station::running)
+        .with(Tool::timing_light)
         .in("deg")
         .from(0, 40)
         .says("What the canister adds at light load, in degrees of the crankshaft."),
@@ -152,6 +172,7 @@ constexpr FieldInfo timing_table[] = {
         .says("The same at light load.")
         .after("common practice: 45 to 52 deg cruising"),
     quantity<&Timing::rotor_phase>("rotor_phase", "rotor meets its terminal at", kind::angle)
+        .with(Tool::timing_light)
         .may_change()
         .in("deg")
         .from(-20, 60)
@@ -171,14 +192,20 @@ constexpr FieldInfo pick_up_table[] = {
         .may_change()
         .says("Where the controller hears the engine turn."),
     quantity<&PickUp::threshold>("threshold", "threshold", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .above(0.05, 50)
         .says("Volts at which its input counts a pulse."),
     quantity<&PickUp::input_resistance>("input_resistance", "resistance of the input", kind::resistance)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("kohm")
         .above(0.01, 1000)
         .says("Of the input to ground, pull-up or filter among it."),
     quantity<&PickUp::stands>("stands", "volts the input stands", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .above(1, 1000)
         .says("Greatest volts its maker allows at the input."),

@@ -137,6 +137,7 @@ struct System {
   using Input = ignition::Input;
   using Model = ignition::Model;
   static constexpr std::string_view key = "ignition", title = "ignition";
+  static constexpr Station where = Station::engine_bay;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();

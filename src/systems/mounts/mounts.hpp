@@ -24,6 +24,7 @@ struct System {
   using Input = mounts::Input;
   using Model = mounts::Model;
   static constexpr std::string_view key = "mounts", title = "engine mounts";
+  static constexpr Station where = Station::underneath;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

@@ -24,6 +24,7 @@ static_assert(std::size(before_table) == member_count<Before>());
 
 constexpr FieldInfo hose_table[] = {
     quantity<&Hose::age>("age", "age", kind::time)
+        .with(Tool::eye)
         .decides_harm()
         .in("year")
         .from(0, 80)
@@ -39,6 +40,8 @@ constexpr FieldInfo hose_table[] = {
         .above(0, 1000)
         .says("Length over which it is so narrow."),
     quantity<&Hose::seal>("seal", "pressure that brings it back", kind::pressure_difference)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("psi")
         .above(0, 60)
         .or_else(12)
@@ -57,6 +60,8 @@ static_assert(std::size(hose_table) == member_count<Hose>());
 
 constexpr FieldInfo feed_table[] = {
     quantity<&Feed::insulation>("insulation", "insulation", kind::resistance)
+        .found(Station::electrics)
+        .with(Tool::insulation_tester)
         .decides_harm()
         .in("ohm")
         .from(0, 1e10)
@@ -67,6 +72,7 @@ static_assert(std::size(feed_table) == member_count<Feed>());
 
 constexpr FieldInfo splice_table[] = {
     quantity<&Splice::resistance>("resistance", "resistance", kind::resistance)
+        .with(Tool::volt_drop)
         .decides_harm()
         .in("mohm")
         .from(0, 1000)
@@ -80,10 +86,16 @@ constexpr FieldInfo splice_table[] = {
 static_assert(std::size(splice_table) == member_count<Splice>());
 
 constexpr FieldInfo table[] = {
-    group<&Input::before>("before", "before the first start").says("What is done before it is cranked."),
-    list<&Input::hose>("hose", "old hoses").says("Brake hoses that are kept, by any names."),
-    list<&Input::feed>("feed", "feeds of the old loom").says("Feeds of a loom that is kept, by any names."),
-    list<&Input::splice>("splice", "old splices").says("Splices that are kept, by any names."),
+    group<&Input::before>("before", "before the first start")
+        .found(Station::before_all)
+        .says("What is done before it is cranked."),
+    list<&Input::hose>("hose", "old hoses").found(Station::wheels_off).says("Brake hoses that are kept, by any names."),
+    list<&Input::feed>("feed", "feeds of the old loom")
+        .found(Station::electrics)
+        .says("Feeds of a loom that is kept, by any names."),
+    list<&Input::splice>("splice", "old splices")
+        .found(Station::electrics)
+        .says("Splices that are kept, by any names."),
 };
 static_assert(std::size(table) == member_count<Input>());
 

@@ -71,6 +71,7 @@ struct System {
   using Input = recommissioning::Input;
   using Model = recommissioning::Model;
   static constexpr std::string_view key = "recommissioning", title = "recommissioning";
+  static constexpr Station where = Station::engine_bay;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks() { return {}; }

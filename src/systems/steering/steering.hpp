@@ -50,6 +50,7 @@ struct System {
   using Input = steering::Input;
   using Model = steering::Model;
   static constexpr std::string_view key = "steering", title = "steering shaft";
+  static constexpr Station where = Station::underneath;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks() { return {}; }

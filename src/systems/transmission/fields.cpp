@@ -7,6 +7,7 @@ constexpr Spread by_feeler{.absolute = 0.003}, by_dial{.absolute = 0.0005};  ///
 
 constexpr FieldInfo converter_table[] = {
     quantity<&Converter::gap>("gap", "flexplate to converter", kind::length)
+        .with(Tool::feeler)
         .in("in")
         .from(-0.5, 1)
         .spread(Source::measured, by_feeler)
@@ -26,6 +27,7 @@ constexpr FieldInfo converter_table[] = {
         .says("Greatest gap: beyond it the hub leaves the pump's drive.")
         .after("common practice"),
     quantity<&Converter::end_play>("end_play", "crankshaft's end play and growth", kind::length)
+        .with(Tool::dial_gauge)
         .in("in")
         .from(0, 0.2)
         .or_else(0.020)
@@ -33,6 +35,8 @@ constexpr FieldInfo converter_table[] = {
         .says("End play of the crankshaft and what heat lengthens.")
         .after("common practice"),
     quantity<&Converter::ballooning>("ballooning", "ballooning", kind::length)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("in")
         .from(0, 0.3)
         .or_else(0.050)
@@ -40,6 +44,8 @@ constexpr FieldInfo converter_table[] = {
         .says("By how much pressure at speed blows the converter up.")
         .after("common practice"),
     quantity<&Converter::stall>("stall", "stall speed", kind::shaft_speed)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("rpm")
         .above(500, 6000)
         .spread(Source::measured, {.absolute = 50})
@@ -50,6 +56,7 @@ static_assert(std::size(converter_table) == member_count<Converter>());
 
 constexpr FieldInfo bell_table[] = {
     quantity<&Bell::bore_run_out>("bore_run_out", "bore run-out", kind::length)
+        .with(Tool::dial_gauge)
         .in("in")
         .from(0, 0.2)
         .spread(Source::measured, by_dial)
@@ -62,6 +69,7 @@ constexpr FieldInfo bell_table[] = {
         .says("What the gearbox's maker allows.")
         .after("common practice"),
     quantity<&Bell::face_run_out>("face_run_out", "face run-out", kind::length)
+        .with(Tool::dial_gauge)
         .in("in")
         .from(0, 0.2)
         .spread(Source::measured, by_dial)
@@ -81,6 +89,7 @@ constexpr FieldInfo selector_table[] = {
         .says("The box's gates in order, by the letters of its indicator; N among "
               "them."),
     quantity<&Selector::shifter_step>("shifter_step", "shifter's step", kind::angle)
+        .found(Station::seat)
         .in("deg")
         .above(0, 60)
         .spread(Source::measured, {.absolute = 0.5})
@@ -113,12 +122,15 @@ static_assert(std::size(selector_table) == member_count<Selector>());
 
 constexpr FieldInfo cable_table[] = {
     quantity<&ThrottleCable::radius>("radius", "lever's radius", kind::length)
+        .with(Tool::calliper)
         .may_change()
         .in("in")
         .above(0.1, 5)
         .spread(Source::measured, {.absolute = 0.01})
         .says("From the throttle's shaft to the cable's pin."),
     quantity<&ThrottleCable::radius_wanted>("radius_wanted", "radius wanted", kind::length)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("in")
         .above(0.1, 5)
         .spread({})
@@ -137,16 +149,20 @@ constexpr FieldInfo cable_table[] = {
             "Where the pin stands with the throttle closed, from square to the cable's line, below nothing before it; "
             "without it the lever is taken to swing alike to both sides."),
     quantity<&ThrottleCable::pressure_closed>("pressure_closed", "line pressure, no travel", kind::gauge_pressure)
+        .found(Station::running)
         .in("psi")
         .from(0, 400)
         .spread(Source::measured, {.absolute = 3})
         .says("By its maker for no travel, or read at the port at 1000 rpm."),
     quantity<&ThrottleCable::pressure_open>("pressure_open", "line pressure, full travel", kind::gauge_pressure)
+        .found(Station::running)
         .in("psi")
         .above(0, 500)
         .spread(Source::measured, {.absolute = 3})
         .says("The same at the travel the box is made for."),
     quantity<&ThrottleCable::clutch_holds>("clutch_holds", "clutch holds", kind::torque)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("lb-ft")
         .above(0, 2000)
         .says("Engine torque its weakest clutch holds at full line pressure, by its maker."),
@@ -174,6 +190,7 @@ constexpr FieldInfo table[] = {
     group<&Input::bell>("bell", "bell").says("The bell as it sits on the block."),
     group<&Input::selector>("selector", "selector").says("Shifter, linkage and gates."),
     group<&Input::throttle_cable>("throttle_cable", "throttle-valve cable")
+        .found(Station::engine_bay)
         .says("The cable that sets line pressure and shift points by the throttle."),
 };
 static_assert(std::size(table) == member_count<Input>());

@@ -84,6 +84,7 @@ struct System {
   using Input = transmission::Input;
   using Model = transmission::Model;
   static constexpr std::string_view key = "transmission", title = "transmission";
+  static constexpr Station where = Station::underneath;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks() { return {}; }

@@ -59,6 +59,8 @@ constexpr FieldInfo tube_table[] = {
         .spread(Source::measured, {.absolute = 0.03})
         .says("Radius of its tightest bend, to the centre line: that of the die."),
     number<&Tube::elongation>("elongation", "elongation")
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .from(0.02, 0.8)
         .spread(Source::measured, {.share = 0.1})
         .says("Stretch to the break, by its data sheet; without it 0.30 for steel, 0.40 for nickel-copper, 0.45 for "

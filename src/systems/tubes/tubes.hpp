@@ -58,6 +58,7 @@ struct System {
   using Input = tubes::Input;
   using Model = tubes::Model;
   static constexpr std::string_view key = "tubes", title = "hard lines";
+  static constexpr Station where = Station::underneath;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks() { return {}; }

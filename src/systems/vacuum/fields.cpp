@@ -28,6 +28,7 @@ constexpr FieldInfo store_table[] = {
         .or_else(0, Source::chosen)
         .says("A tank of its own between check valve and booster."),
     quantity<&Store::fill_time>("fill_time", "time to fill", kind::time)
+        .found(Station::running)
         .in("s")
         .from(0.2, 60)
         .or_else(1.5)
@@ -35,6 +36,7 @@ constexpr FieldInfo store_table[] = {
         .says("Time in which the store comes two thirds of the way to the manifold's vacuum.")
         .after("common practice"),
     quantity<&Store::leak>("leak", "vacuum lost in a minute", kind::vacuum)
+        .found(Station::running)
         .in("inHg")
         .from(0, 20)
         .or_else(0, Source::chosen)
@@ -44,16 +46,19 @@ static_assert(std::size(store_table) == member_count<Store>());
 
 constexpr FieldInfo pump_table[] = {
     quantity<&Pump::cut_in>("cut_in", "starts below", kind::vacuum)
+        .found(Station::running)
         .may_change()
         .in("inHg")
         .above(1, 25)
         .says("Vacuum below which its switch starts it."),
     quantity<&Pump::cut_out>("cut_out", "stops at", kind::vacuum)
+        .found(Station::running)
         .may_change()
         .in("inHg")
         .above(2, 28)
         .says("Vacuum at which its switch stops it."),
     quantity<&Pump::fill_time>("fill_time", "time to stop", kind::time)
+        .found(Station::running)
         .in("s")
         .above(0.5, 120)
         .or_else(8)
@@ -76,10 +81,12 @@ constexpr FieldInfo breathing_table[] = {
         .from(0, 20)
         .says("What the crankcase ventilation valve lets through, against manifold vacuum."),
     quantity<&Breathing::blow_by>("blow_by", "blow-by", kind::volume_flow)
+        .found(Station::running)
         .in("cfm")
         .from(0, 20)
         .says("Gas past the rings at a hot idle."),
     quantity<&Breathing::idle_air>("idle_air", "air for idling", kind::volume_flow)
+        .found(Station::running)
         .in("cfm")
         .above(0.5, 100)
         .says("Air the engine asks for at its hot idle speed."),
@@ -111,10 +118,12 @@ static_assert(std::size(breathing_table) == member_count<Breathing>());
 
 constexpr FieldInfo table[] = {
     quantity<&Input::idle>("idle", "idle vacuum", kind::vacuum)
+        .found(Station::running)
         .in("inHg")
         .from(0, 25)
         .says("Manifold vacuum at a hot idle, in gear where the gearbox is automatic, as near the sea's level reads."),
     quantity<&Input::idle_air_conditioning>("idle_air_conditioning", "idle vacuum with air conditioning", kind::vacuum)
+        .found(Station::running)
         .in("inHg")
         .from(0, 25)
         .says("The same with the compressor on; where it is not given it follows from the drop of the idle speed."),
@@ -127,6 +136,8 @@ constexpr FieldInfo table[] = {
               "brakes ask for the gauge.")
         .after("common practice: 16 to 21 inHg with the maker's camshaft"),
     quantity<&Input::cam_duration>("cam_duration", "camshaft duration", kind::angle)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("deg")
         .from(150, 320)
         .spread({})

@@ -72,6 +72,7 @@ struct System {
   using Input = vacuum::Input;
   using Model = vacuum::Model;
   static constexpr std::string_view key = "vacuum", title = "vacuum and breathing";
+  static constexpr Station where = Station::engine_bay;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();

@@ -4,11 +4,17 @@ namespace sw::vehicle {
 namespace {
 
 constexpr FieldInfo table[] = {
-    text<&Input::title>("title", "title").says("What the car is called in the shop."),
+    text<&Input::title>("title", "title")
+        .found(Station::desk)
+        .with(Tool::eye)
+        .says("What the car is called in the shop."),
     choice<&Input::system_voltage>("system_voltage", "system voltage", volts_names)
+        .found(Station::electrics)
         .decides_harm()
         .says("Nominal voltage the whole car is wired for."),
     choice<&Input::earth>("earth", "earth", earth_names)
+        .found(Station::electrics)
+        .with(Tool::ohmmeter)
         .decides_harm()
         .says("Battery post that is joined to the body."),
     quantity<&Input::weight>("weight", "weight", kind::mass)
@@ -16,12 +22,16 @@ constexpr FieldInfo table[] = {
         .above(500, 20000)
         .says("Weight as driven, with driver and fuel."),
     quantity<&Input::drag_area>("drag_area", "drag area", kind::area)
+        .found(Station::desk)
+        .with(Tool::road)
         .in("m2")
         .above(0.2, 4)
         .or_else(0.95)
         .says("Drag coefficient times frontal area.")
         .after("common practice: saloons of the 1950s to 1970s, 0.8 to 1.1 m2"),
     number<&Input::rolling>("rolling", "rolling resistance")
+        .found(Station::desk)
+        .with(Tool::road)
         .above(0.003, 0.06)
         .or_else(0.013)
         .says("Rolling resistance over weight.")
@@ -33,11 +43,15 @@ constexpr FieldInfo table[] = {
         .spread(Source::stated, {.absolute = 0.5})
         .says("Front to rear axle."),
     number<&Input::front_share>("front_share", "front's share")
+        .found(Station::standing)
+        .with(Tool::scales)
         .from(0.3, 0.75)
         .spread(Source::measured, {.absolute = 0.005})
         .spread(Source::stated, {.absolute = 0.01})
         .says("Share of the weight as driven that stands on the front axle."),
     quantity<&Input::centre_height>("centre_height", "height of the centre of mass", kind::length)
+        .found(Station::standing)
+        .with(Tool::scales)
         .in("in")
         .above(8, 60)
         .or_else(21)
@@ -51,11 +65,15 @@ constexpr FieldInfo table[] = {
         .above(500, 30000)
         .says("Weight with all it is meant to carry; without it only the car as driven is looked at."),
     number<&Input::laden_front_share>("laden_front_share", "front's share laden")
+        .found(Station::standing)
+        .with(Tool::scales)
         .from(0.2, 0.75)
         .spread(Source::measured, {.absolute = 0.005})
         .spread(Source::stated, {.absolute = 0.01})
         .says("Share of the laden weight that stands on the front axle."),
     quantity<&Input::laden_centre_height>("laden_centre_height", "its height laden", kind::length)
+        .found(Station::standing)
+        .with(Tool::scales)
         .in("in")
         .above(8, 80)
         .spread(Source::stated, {.absolute = 1})

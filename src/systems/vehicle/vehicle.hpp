@@ -42,6 +42,7 @@ struct System {
   using Input = vehicle::Input;
   using Model = vehicle::Model;
   static constexpr std::string_view key = "vehicle", title = "car and road load";
+  static constexpr Station where = Station::standing;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements() { return {}; }

@@ -46,6 +46,7 @@ struct System {
   using Input = wheels::Input;
   using Model = wheels::Model;
   static constexpr std::string_view key = "wheels", title = "wheels and tyres";
+  static constexpr Station where = Station::standing;
   static constexpr bool may_be_left_out = true;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();

@@ -54,6 +54,7 @@ constexpr double cable_joints_mohm = 0.3, feed_joints_mohm = 4.0;
 template <auto W>
 consteval FieldInfo joints(double usual_mohm) {
   return inner<W, &Wire::joints>(quantity<&Wire::joints>("joints", "joints", kind::resistance)
+                                     .with(Tool::volt_drop)
                                      .may_change()
                                      .in("mohm")
                                      .from(0, 500)
@@ -65,6 +66,7 @@ consteval FieldInfo joints(double usual_mohm) {
 template <auto W>
 consteval FieldInfo fuse() {
   return inner<W, &Wire::fuse>(quantity<&Wire::fuse>("fuse", "fuse", kind::current)
+                                   .with(Tool::eye)
                                    .may_change()
                                    .in("A")
                                    .above(0.5, 500)
@@ -80,6 +82,7 @@ consteval FieldInfo unfused() {
 template <auto W>
 consteval FieldInfo insulation() {
   return inner<W, &Wire::insulation>(quantity<&Wire::insulation>("insulation", "insulation", kind::temperature)
+                                         .with(Tool::eye)
                                          .in("degC")
                                          .from(60, 200)
                                          .or_else(80)
@@ -127,6 +130,8 @@ constexpr FieldInfo run_table[] = {
         .from(0, 1000)
         .says("End to end, where it was measured; takes the place of gauge, length and joints."),
     quantity<&Run::limit>("limit", "rated current", kind::current)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("A")
         .above(1, 500)
         .spread({})
@@ -146,6 +151,7 @@ constexpr FieldInfo switch_table[] = {
     text<&Switch::to>("to", "to").says("Node its contact ends at."),
     names<&Switch::closed>("closed", "closed").says(logic_says),
     quantity<&Switch::contact>("contact", "contact", kind::resistance)
+        .with(Tool::volt_drop)
         .may_change()
         .in("mohm")
         .from(0, 1000)
@@ -154,6 +160,8 @@ constexpr FieldInfo switch_table[] = {
         .says("Resistance of the closed contact with its terminals; an old switch has ten times a new relay's.")
         .after("common practice"),
     quantity<&Switch::limit>("limit", "rated current", kind::current)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .may_change()
         .in("A")
         .above(0.1, 500)
@@ -197,21 +205,29 @@ constexpr FieldInfo load_table[] = {
         .spread({})
         .says("Share of the time it is on while it is on."),
     quantity<&Load::least_voltage>("least_voltage", "least volts", kind::voltage)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("V")
         .above(1, 15)
         .spread({})
         .says("Least volts it works at."),
     quantity<&Load::stall>("stall", "stalled current", kind::current)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("A")
         .above(0.1, 500)
         .says("Of a motor: current at its rated volts while it is held still."),
     quantity<&Load::inrush>("inrush", "inrush", kind::current)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("A")
         .above(0.1, 1000)
         .says("Greatest current as it is switched on; without it the stalled current of a motor, ten times a lamp's "
               "own.")
         .after("a cold filament has a tenth to a fifteenth of its hot resistance: common practice"),
     quantity<&Load::inrush_time>("inrush_time", "inrush lasts", kind::time)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("ms")
         .above(1, 10000)
         .says("How long it takes to fall to half; without it 10 ms of a lamp, 100 ms of a motor.")
@@ -241,6 +257,7 @@ constexpr FieldInfo fan_table[] = {
     zone<&FanFeed::wire>(),
     bundle<&FanFeed::wire>(),
     quantity<&FanFeed::resistance>("resistance", "feed and ground together", kind::resistance)
+        .with(Tool::volt_drop)
         .in("mohm")
         .from(0, 500)
         .or_else(12)

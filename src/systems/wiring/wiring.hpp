@@ -151,6 +151,7 @@ struct System {
   using Input = wiring::Input;
   using Model = wiring::Model;
   static constexpr std::string_view key = "wiring", title = "wiring";
+  static constexpr Station where = Station::electrics;
   static Model resolve(const Input& in, Resolver& r);
   static std::span<const Block> blocks();
   static std::span<const Requirement> requirements();
