@@ -39,6 +39,8 @@ for tool in bash env grep mktemp rm cp mkdir dirname diff cat; do ln -s "$(comma
 expect "help" "$(outcome "$here/run" help)" "usage: ./run COMMAND*fuzz*\[0\]"
 expect "no command is help" "$(outcome "$here/run")" "usage: ./run COMMAND*\[0\]"
 expect "unknown command" "$(outcome "$here/run" biuld)" "*no command 'biuld'*usage*\[2\]"
+expect "validation without data" "$(STREETWRIGHT_DATA='' outcome "$here/run" validate)" "validation skipped: no data folder*\[0\]"
+expect "validation of no folder" "$(outcome "$here/run" validate "$scratch/none")" "validation skipped: there is no folder *none?\[0\]"
 expect "from another folder, without stdin" "$(cd / && outcome "$here/run" help <&-)" "usage*\[0\]"
 
 # Packages. The stand-in machine has g++ only; cmake was removed but left its settings.
