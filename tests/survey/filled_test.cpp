@@ -29,7 +29,7 @@ TEST(Filled, WhatIsFilledInIsMeasured) {
   ASSERT_EQ(f.taken.size(), 1u) << faults_of(f);
   EXPECT_EQ(f.blank, 1u);
   EXPECT_EQ(f.taken[0].was, "112 in, typical");
-  EXPECT_EQ(f.taken[0].now, "112.2 in, measured");
+  EXPECT_EQ(f.taken[0].now, "112 1/4 in, measured");
   Diagnostics faults;
   const auto text = put_in(car, f, faults);
   ASSERT_TRUE(text);
