@@ -6,7 +6,8 @@
 
 namespace sw {
 
-/// From any origin that all points of its system share, right-handed axes: x to the rear, y to the driver's right, z up.
+/// From any origin that all points of its system share, right-handed axes: x to the rear, y to the driver's right, z
+/// up.
 struct Point {
   std::optional<Length> x, y, z;
   static std::span<const FieldInfo> fields();

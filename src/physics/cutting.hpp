@@ -1,8 +1,8 @@
 #pragma once
 // Pieces cut from sticks with the least of them opened: first the least length of stick, then the fewest sticks. Each
 // cut takes `kerf`; a piece that ends where its stick ends needs none there. Exact by branch and bound from the
-// first-fit-decreasing plan on; where `most_steps` are not enough, the best plan found, marked as not proved. Lengths of
-// one unit. Source: the cutting-stock problem, any text on operations research.
+// first-fit-decreasing plan on; where `most_steps` are not enough, the best plan found, marked as not proved. Lengths
+// of one unit. Source: the cutting-stock problem, any text on operations research.
 #include <cstddef>
 #include <optional>
 #include <span>

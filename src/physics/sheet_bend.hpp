@@ -1,14 +1,14 @@
 #pragma once
 // A strip of sheet bent to a bracket: from its flanges to the flat it is cut from.
 //
-// A bend turns the sheet by A. Its allowance is the arc of what neither stretches nor shrinks, A (R + K t); its setback,
-// from where the outer faces would meet to where the bend begins, (R + t) tan(A/2). A flange is measured to where the
-// outer faces meet; flat_i = flange_i - the setbacks at its ends; the strip is all flats and allowances. A deduction,
-// measured on a trial bend, is what two flanges are longer than their flat: 2 setback - allowance.
-// Symbols: m, rad; R inside radius, t thickness, K share of the thickness from the inside. Range: A above 0 and below
-// 180 deg, K 0.3 to 0.5. Sources: geometry; K = 0.0078/(pi/180) of the allowance (0.0173 R + 0.0078 t) a degree of the
-// US Navy's text on aircraft structural work (read in a stored copy); flats and setbacks as FAA-H-8083-31 lays out a
-// channel (the example read in a stored copy).
+// A bend turns the sheet by A. Its allowance is the arc of what neither stretches nor shrinks, A (R + K t); its
+// setback, from where the outer faces would meet to where the bend begins, (R + t) tan(A/2). A flange is measured to
+// where the outer faces meet; flat_i = flange_i - the setbacks at its ends; the strip is all flats and allowances. A
+// deduction, measured on a trial bend, is what two flanges are longer than their flat: 2 setback - allowance. Symbols:
+// m, rad; R inside radius, t thickness, K share of the thickness from the inside. Range: A above 0 and below 180 deg, K
+// 0.3 to 0.5. Sources: geometry; K = 0.0078/(pi/180) of the allowance (0.0173 R + 0.0078 t) a degree of the US Navy's
+// text on aircraft structural work (read in a stored copy); flats and setbacks as FAA-H-8083-31 lays out a channel (the
+// example read in a stored copy).
 #include <span>
 #include <vector>
 

@@ -140,15 +140,16 @@ std::vector<std::string> needs(const Build& build) {
 
 }  // namespace
 
-const Solver cut_list{.key = "cut-list",
-                      .title = "tubes cut from the sticks on hand",
-                      .judged_by = "tubes.sticks",
-                      .formula =
-                          "of all ways to cut the tubes of one material, outside and wall from their sticks, each cut "
-                          "taking its width: the least length of sticks opened, then the fewest sticks; tried by branch "
-                          "and bound to the end, or said where that was too much",
-                      .source = "the cutting-stock problem, any text on operations research",
-                      .solve = solve,
-                      .needs = needs};
+const Solver cut_list{
+    .key = "cut-list",
+    .title = "tubes cut from the sticks on hand",
+    .judged_by = "tubes.sticks",
+    .formula =
+        "of all ways to cut the tubes of one material, outside and wall from their sticks, each cut "
+        "taking its width: the least length of sticks opened, then the fewest sticks; tried by branch "
+        "and bound to the end, or said where that was too much",
+    .source = "the cutting-stock problem, any text on operations research",
+    .solve = solve,
+    .needs = needs};
 
 }  // namespace sw

@@ -17,7 +17,8 @@ void strip(const BracketModel& b, ByLine& out) {
                         in_inches(b.flanges_m[i] - flat.flats_m[i]) + "; a longer flange or a tighter bend");
   std::string says = b.place + ": a strip of " + in_inches(flat.length_m);
   for (std::size_t i = 0; i < flat.bend_lines_m.size(); ++i) {
-    says += std::string(i ? " and " : ", bent ") + in_degrees(b.angles_rad[i]) + " at " + in_inches(flat.bend_lines_m[i]);
+    says +=
+        std::string(i ? " and " : ", bent ") + in_degrees(b.angles_rad[i]) + " at " + in_inches(flat.bend_lines_m[i]);
     out.because(b.place + ", middle of the bend after " + b.flanges[i] + ", from the first edge", flat.bend_lines_m[i],
                 kind::length, "in");
   }
@@ -27,9 +28,9 @@ void strip(const BracketModel& b, ByLine& out) {
   for (auto& h : b.holes) {
     if (!h.flange || !h.missing.empty()) continue;
     const std::size_t i = *h.flange;
-    const double before =
-        i == 0 ? 0 : physics::bend_setback_of_sheet_m(b.radius_m, b.thickness_m, b.angles_rad[i - 1]);
-    out.because(h.place + ", its middle from the first edge", flat.starts_m[i] + h.along_m - before, kind::length, "in");
+    const double before = i == 0 ? 0 : physics::bend_setback_of_sheet_m(b.radius_m, b.thickness_m, b.angles_rad[i - 1]);
+    out.because(h.place + ", its middle from the first edge", flat.starts_m[i] + h.along_m - before, kind::length,
+                "in");
   }
   out.set({b.path + ".flat_length", flat.length_m});
   out.add(says + ".");

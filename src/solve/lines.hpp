@@ -1,5 +1,6 @@
 #pragma once
-// What the solvers of tubes and brackets share: the caution of the lines they speak of, and a list of what was not done.
+// What the solvers of tubes and brackets share: the caution of the lines they speak of, and a list of what was not
+// done.
 #include <algorithm>
 
 #include "quantity/print.hpp"

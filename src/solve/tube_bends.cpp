@@ -108,7 +108,8 @@ const Solver tube_bends{
         "straights, bends and turns from the points; each bend drawn to its angle over what a bend keeps: by a trial "
         "bend, else 1 - M R/(E I) of the round section; cut length is straights, arcs and what the flares take. Marks "
         "are where bends begin, counted along the cut tube from its start; turns are right-handed, looking along it",
-    .source = "geometry; elastic recovery after plastic bending, any text on metal forming; a trial bend goes before it",
+    .source =
+        "geometry; elastic recovery after plastic bending, any text on metal forming; a trial bend goes before it",
     .solve = solve,
     .needs = needs};
 

@@ -82,9 +82,10 @@ void bolt(const BoltIn& in, BoltOut& out, Remarks& say) {
   out.preload_stress = PressureDifference{preload / area};
   if (strength && preload > out.proof_load->si)
     say.outside("the preload lies above the proof load: the bolt stretches");
-  const auto torque = in.thread_friction
-                          ? physics::torque_by_friction_n_m(thread, *in.thread_friction, *in.head_friction, preload)
-                          : physics::torque_by_factor_n_m(thread, in.nut_factor.value_or(physics::dry_nut_factor), preload);
+  const auto torque =
+      in.thread_friction
+          ? physics::torque_by_friction_n_m(thread, *in.thread_friction, *in.head_friction, preload)
+          : physics::torque_by_factor_n_m(thread, in.nut_factor.value_or(physics::dry_nut_factor), preload);
   out.torque = Torque{torque.value};
   if (!in.thread_friction && !in.nut_factor)
     say.note(

@@ -74,6 +74,18 @@ TEST(Cutting, TimberOfATextbook) {
   EXPECT_EQ(plan->opened.size(), 19u);
 }
 
+// Worked in a public forum of calculator users (read in a stored copy): of 10 ft boards two pieces of 3 ft, one of 8 and
+// three of 4 take three, and 4 ft are left.
+TEST(Cutting, BoardsOfAForumExample) {
+  const std::vector<double> pieces{3, 3, 8, 4, 4, 4};
+  const std::vector<StickKind> boards{{10, 9}};
+  bool gave_up = true;
+  const auto plan = cut_plan(pieces, boards, 0, gave_up);
+  ASSERT_TRUE(plan && plan->proved);
+  EXPECT_EQ(plan->opened.size(), 3u);
+  EXPECT_NEAR(plan->opened_length - 26, 4, 1e-12);
+}
+
 TEST(Cutting, TheSawTakesItsShare) {
   const std::vector<double> halves(2, 5.0);
   const std::vector<StickKind> one{{10, 1}};

@@ -67,7 +67,7 @@ TEST(TubeStrength, TUB_20_BoreAfterBending) {
 
 // US MIL-H-8891A, table II (stored copy): 16, 18, 20, 23, 25 1/2, 27 1/2 and 30 in of steel from 1/4 to 1 in.
 TEST(TubeStrength, SpansBetweenClips) {
-  const double published[][2] = {{0.25, 16},  {0.3125, 18},  {0.375, 20}, {0.5, 23},
+  const double published[][2] = {{0.25, 16},    {0.3125, 18}, {0.375, 20}, {0.5, 23},
                                  {0.625, 25.5}, {0.75, 27.5}, {1, 30}};
   for (auto& [od, span] : published) {
     EXPECT_NEAR(*longest_span_m(od * in, TubeMetal::steel) / in, span, 1e-12) << od;

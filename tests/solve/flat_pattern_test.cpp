@@ -11,14 +11,16 @@ Solution solved(const std::string& change) {
   return flat_pattern.solve(b, *duties_of(b, from_disk()));
 }
 std::string bracket(const char* web = "2 in") {
-  return std::string("[tubes.bracket.b]\nthickness = \"0.04 in\"\nradius = \"0.16 in\"\n[tubes.bracket.b.flange.foot]\n"
-                     "length = \"1 in\"\n[tubes.bracket.b.flange.web]\nlength = \"") +
+  return std::string(
+             "[tubes.bracket.b]\nthickness = \"0.04 in\"\nradius = \"0.16 in\"\n[tubes.bracket.b.flange.foot]\n"
+             "length = \"1 in\"\n[tubes.bracket.b.flange.web]\nlength = \"") +
          web + "\"\n[tubes.bracket.b.flange.lip]\nlength = \"1 in\"\n";
 }
 
 // The channel of FAA-H-8083-31 (flats of 0.8, 1.6 and 0.8 in) with the Navy text's allowance, 0.277 in a bend.
 TEST(SolveFlatPattern, ChannelOfTheHandbook) {
-  const Solution s = solved(bracket() + "[tubes.bracket.b.hole.h]\nflange = \"web\"\nalong = \"1 in\"\ndiameter = \"0.2 in\"\n");
+  const Solution s =
+      solved(bracket() + "[tubes.bracket.b.hole.h]\nflange = \"web\"\nalong = \"1 in\"\ndiameter = \"0.2 in\"\n");
   ASSERT_TRUE(s.solved()) << s.trouble;
   ASSERT_EQ(s.settings.size(), 1u);
   EXPECT_EQ(s.settings[0].path, "tubes.bracket.b.flat_length");

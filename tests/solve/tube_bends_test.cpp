@@ -42,7 +42,8 @@ TEST(SolveTubeBends, SaysWhatTheDieCannotDoAndWhatWould) {
 }
 
 TEST(SolveTubeBends, OneThatCannotBeBentKeepsNoOtherBack) {
-  const Solution s = solved(bent_line("", 3) + "[tubes.tube.b]\noutside = \"0.25 in\"\nwall = \"0.035 in\"\nbend_radius = \"1 in\"\n"
+  const Solution s = solved(bent_line("", 3) +
+                            "[tubes.tube.b]\noutside = \"0.25 in\"\nwall = \"0.035 in\"\nbend_radius = \"1 in\"\n"
                             "carries = \"brake fluid\"\n" +
                             point("b", "p", 0, 0, 20) + point("b", "q", 8, 0, 20) + point("b", "r", 8, 9, 20));
   EXPECT_TRUE(s.solved());

@@ -68,8 +68,7 @@ void judge_bracket_hole(const void* model, const Evidenced&, Verdicts& out) {
           return physics::bend_setback_of_sheet_m(b.radius_m, b.thickness_m, b.angles_rad[bend]);
         };
         const double before = i > 0 ? h.along_m - setback(i - 1) - h.radius_m : HUGE_VAL;
-        const double after =
-            i < b.angles_rad.size() ? b.flanges_m[i] - h.along_m - setback(i) - h.radius_m : HUGE_VAL;
+        const double after = i < b.angles_rad.size() ? b.flanges_m[i] - h.along_m - setback(i) - h.radius_m : HUGE_VAL;
         const double nearest = std::min(before, after);
         if (nearest == HUGE_VAL) continue;  // nothing is bent beside it
         v.predicted = nearest;

@@ -86,8 +86,8 @@ void judge_apart(const void* model, const Evidenced&, Verdicts& out) {
                 .fix_hint = "points moved apart, or both held by one clip and named `beside` each other"};
       add(v.missing, lacking(b));
       if (v.missing.empty()) {
-        v.predicted = physics::chain_distance_m(a.shape.centre_line, b.shape.centre_line) -
-                      (*a.outside_m + *b.outside_m) / 2;
+        v.predicted =
+            physics::chain_distance_m(a.shape.centre_line, b.shape.centre_line) - (*a.outside_m + *b.outside_m) / 2;
         v.low = apart_m;
       }
       out.push_back(std::move(v));

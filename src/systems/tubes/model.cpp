@@ -100,7 +100,8 @@ void on_die(const Input& in, const Tube& tube, TubeModel& t, Resolver& r) {
 
 void spring_by_law(TubeModel& t) {
   if (!t.springback.how.empty()) return;
-  t.springback.how = t.yield_pa && t.tensile_pa ? "law, by yield and tensile stress" : "law, by the material's usual stress";
+  t.springback.how =
+      t.yield_pa && t.tensile_pa ? "law, by yield and tensile stress" : "law, by the material's usual stress";
   const auto need = [&](const std::optional<double>& figure, const std::string& path) {
     if (!figure) t.springback.missing.push_back(path);
   };
@@ -139,8 +140,7 @@ void draw(const Tube& tube, TubeModel& t, Resolver& r) {
   for (auto& [name, c] : tube.point) {
     const auto at = [&](const std::optional<Length>& member) { return needed(member, shape.missing, r); };
     points.push_back({at(c.x), at(c.y), at(c.z)});
-    t.corners.push_back(
-        {name, group_of(r.path_of(&c.x)), given(c.mark), given(c.setting), given(c.turn)});
+    t.corners.push_back({name, group_of(r.path_of(&c.x)), given(c.mark), given(c.setting), given(c.turn)});
   }
   if (points.size() > 2 && !t.bend_m) shape.missing.push_back(t.bend_path);
   if (!shape.missing.empty()) return;

@@ -74,8 +74,7 @@ std::vector<HotModel> hot_parts(const Input& in, Resolver& r) {
 std::vector<StockModel> sticks(const Input& in, Resolver& r) {
   std::vector<StockModel> all;
   for (auto& [name, stock] : in.stock) {
-    StockModel s{
-        .name = name, .material = stock.material.value_or(Material::steel), .count = stock.count.value_or(1)};
+    StockModel s{.name = name, .material = stock.material.value_or(Material::steel), .count = stock.count.value_or(1)};
     s.outside_m = needed(stock.outside, s.missing, r);
     s.wall_m = needed(stock.wall, s.missing, r);
     s.length_m = needed(stock.length, s.missing, r);

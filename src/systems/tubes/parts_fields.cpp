@@ -124,13 +124,16 @@ constexpr FieldInfo hole_table[] = {
         .in("in")
         .from(0, 60)
         .spread(Source::measured, {.absolute = 0.02})
-        .says("Its middle from where the flange begins: the free edge of the first, the outer face before it of others."),
+        .says(
+            "Its middle from where the flange begins: the free edge of the first, the outer face before it of others."),
     quantity<&Hole::diameter>("diameter", "diameter", kind::length).in("in").above(0, 10).says("Of the hole."),
 };
 static_assert(std::size(hole_table) == member_count<Hole>());
 
 constexpr FieldInfo bracket_table[] = {
-    choice<&Bracket::material>("material", "sheet", sheet_names).or_else(0, Source::chosen).says("What it is bent from."),
+    choice<&Bracket::material>("material", "sheet", sheet_names)
+        .or_else(0, Source::chosen)
+        .says("What it is bent from."),
     quantity<&Bracket::thickness>("thickness", "thickness", kind::length)
         .in("in")
         .above(0.01, 0.5)
@@ -146,8 +149,9 @@ constexpr FieldInfo bracket_table[] = {
         .in("in")
         .from(-1, 2)
         .spread(Source::measured, {.absolute = 0.01})
-        .says("What the two flanges of a right-angled trial bend of this sheet and radius are longer, outside, than the "
-              "flat was; without it the neutral line at 0.45 of the thickness.")
+        .says(
+            "What the two flanges of a right-angled trial bend of this sheet and radius are longer, outside, than the "
+            "flat was; without it the neutral line at 0.45 of the thickness.")
         .after("US Navy, aircraft structural work: 0.0173 R + 0.0078 t a degree"),
     list<&Bracket::flange>("flange", "flanges").says("Its flanges in order from one free edge to the other."),
     list<&Bracket::hole>("hole", "holes").says("Its holes."),

@@ -40,8 +40,9 @@ constexpr auto most = RequirementKind::most, least = RequirementKind::least;
 constexpr auto harm = Hazard::harm, damage = Hazard::damage, nuisance = Hazard::nuisance;
 constexpr auto brakes_fail = Caution::braking_loss, fuel_burns = Caution::fuel_fire, nobody = Caution::none;
 
-constexpr Words heat{"common practice: bare 3 in for brake fluid and fuel, 2 in for vacuum, 1 in else; 1 in behind a shield",
-                     "least distance of the bent centre line to the hot part's middle, less both radii"};
+constexpr Words heat{
+    "common practice: bare 3 in for brake fluid and fuel, 2 in for vacuum, 1 in else; 1 in behind a shield",
+    "least distance of the bent centre line to the hot part's middle, less both radii"};
 constexpr Words apart{"common practice: 1/4 in between tubes that share no clip",
                       "least distance of the bent centre lines, less both radii"};
 constexpr Words burst{"SAE J1065 rates tube at a quarter of its burst pressure (from memory)",
@@ -53,22 +54,25 @@ constexpr Words hose_slack{"FAA AC 43.13-1B, chapter 9 (from memory): 5 to 8 % o
 
 constexpr Requirement all[] = {
     rule_of("tubes.seat", "flare and seat of one kind", harm, brakes_fail,
-         {"SAE J512 and J514 (from memory): 45 deg and 37 deg seats are not made for each other",
-          "kind of the flare against kind of the seat"},
-         judge_seat),
-    rule_of("tubes.nut", "nut for its flare", harm, brakes_fail, {shop_rule, "kind of the nut against kind of the flare"}, judge_nut),
+            {"SAE J512 and J514 (from memory): 45 deg and 37 deg seats are not made for each other",
+             "kind of the flare against kind of the seat"},
+            judge_seat),
+    rule_of("tubes.nut", "nut for its flare", harm, brakes_fail,
+            {shop_rule, "kind of the nut against kind of the flare"}, judge_nut),
     figure("tubes.flare-shear", "flare under a nut of another kind", most, harm, brakes_fail, kind::stress, "ksi",
            {"0.577 of the yield stress (von Mises)",
             "torque / (nut factor of dry threads x thread) over the wall under the ring it presses"},
            judge_shear),
     figure("tubes.flare-strain", "flare that does not crack", most, harm, brakes_fail, kind::number, "%",
            {"common practice: 0.8 of the elongation", "ln(flare over tube)"}, judge_flare),
-    rule_of("tubes.flared-once", "one attempt an end", harm, brakes_fail, {shop_rule, "times it was flared"}, judge_attempts),
-    figure("tubes.bend", "bend that stays round", least, nuisance, fuel_burns, kind::number, "",
-           {"FAA AC 43.13-1B, chapter 9, table of tube data, for steel and aluminium of its sizes (from memory); common "
-            "practice: three diameters for all other",
-            "radius to the centre line over outside diameter"},
-           judge_bend),
+    rule_of("tubes.flared-once", "one attempt an end", harm, brakes_fail, {shop_rule, "times it was flared"},
+            judge_attempts),
+    figure(
+        "tubes.bend", "bend that stays round", least, nuisance, fuel_burns, kind::number, "",
+        {"FAA AC 43.13-1B, chapter 9, table of tube data, for steel and aluminium of its sizes (from memory); common "
+         "practice: three diameters for all other",
+         "radius to the centre line over outside diameter"},
+        judge_bend),
     figure("tubes.thinning", "wall left in a bend", least, damage, fuel_burns, kind::number, "%",
            {"ASME B31.1, table 102.4.5: no more than 1.25 times the wall wanted is asked for before bending",
             "1/(1 + outside/(2 radius)): what the outer side is stretched it thins by"},
@@ -91,7 +95,7 @@ constexpr Requirement all[] = {
            {"common practice: 1 deg a bend", "setting x what a bend keeps, against the angle between the straights"},
            judge_card_angle),
     rule_of("tubes.cut-length", "cut to the length it needs", nuisance, nobody,
-           {"common practice: 1/16 in", "straights, arcs and what both flares take"}, judge_cut_length),
+            {"common practice: 1/16 in", "straights, arcs and what both flares take"}, judge_cut_length),
     figure("tubes.sticks", "sticks long enough for what is cut from them", least, nuisance, nobody, kind::length, "in",
            {"tubes.stock.NAME.length", "stick, less its pieces and the cuts between them"}, judge_sticks),
     figure("tubes.brake-heat", "brake line clear of hot parts", least, harm, brakes_fail, kind::length, "in", heat,
@@ -100,8 +104,8 @@ constexpr Requirement all[] = {
            judge_heat<Concern::fuel>),
     figure("tubes.heat", "line clear of hot parts", least, damage, nobody, kind::length, "in", heat,
            judge_heat<Concern::other>),
-    figure("tubes.brake-apart", "brake line clear of other tubes", least, damage, brakes_fail, kind::length, "in", apart,
-           judge_apart<Concern::brakes>),
+    figure("tubes.brake-apart", "brake line clear of other tubes", least, damage, brakes_fail, kind::length, "in",
+           apart, judge_apart<Concern::brakes>),
     figure("tubes.fuel-apart", "fuel line clear of other tubes", least, damage, fuel_burns, kind::length, "in", apart,
            judge_apart<Concern::fuel>),
     figure("tubes.apart", "lines clear of one another", least, nuisance, nobody, kind::length, "in", apart,
@@ -112,8 +116,8 @@ constexpr Requirement all[] = {
            hose_bend, judge_hose_bend<Concern::fuel>),
     figure("tubes.hose-bend", "hose not bent too tightly", least, damage, nobody, kind::length, "in", hose_bend,
            judge_hose_bend<Concern::other>),
-    figure("tubes.brake-hose-slack", "hose whose use nobody said is long enough", least, harm, brakes_fail, kind::number, "%",
-           hose_slack, judge_hose_slack<Concern::brakes>),
+    figure("tubes.brake-hose-slack", "hose whose use nobody said is long enough", least, harm, brakes_fail,
+           kind::number, "%", hose_slack, judge_hose_slack<Concern::brakes>),
     figure("tubes.fuel-hose-slack", "fuel hose long enough", least, harm, fuel_burns, kind::number, "%", hose_slack,
            judge_hose_slack<Concern::fuel>),
     figure("tubes.hose-slack", "hose long enough", least, damage, nobody, kind::number, "%", hose_slack,
@@ -123,15 +127,16 @@ constexpr Requirement all[] = {
             "inside radius over thickness"},
            judge_bracket_bend),
     figure("tubes.bracket-flange", "flange the brake can hold", least, nuisance, nobody, kind::length, "in",
-           {"common practice: two thicknesses of flat", "flange outside, less (radius + thickness) tan(bend/2) at each end"},
+           {"common practice: two thicknesses of flat",
+            "flange outside, less (radius + thickness) tan(bend/2) at each end"},
            judge_bracket_flange),
     figure("tubes.bracket-hole", "hole clear of a bend", least, nuisance, nobody, kind::length, "in",
            {"common practice: two thicknesses from its edge to where the bend begins",
             "hole's edge to the nearer end of its flange's flat"},
            judge_bracket_hole),
     rule_of("tubes.flat-length", "strip cut to the length it needs", nuisance, nobody,
-           {"common practice: 1/32 in", "flats and bend allowances, angle x (radius + k x thickness)"},
-           judge_flat_length),
+            {"common practice: 1/32 in", "flats and bend allowances, angle x (radius + k x thickness)"},
+            judge_flat_length),
 };
 
 }  // namespace

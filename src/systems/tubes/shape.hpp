@@ -1,5 +1,6 @@
 #pragma once
-// A tube's shape and its bend card, a bracket's flat, by figures alone: read by the model, the requirements and the solvers.
+// A tube's shape and its bend card, a bracket's flat, by figures alone: read by the model, the requirements and the
+// solvers.
 #include "physics/sheet_bend.hpp"
 #include "physics/tube_strength.hpp"
 #include "systems/tubes/tubes.hpp"

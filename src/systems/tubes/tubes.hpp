@@ -15,8 +15,8 @@ inline constexpr std::string_view material_names[] = {"steel", "nickel-copper", 
 enum class Form : std::uint8_t { single_37, double_45, bubble };
 inline constexpr std::string_view form_names[] = {"37 deg", "45 deg double", "bubble"};
 enum class Carries : std::uint8_t { brake_fluid, fuel, fuel_vapour, vacuum, oil, transmission_fluid, coolant };
-inline constexpr std::string_view carries_names[] = {"brake fluid", "fuel",               "fuel vapour", "vacuum",
-                                                     "oil",         "transmission fluid", "coolant"};
+inline constexpr std::string_view carries_names[] = {"brake fluid",        "fuel",   "fuel vapour", "vacuum", "oil",
+                                                     "transmission fluid", "coolant"};
 enum class Sheet : std::uint8_t { steel, stainless, soft_aluminium, hard_aluminium };
 inline constexpr std::string_view sheet_names[] = {"mild steel", "annealed stainless", "soft aluminium",
                                                    "hard aluminium"};

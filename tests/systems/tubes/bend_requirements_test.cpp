@@ -5,7 +5,8 @@ using namespace sw::rig;
 
 namespace {
 
-const std::string stainless = "[tubes.tube.a]\nmaterial = \"annealed stainless\"\noutside = \"0.375 in\"\nwall = \"0.035 in\"\n";
+const std::string stainless =
+    "[tubes.tube.a]\nmaterial = \"annealed stainless\"\noutside = \"0.375 in\"\nwall = \"0.035 in\"\n";
 
 // 0.75/0.375 = 2 diameters; AC 43.13-1B asks 1 5/16 in, 3.5 diameters, of steel.
 TEST(TubesBends, RadiusByTheTable) {
@@ -18,8 +19,8 @@ TEST(TubesBends, RadiusByTheTable) {
 
 // 1/(1 + 1/(2 x 3)) = 0.857 of the wall at three diameters, 0.75 at one and a half.
 TEST(TubesBends, WallLeft) {
-  EXPECT_NEAR(still(stainless + "bend_radius = \"1.125 in\"\n").one("tubes.thinning").verdict.predicted.value(), 6.0 / 7,
-              1e-9);
+  EXPECT_NEAR(still(stainless + "bend_radius = \"1.125 in\"\n").one("tubes.thinning").verdict.predicted.value(),
+              6.0 / 7, 1e-9);
   EXPECT_LT(still(stainless + "bend_radius = \"0.5625 in\"\n").one("tubes.thinning").margin().value(), 0);
 }
 
@@ -32,7 +33,8 @@ TEST(TubesBends, StraightsForTheDieAndTheEnds) {
   EXPECT_GT(j.one("tubes.straight", {}, "a q to r").margin().value(), 0);
   EXPECT_LT(still(bent_line("", 3)).one("tubes.straight", {}, "a q to r").margin().value(), 0);
   // A tube of 1.5 in has no room for two ends of 1 in.
-  const Judging stub = still("[tubes.tube.a]\noutside = \"0.25 in\"\n" + point("a", "p", 0, 0, 0) + point("a", "q", 1.5, 0, 0));
+  const Judging stub =
+      still("[tubes.tube.a]\noutside = \"0.25 in\"\n" + point("a", "p", 0, 0, 0) + point("a", "q", 1.5, 0, 0));
   EXPECT_LT(stub.one("tubes.straight", {}, "a p to q").margin().value(), 0);
 }
 
@@ -65,8 +67,8 @@ TEST(TubesBends, ClipsNearEnough) {
   EXPECT_NEAR(one.one("tubes.clips").verdict.high.value() / inch, 16, 1e-9);
   EXPECT_GT(one.one("tubes.clips").margin().value(), 0);
   EXPECT_LT(still(bent_line("clips = 0\n")).one("tubes.clips").margin().value(), 0);
-  EXPECT_LT(still("[tubes.tube.a]\noutside = \"0.25 in\"\nunsupported = \"20 in\"\n").one("tubes.clips").margin().value(),
-            0);
+  EXPECT_LT(
+      still("[tubes.tube.a]\noutside = \"0.25 in\"\nunsupported = \"20 in\"\n").one("tubes.clips").margin().value(), 0);
   EXPECT_EQ(still("[tubes.tube.a]\noutside = \"0.25 in\"\nclips = 2\n").one("tubes.clips").verdict.missing,
             (std::vector<std::string>{"tubes.tube.a.point"}));
 }

@@ -33,9 +33,11 @@ TEST(TubesBrackets, FlangesTheBrakeCanHold) {
 
 // 0.35 - 0.2 - 0.1 = 0.05 in from the hole's edge to the bend, where 0.08 are wanted.
 TEST(TubesBrackets, HolesClearOfBends) {
-  EXPECT_NEAR(still(bracket() + hole("0.35 in")).one("tubes.bracket-hole").verdict.predicted.value() / inch, 0.05, 1e-9);
+  EXPECT_NEAR(still(bracket() + hole("0.35 in")).one("tubes.bracket-hole").verdict.predicted.value() / inch, 0.05,
+              1e-9);
   EXPECT_LT(still(bracket() + hole("0.35 in")).one("tubes.bracket-hole").margin().value(), 0);
-  EXPECT_NEAR(still(bracket() + hole("1.65 in")).one("tubes.bracket-hole").verdict.predicted.value() / inch, 0.05, 1e-9);
+  EXPECT_NEAR(still(bracket() + hole("1.65 in")).one("tubes.bracket-hole").verdict.predicted.value() / inch, 0.05,
+              1e-9);
   EXPECT_GT(still(bracket() + hole("1 in")).one("tubes.bracket-hole").margin().value(), 0);
 }
 

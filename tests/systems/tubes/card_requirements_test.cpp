@@ -29,8 +29,11 @@ TEST(TubesCard, ACutOfAnotherShapeIsFound) {
 // 40 and 31 in with a cut of 0.1 in between them: 71.1 of 72 in; 33 in more do not go.
 TEST(TubesCard, SticksHoldWhatIsCutFromThem) {
   const auto car = [](const char* second, const char* metal = "steel") {
-    return "[tubes]\nkerf = \"0.1 in\"\n[tubes.stock.s]\noutside = \"0.25 in\"\nwall = \"0.035 in\"\nlength = \"6 ft\"\n"
-           "material = \"" + std::string(metal) + "\"\n"
+    return "[tubes]\nkerf = \"0.1 in\"\n[tubes.stock.s]\noutside = \"0.25 in\"\nwall = \"0.035 in\"\nlength = \"6 "
+           "ft\"\n"
+           "material = \"" +
+           std::string(metal) +
+           "\"\n"
            "[tubes.tube.a]\ncut_length = \"40 in\"\nstick = \"s 1\"\n[tubes.tube.b]\ncut_length = \"" +
            second + "\"\nstick = \"s 1\"\n";
   };

@@ -8,7 +8,8 @@ namespace {
 /// A round bar of 1 in radius along y, `above` the first straight of the line.
 std::string header(double above, const std::string& more = "") {
   const std::string z = "\"" + std::to_string(above) + " in\"\n";
-  return "[tubes.hot.header]\nradius = \"1 in\"\n" + more + "[tubes.hot.header.from]\nx = \"4 in\"\ny = \"-5 in\"\nz = " + z +
+  return "[tubes.hot.header]\nradius = \"1 in\"\n" + more +
+         "[tubes.hot.header.from]\nx = \"4 in\"\ny = \"-5 in\"\nz = " + z +
          "[tubes.hot.header.to]\nx = \"4 in\"\ny = \"5 in\"\nz = " + z;
 }
 const std::string fuel = "carries = \"fuel\"\n", brake = "carries = \"brake fluid\"\n", oil = "carries = \"oil\"\n";
@@ -35,7 +36,8 @@ TEST(TubesClear, WhatItCarriesDecidesHarmAndIsAskedFor) {
 // drawn out to the corner.
 TEST(TubesClear, ABendIsNearerThanItsCorner) {
   const std::string at = "x = \"9.24244 in\"\ny = \"0.75756 in\"\nz = \"0 in\"\n";
-  const std::string lump = "[tubes.hot.lump]\nradius = \"0.1 in\"\n[tubes.hot.lump.from]\n" + at + "[tubes.hot.lump.to]\n" + at;
+  const std::string lump =
+      "[tubes.hot.lump]\nradius = \"0.1 in\"\n[tubes.hot.lump.from]\n" + at + "[tubes.hot.lump.to]\n" + at;
   const double middles = still(bent_line(oil) + lump).one("tubes.heat").verdict.predicted.value() / inch + 0.1 + 0.125;
   EXPECT_NEAR(middles, 10.0 / 9 - 0.5, 0.002);
 }

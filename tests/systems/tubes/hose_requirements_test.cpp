@@ -6,11 +6,13 @@ using namespace sw::rig;
 namespace {
 
 const std::string hose = "[tubes.hose.h]\nlength = \"20 in\"\nbend_radius = \"4 in\"\n";
-const std::string ways = "[tubes.hose.h.position.ride]\npath = \"17 in\"\n[tubes.hose.h.position.rolled]\npath = \"19.5 in\"\n";
+const std::string ways =
+    "[tubes.hose.h.position.ride]\npath = \"17 in\"\n[tubes.hose.h.position.rolled]\npath = \"19.5 in\"\n";
 
 TEST(TubesHoses, BendByItsMakersRadius) {
   EXPECT_LT(still(hose + "least_radius = \"5 in\"\ncarries = \"oil\"\n").one("tubes.hose-bend").margin().value(), 0);
-  EXPECT_GT(still(hose + "least_radius = \"3 in\"\ncarries = \"fuel\"\n").one("tubes.fuel-hose-bend").margin().value(), 0);
+  EXPECT_GT(still(hose + "least_radius = \"3 in\"\ncarries = \"fuel\"\n").one("tubes.fuel-hose-bend").margin().value(),
+            0);
   EXPECT_EQ(still(hose + "carries = \"brake fluid\"\n").one("tubes.brake-hose-bend").verdict.missing,
             (std::vector<std::string>{"tubes.hose.h.least_radius"}));
 }

@@ -22,7 +22,6 @@ TEST(TubesModel, FiguresThatCannotBe) {
   EXPECT_EQ(flare.faults().all()[0].path, "tubes.tube.a.end.flared_to");
 }
 
-
 std::string fault_of(const std::string& change) {
   const Car car(faulty_car(change));
   return car.faults().any_fault() ? car.faults().all()[0].path : "";

@@ -8,7 +8,8 @@ using namespace sw::rig;
 namespace {
 
 const std::string channel =
-    "[tubes.bracket.b]\nthickness = \"0.04 in\"\nradius = \"0.16 in\"\n[tubes.bracket.b.flange.one]\nlength = \"1 in\"\n"
+    "[tubes.bracket.b]\nthickness = \"0.04 in\"\nradius = \"0.16 in\"\n[tubes.bracket.b.flange.one]\nlength = \"1 "
+    "in\"\n"
     "[tubes.bracket.b.flange.two]\nlength = \"2 in\"\n";
 
 std::string fault_of(const std::string& change) {
@@ -33,15 +34,17 @@ TEST(TubesParts, ATrialBendTellsTheNeutralLine) {
 }
 
 TEST(TubesParts, FiguresThatCannotBe) {
-  EXPECT_EQ(fault_of(channel + "[tubes.bracket.b.hole.h]\nflange = \"three\"\nalong = \"1 in\"\ndiameter = \"0.2 in\"\n"),
-            "tubes.bracket.b.hole.h.flange");
+  EXPECT_EQ(
+      fault_of(channel + "[tubes.bracket.b.hole.h]\nflange = \"three\"\nalong = \"1 in\"\ndiameter = \"0.2 in\"\n"),
+      "tubes.bracket.b.hole.h.flange");
   EXPECT_EQ(fault_of("[tubes.hose.h]\ncarries = \"brake fluid\"\n[tubes.hose.h.position.lock]\npath = \"12 in\"\n"),
             "tubes.hose.h.carries");
 }
 
 TEST(TubesParts, WhatAnEntryLacksStaysWithIt) {
-  const auto m = lines_of("[tubes.hot.h]\nradius = \"1 in\"\n[tubes.hot.h.from]\nx = \"1 in\"\ny = \"1 in\"\n"
-                          "[tubes.stock.s]\noutside = \"0.25 in\"\nlength = \"6 ft\"\n");
+  const auto m = lines_of(
+      "[tubes.hot.h]\nradius = \"1 in\"\n[tubes.hot.h.from]\nx = \"1 in\"\ny = \"1 in\"\n"
+      "[tubes.stock.s]\noutside = \"0.25 in\"\nlength = \"6 ft\"\n");
   EXPECT_EQ(m.hot.at(0).missing.size(), 4u);
   EXPECT_EQ(m.stock.at(0).missing, (std::vector<std::string>{"tubes.stock.s.wall"}));
   EXPECT_EQ(tubes::group_of("a.b.c"), "a.b");

@@ -33,15 +33,17 @@ TEST(TubesShape, CutAndCardByHand) {
 
 // What a flare takes at the start moves every mark by it.
 TEST(TubesShape, FlaresAddToCutAndMarks) {
-  const auto bare = lines_of(bent_line()), flared = lines_of(bent_line() +
-                                                             "[tubes.tube.a.start]\nflare = \"37 deg\"\ntakes = \"0.1 in\"\n"
-                                                             "[tubes.tube.a.end]\nflare = \"37 deg\"\ntakes = \"0.3 in\"\n");
+  const auto bare = lines_of(bent_line()),
+             flared = lines_of(bent_line() +
+                               "[tubes.tube.a.start]\nflare = \"37 deg\"\ntakes = \"0.1 in\"\n"
+                               "[tubes.tube.a.end]\nflare = \"37 deg\"\ntakes = \"0.3 in\"\n");
   EXPECT_NEAR((*flared.tubes.at(0).to_cut_m() - *bare.tubes.at(0).to_cut_m()) / inch, 0.4, 1e-9);
   EXPECT_NEAR((tubes::card_of(flared.tubes.at(0))[1].mark_m - tubes::card_of(bare.tubes.at(0))[1].mark_m) / inch, 0.1,
               1e-9);
 }
 
-// The chords leave the corner out and keep to the arc: as long as the tube within a thousandth, and never at the corner.
+// The chords leave the corner out and keep to the arc: as long as the tube within a thousandth, and never at the
+// corner.
 TEST(TubesShape, CentreLineGoesRoundTheCorner) {
   const auto m = lines_of(bent_line());
   const auto& s = m.tubes.at(0).shape;
@@ -66,8 +68,10 @@ TEST(TubesShape, LeastRadiusByTheTableWhereItHasTheTube) {
 // Soft steel of 3/16 in on 3/4 in: one to three degrees in ninety (common practice); harder metal more.
 TEST(TubesShape, SpringbackByLawIsOfTheTradesSize) {
   const auto kept = [](const char* material, const char* more) {
-    const auto m = lines_of("[tubes.tube.a]\noutside = \"0.1875 in\"\nwall = \"0.028 in\"\nbend_radius = \"0.75 in\"\n"
-                            "material = \"" + std::string(material) + "\"\n" + more);
+    const auto m = lines_of(
+        "[tubes.tube.a]\noutside = \"0.1875 in\"\nwall = \"0.028 in\"\nbend_radius = \"0.75 in\"\n"
+        "material = \"" +
+        std::string(material) + "\"\n" + more);
     EXPECT_TRUE(m.tubes.at(0).springback.missing.empty());
     return m.tubes.at(0).springback.kept;
   };
