@@ -38,6 +38,8 @@ struct BoltStrength {
 /// Least strengths; empty where the standard has none for the size, or the grade is not one of that thread's system.
 std::optional<BoltStrength> bolt_strength(BoltGrade grade, const Thread& thread);
 
+/// Of dry, plain steel threads (common practice).
+inline constexpr double dry_nut_factor = 0.2;
 /// T = K F d. slope: d T / d preload.
 Slope torque_by_factor_n_m(const Thread& thread, double nut_factor, double preload_n);
 /// By the friction of thread and head. slope: d T / d preload. Not valid where the thread friction leaves no end to the

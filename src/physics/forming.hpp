@@ -7,8 +7,11 @@ double flare_strain(double tube_m, double flare_m);
 /// Strain of the outer fibre of a bend to the centre line: outside over twice the radius. Source: beam theory; walls
 /// thin against the radius.
 double bend_strain(double outside_m, double radius_m);
-/// Shear in the wall under a ring the nut presses: load over its edge, load = torque/(0.2 thread) (nut factor of dry
-/// threads, common practice). Pa.
+/// Wall left on the outer side of a bend to the centre line: wall/(1 + strain), what it is stretched it thins by. m.
+/// Source: constant volume, no strain round the tube. The bending allowances of ASME B31.1, table 102.4.5, are within
+/// 8 % of it from 3 to 6 diameters.
+double bent_wall_m(double outside_m, double wall_m, double radius_m);
+/// Shear in the wall under a ring the nut presses: load over its edge, load by the nut factor of dry threads. Pa.
 double ring_shear_pa(double torque_nm, double thread_m, double ring_m, double wall_m);
 
 }  // namespace sw::physics

@@ -25,6 +25,13 @@ constexpr BendRow bend_rows[] = {{1.0 / 8, 3.0 / 8, 0},
                                  {1 + 1.0 / 2, 5, 5 + 1.0 / 4},
                                  {2, 8, 7}};
 
+struct SpanRow {
+  double od, aluminium, steel;
+};
+constexpr SpanRow span_rows[] = {{1.0 / 8, 9.5, 11.5}, {3.0 / 16, 12, 14},  {1.0 / 4, 13.5, 16},
+                                 {5.0 / 16, 15, 18},   {3.0 / 8, 16.5, 20}, {1.0 / 2, 19, 23},
+                                 {5.0 / 8, 22, 25.5},  {3.0 / 4, 24, 27.5}, {1, 26.5, 30}};
+
 struct BoreRow {
   double od;
   struct {
@@ -61,6 +68,14 @@ std::optional<double> least_bend_radius_m(double od, TubeMetal metal) {
     if (const double radius = metal == TubeMetal::aluminium ? row.aluminium : row.steel; same(od, row.od) && radius > 0)
       return radius * inch;
   return std::nullopt;
+}
+
+std::optional<double> longest_span_m(double od, TubeMetal metal) {
+  std::optional<double> span;
+  for (auto& row : span_rows)
+    if (od > row.od * inch || same(od, row.od))
+      span = (metal == TubeMetal::aluminium ? row.aluminium : row.steel) * inch;
+  return span;
 }
 
 std::optional<double> least_bent_bore_m(double od, double wall, BentTube metal) {

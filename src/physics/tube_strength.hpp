@@ -27,6 +27,11 @@ enum class TubeMetal { aluminium, steel };
 /// not is not made up from its neighbours).
 std::optional<double> least_bend_radius_m(double od_m, TubeMetal metal);
 
+/// Longest a tube may run free between two clips, m, by the table's next size below; empty below 1/8 in. Steel: US
+/// MIL-H-8891A, table II (read in a stored copy, its 1/8 and 3/16 in from memory); aluminium: FAA AC 43.13-1B, table of
+/// distances between supports (from memory), whose steel is the same.
+std::optional<double> longest_span_m(double od_m, TubeMetal metal);
+
 enum class BentTube { aluminium_6061, stainless_eighth_hard, stainless_annealed };
 /// Least bore left at a bend, m, for the walls that table names; empty for any other.
 std::optional<double> least_bent_bore_m(double od_m, double wall_m, BentTube metal);

@@ -13,5 +13,8 @@ extern const Solver wires;          ///< sizes and fuses of every wire
 extern const Solver ground_points;  ///< where each load is grounded, and how thick the ground runs are
 extern const Solver sender_match;   ///< resistors between sender and gauge
 extern const Solver gauge_table;    ///< table to key into a cluster
+extern const Solver tube_bends;     ///< bend card and cut length of every tube
+extern const Solver cut_list;       ///< which tube is cut from which stick
+extern const Solver flat_pattern;   ///< strips that brackets are bent from
 
 }  // namespace sw

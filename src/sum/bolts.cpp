@@ -24,7 +24,6 @@ struct BoltOut {
   std::optional<Torque> torque;
 };
 constexpr std::string_view grades[] = {"2", "5", "8", "8.8", "10.9", "12.9"};
-constexpr double usual_nut_factor = 0.2;
 constexpr Argument bolt_in[] = {
     text<&BoltIn::thread>("thread", "thread, as 1/4-20 or M6x1"),
     may(choice<&BoltIn::grade>("grade", "SAE grade of an inch bolt, ISO class of a metric one", grades)),
@@ -83,9 +82,10 @@ void bolt(const BoltIn& in, BoltOut& out, Remarks& say) {
   out.preload_stress = PressureDifference{preload / area};
   if (strength && preload > out.proof_load->si)
     say.outside("the preload lies above the proof load: the bolt stretches");
-  const auto torque = in.thread_friction
-                          ? physics::torque_by_friction_n_m(thread, *in.thread_friction, *in.head_friction, preload)
-                          : physics::torque_by_factor_n_m(thread, in.nut_factor.value_or(usual_nut_factor), preload);
+  const auto torque =
+      in.thread_friction
+          ? physics::torque_by_friction_n_m(thread, *in.thread_friction, *in.head_friction, preload)
+          : physics::torque_by_factor_n_m(thread, in.nut_factor.value_or(physics::dry_nut_factor), preload);
   out.torque = Torque{torque.value};
   if (!in.thread_friction && !in.nut_factor)
     say.note(

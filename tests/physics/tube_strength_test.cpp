@@ -65,6 +65,19 @@ TEST(TubeStrength, TUB_20_BoreAfterBending) {
   EXPECT_FALSE(least_bent_bore_m(0.25 * in, 0.028 * in, BentTube::aluminium_6061));
 }
 
+// US MIL-H-8891A, table II (stored copy): 16, 18, 20, 23, 25 1/2, 27 1/2 and 30 in of steel from 1/4 to 1 in.
+TEST(TubeStrength, SpansBetweenClips) {
+  const double published[][2] = {{0.25, 16},    {0.3125, 18}, {0.375, 20}, {0.5, 23},
+                                 {0.625, 25.5}, {0.75, 27.5}, {1, 30}};
+  for (auto& [od, span] : published) {
+    EXPECT_NEAR(*longest_span_m(od * in, TubeMetal::steel) / in, span, 1e-12) << od;
+    EXPECT_LT(*longest_span_m(od * in, TubeMetal::aluminium) / in, span) << od;
+  }
+  EXPECT_NEAR(*longest_span_m(8e-3, TubeMetal::steel) / in, 18, 1e-12);  // 8 mm: by 5/16 in
+  EXPECT_NEAR(*longest_span_m(4.75e-3, TubeMetal::steel) / in, 14, 1e-12);
+  EXPECT_FALSE(longest_span_m(2e-3, TubeMetal::steel));
+}
+
 // TUB-22: the same text, proof pressure testing (stored copy): twice the working pressure above 50 psi.
 TEST(TubeStrength, TUB_22_ProofPressure) {
   EXPECT_DOUBLE_EQ(proof_over_working, 2);

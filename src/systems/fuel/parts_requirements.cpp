@@ -1,6 +1,7 @@
 // What fits what, and the rules of fire: hoses, ends, distances, cut-off, tank, filters.
 #include <algorithm>
 
+#include "model/keep_clear.hpp"
 #include "quantity/customary.hpp"
 #include "quantity/print.hpp"
 #include "systems/fuel/checks.hpp"
@@ -10,7 +11,6 @@ namespace {
 
 constexpr double charging_share = 1.07;  ///< volts of a charging bus over the rated ones of a pump (common practice)
 constexpr double year_s = 365.0 * 86400, oldest_s = 5 * year_s;
-constexpr double bare_m = 3 * inch_m, shielded_m = 1 * inch_m;
 constexpr double coarse_m = 60e-6;  ///< before a pump no finer than this (common practice: 70 to 100 um)
 constexpr double fine_m = 40e-6;  ///< injectors want at most this somewhere in the feed (common practice: 10 to 40 um)
 
@@ -117,8 +117,8 @@ void judge_distance(const void* model, const Evidenced&, std::vector<Verdict>& o
     Verdict v{.place = r.name, .fix_hint = "another way round, or a shield with an air gap; then 1 in is enough"};
     if (r.exhaust_m) {
       v.predicted = *r.exhaust_m;
-      v.low = r.shielded ? shielded_m : bare_m;
-      v.scale = bare_m;
+      v.low = r.shielded ? shielded_to_exhaust_m : bare_to_exhaust_m;
+      v.scale = bare_to_exhaust_m;
     } else {
       v.missing.push_back(r.exhaust_path);
     }

@@ -3,31 +3,10 @@
 namespace sw::steering {
 namespace {
 
-constexpr Spread by_tape{.absolute = 0.1};  ///< in
-
-template <auto X>
-consteval FieldInfo place(std::string_view key, std::string_view label, std::string_view sentence) {
-  return quantity<X>(key, label, kind::length)
-      .in("in")
-      .from(-120, 120)
-      .spread(Source::measured, by_tape)
-      .says(sentence);
-}
-
-constexpr std::string_view to_rear = "To the rear, by tape from the origin all points share.",
-                           to_right = "To the driver's right.", up = "Up.";
-
-constexpr FieldInfo point_table[] = {
-    place<&Point::x>("x", "to the rear", to_rear),
-    place<&Point::y>("y", "to the right", to_right),
-    place<&Point::z>("z", "up", up),
-};
-static_assert(std::size(point_table) == member_count<Point>());
-
 constexpr FieldInfo joint_table[] = {
-    place<&Joint::x>("x", "to the rear", to_rear),
-    place<&Joint::y>("y", "to the right", to_right),
-    place<&Joint::z>("z", "up", up),
+    point_x<&Joint::x>(),
+    point_y<&Joint::y>(),
+    point_z<&Joint::z>(),
     quantity<&Joint::angle>("angle", "angle", kind::angle)
         .decides_harm()
         .in("deg")
@@ -95,7 +74,6 @@ static_assert(std::size(table) == member_count<Input>());
 
 }  // namespace
 
-std::span<const FieldInfo> Point::fields() { return point_table; }
 std::span<const FieldInfo> Joint::fields() { return joint_table; }
 std::span<const FieldInfo> Slide::fields() { return slide_table; }
 std::span<const FieldInfo> Input::fields() { return table; }

@@ -1,16 +1,11 @@
 #pragma once
 // The steering shaft from column to box: its joints' angles and phases in space, what holds it, how far its sliding
 // part is engaged, and how far it can give way in a crash.
+#include "model/point.hpp"
 #include "model/system.hpp"
 #include "physics/joint.hpp"
 
 namespace sw::steering {
-
-/// A point by tape from any origin, right-handed axes: x to the rear, y to the driver's right, z up.
-struct Point {
-  std::optional<Length> x, y, z;
-  static std::span<const FieldInfo> fields();
-};
 
 /// A joint, by its place or by the angle it works at; the yoke's phase on the shaft before it.
 struct Joint {

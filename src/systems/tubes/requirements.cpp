@@ -1,189 +1,142 @@
-#include <cmath>
-
-#include "model/told.hpp"
-#include "physics/forming.hpp"
-#include "systems/tubes/tubes.hpp"
+#include "systems/tubes/checks.hpp"
 
 namespace sw::tubes {
 namespace {
 
-const Model& of(const void* model) { return *static_cast<const Model*>(model); }
-std::string name_of(Form f) { return std::string(form_names[static_cast<std::size_t>(f)]); }
-
-template <class Look>
-void each_end(const Model& m, Look look) {
-  for (auto& t : m.tubes)
-    for (auto& e : t.ends) look(t, e);
-}
-
-namespace seat {
-void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  each_end(of(model), [&](const TubeModel&, const EndModel& e) {
-    if (!e.flare && !e.seat) return;
-    Verdict v{.place = e.place,
-              .fix_hint =
-                  "one kind of flare in the whole circuit, said on the sheet; an adapter with the other seat, or "
-                  "the end cut off and made anew"};
-    if (!e.flare) v.missing.push_back(e.flare_path);
-    if (!e.seat) v.missing.push_back(e.seat_path);
-    if (v.missing.empty()) {
-      v.rule = *e.flare == *e.seat;
-      v.reason = "a flare of " + name_of(*e.flare) + " on a seat of " + name_of(*e.seat) +
-                 (*v.rule ? "" : ": they touch in a line, and tightening splits the flare");
-    }
-    out.push_back(std::move(v));
-  });
-}
-}  // namespace seat
-
-namespace nut {
-void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  each_end(of(model), [&](const TubeModel&, const EndModel& e) {
-    if (!e.nut || !e.flare) return;
-    Verdict v{.place = e.place, .fix_hint = "the nut that belongs to the flare, said on the sheet beside each"};
-    v.rule = *e.nut == *e.flare;
-    v.reason = "a nut for " + name_of(*e.nut) + " on a flare of " + name_of(*e.flare) +
-               (*v.rule ? "" : ": it presses a ring where it should press a cone");
-    out.push_back(std::move(v));
-  });
-}
-
-/// What a nut of another kind does to the flare it presses.
-void shear(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  constexpr double shear_share = 0.577;  // of the yield stress, von Mises
-  each_end(of(model), [&](const TubeModel& t, const EndModel& e) {
-    if (!e.nut || !e.flare || *e.nut == *e.flare) return;
-    Verdict v{.place = e.place, .fix_hint = "the nut that belongs to the flare; the end that was pressed is cut off"};
-    const auto need = [&](const std::optional<double>& figure, const std::string& path) {
-      if (!figure) v.missing.push_back(path);
-    };
-    need(e.torque_nm, e.torque_path);
-    need(e.thread_m, e.thread_path);
-    need(e.ring_m, e.ring_path);
-    need(t.wall_m, t.wall_path);
-    need(t.yield_pa, t.yield_path);
-    if (v.missing.empty()) {
-      v.predicted = physics::ring_shear_pa(*e.torque_nm, *e.thread_m, *e.ring_m, *t.wall_m);
-      v.high = shear_share * *t.yield_pa;
-      v.scale = *v.high;
-    }
-    out.push_back(std::move(v));
-  });
-}
-}  // namespace nut
-
-namespace strain {
-constexpr double share_of_elongation = 0.8;
-void flare(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  each_end(of(model), [&](const TubeModel& t, const EndModel& e) {
-    if (!e.flared_m) return;
-    Verdict v{.place = e.place,
-              .scale = share_of_elongation * t.elongation,
-              .fix_hint =
-                  "annealed tube with 37 deg and a sleeve, or nickel-copper with a double flare; every flare "
-                  "under a glass, cracks thrown away"};
-    if (!t.outside_m) v.missing.push_back(t.outside_path);
-    if (v.missing.empty()) {
-      v.predicted = physics::flare_strain(*t.outside_m, *e.flared_m);
-      v.high = share_of_elongation * t.elongation;
-      v.because.push_back(told("stretch to the break", t.elongation, kind::number, "%"));
-    }
-    out.push_back(std::move(v));
-  });
-}
-void again(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  each_end(of(model), [&](const TubeModel&, const EndModel& e) {
-    if (e.attempts < 2) return;
-    out.push_back({.place = e.place,
-                   .reason = "flared " + std::to_string(e.attempts) + " times",
-                   .fix_hint = "cut off what was formed and make it anew: cold work has used up the stretch",
-                   .rule = false});
-  });
-}
-void bend(const void* model, const Evidenced&, std::vector<Verdict>& out) {
-  constexpr double least_ratio = 3.0;
-  for (auto& t : of(model).tubes) {
-    if (!t.bend_m) continue;
-    Verdict v{.place = t.place,
-              .scale = least_ratio,
-              .fix_hint =
-                  "a die of more radius, straight lengths planned for it; a ball of 0.8 of the bore passes a sound "
-                  "bend"};
-    if (!t.outside_m) v.missing.push_back(t.outside_path);
-    if (v.missing.empty()) {
-      v.predicted = *t.bend_m / *t.outside_m;
-      v.low = least_ratio;
-      v.because.push_back(
-          told("stretch of the outer side", physics::bend_strain(*t.outside_m, *t.bend_m), kind::number, "%"));
-    }
-    out.push_back(std::move(v));
-  }
-}
-}  // namespace strain
-
 constexpr std::string_view shop_rule = "common practice";
 
+struct Words {
+  std::string_view source, formula;
+};
+consteval Requirement rule_of(std::string_view id, std::string_view title, Hazard hazard, Caution caution, Words words,
+                              void (*evaluate)(const void*, const Evidenced&, Verdicts&)) {
+  return {.id = id,
+          .title = title,
+          .kind = RequirementKind::rule,
+          .hazard = hazard,
+          .caution = caution,
+          .source = words.source,
+          .formula = words.formula,
+          .own_missing = true,
+          .evaluate = evaluate};
+}
+consteval Requirement figure(std::string_view id, std::string_view title, RequirementKind kind, Hazard hazard,
+                             Caution caution, const Kind& quantity, std::string_view unit, Words words,
+                             void (*evaluate)(const void*, const Evidenced&, Verdicts&)) {
+  return {.id = id,
+          .title = title,
+          .kind = kind,
+          .hazard = hazard,
+          .caution = caution,
+          .quantity = &quantity,
+          .unit = unit,
+          .source = words.source,
+          .formula = words.formula,
+          .own_missing = true,
+          .evaluate = evaluate};
+}
+
+constexpr auto most = RequirementKind::most, least = RequirementKind::least;
+constexpr auto harm = Hazard::harm, damage = Hazard::damage, nuisance = Hazard::nuisance;
+constexpr auto brakes_fail = Caution::braking_loss, fuel_burns = Caution::fuel_fire, nobody = Caution::none;
+
+constexpr Words heat{
+    "common practice: bare 3 in for brake fluid and fuel, 2 in for vacuum, 1 in else; 1 in behind a shield",
+    "least distance of the bent centre line to the hot part's middle, less both radii"};
+constexpr Words apart{"common practice: 1/4 in between tubes that share no clip",
+                      "least distance of the bent centre lines, less both radii"};
+constexpr Words burst{"SAE J1065 rates tube at a quarter of its burst pressure (from memory)",
+                      "2 wall x tensile strength over outside (Barlow), the wall thinned by the bend, over the working "
+                      "pressure"};
+constexpr Words hose_bend{"the hose maker's least radius", "tightest bend as it lies"};
+constexpr Words hose_slack{"FAA AC 43.13-1B, chapter 9 (from memory): 5 to 8 % of its length",
+                           "1 - longest way between its ends over its free length"};
+
 constexpr Requirement all[] = {
-    {.id = "tubes.seat",
-     .title = "flare and seat of one kind",
-     .kind = RequirementKind::rule,
-     .hazard = Hazard::harm,
-     .caution = Caution::braking_loss,
-     .source = "SAE J512 and J514 (from memory): 45 deg and 37 deg seats are not made for each other",
-     .formula = "kind of the flare against kind of the seat",
-     .own_missing = true,
-     .evaluate = seat::evaluate},
-    {.id = "tubes.nut",
-     .title = "nut for its flare",
-     .kind = RequirementKind::rule,
-     .hazard = Hazard::harm,
-     .caution = Caution::braking_loss,
-     .source = shop_rule,
-     .formula = "kind of the nut against kind of the flare",
-     .own_missing = true,
-     .evaluate = nut::evaluate},
-    {.id = "tubes.flare-shear",
-     .title = "flare under a nut of another kind",
-     .kind = RequirementKind::most,
-     .hazard = Hazard::harm,
-     .caution = Caution::braking_loss,
-     .quantity = &kind::stress,
-     .unit = "ksi",
-     .source = "0.577 of the yield stress (von Mises)",
-     .formula = "torque / (0.2 x thread) over the wall under the ring it presses",
-     .own_missing = true,
-     .evaluate = nut::shear},
-    {.id = "tubes.flare-strain",
-     .title = "flare that does not crack",
-     .kind = RequirementKind::most,
-     .hazard = Hazard::harm,
-     .caution = Caution::braking_loss,
-     .quantity = &kind::number,
-     .unit = "%",
-     .source = "common practice: 0.8 of the elongation",
-     .formula = "ln(flare over tube)",
-     .own_missing = true,
-     .evaluate = strain::flare},
-    {.id = "tubes.flared-once",
-     .title = "one attempt an end",
-     .kind = RequirementKind::rule,
-     .hazard = Hazard::harm,
-     .caution = Caution::braking_loss,
-     .source = shop_rule,
-     .formula = "times it was flared",
-     .own_missing = true,
-     .evaluate = strain::again},
-    {.id = "tubes.bend",
-     .title = "bend that stays round",
-     .kind = RequirementKind::least,
-     .hazard = Hazard::nuisance,
-     .caution = Caution::fuel_fire,
-     .quantity = &kind::number,
-     .unit = "",
-     .source = "common practice: three diameters to the centre line",
-     .formula = "radius over outside diameter",
-     .own_missing = true,
-     .evaluate = strain::bend},
+    rule_of("tubes.seat", "flare and seat of one kind", harm, brakes_fail,
+            {"SAE J512 and J514 (from memory): 45 deg and 37 deg seats are not made for each other",
+             "kind of the flare against kind of the seat"},
+            judge_seat),
+    rule_of("tubes.nut", "nut for its flare", harm, brakes_fail,
+            {shop_rule, "kind of the nut against kind of the flare"}, judge_nut),
+    figure("tubes.flare-shear", "flare under a nut of another kind", most, harm, brakes_fail, kind::stress, "ksi",
+           {"0.577 of the yield stress (von Mises)",
+            "torque / (nut factor of dry threads x thread) over the wall under the ring it presses"},
+           judge_shear),
+    figure("tubes.flare-strain", "flare that does not crack", most, harm, brakes_fail, kind::number, "%",
+           {"common practice: 0.8 of the elongation", "ln(flare over tube)"}, judge_flare),
+    rule_of("tubes.flared-once", "one attempt an end", harm, brakes_fail, {shop_rule, "times it was flared"},
+            judge_attempts),
+    figure(
+        "tubes.bend", "bend that stays round", least, nuisance, fuel_burns, kind::number, "",
+        {"FAA AC 43.13-1B, chapter 9, table of tube data, for steel and aluminium of its sizes (from memory); common "
+         "practice: three diameters for all other",
+         "radius to the centre line over outside diameter"},
+        judge_bend),
+    figure("tubes.thinning", "wall left in a bend", least, damage, fuel_burns, kind::number, "%",
+           {"ASME B31.1, table 102.4.5: no more than 1.25 times the wall wanted is asked for before bending",
+            "1/(1 + outside/(2 radius)): what the outer side is stretched it thins by"},
+           judge_thinning),
+    figure("tubes.straight", "straight enough for die, flare and nut", least, nuisance, nobody, kind::length, "in",
+           {"the die's grip; tubes.tube.NAME.start.straight and .end.straight",
+            "corner to corner, less radius x tan(bend/2) at each, on the radius it springs back to"},
+           judge_straight),
+    figure("tubes.clips", "clips near enough", most, damage, fuel_burns, kind::length, "in",
+           {"US MIL-H-8891A, table II, and FAA AC 43.13-1B (from memory): 14 in for 3/16 in of steel, 20 in for 3/8 in",
+            "longest free span; of clips evenly spread, length over their count and one"},
+           judge_clips),
+    figure("tubes.brake-burst", "brake line stands its pressure", least, harm, brakes_fail, kind::number, "", burst,
+           judge_burst<Concern::brakes>),
+    figure("tubes.fuel-burst", "fuel line stands its pressure", least, harm, fuel_burns, kind::number, "", burst,
+           judge_burst<Concern::fuel>),
+    figure("tubes.burst", "line stands its pressure", least, damage, nobody, kind::number, "", burst,
+           judge_burst<Concern::other>),
+    figure("tubes.card-angle", "bends come to what the points ask", most, nuisance, nobody, kind::angle, "deg",
+           {"common practice: 1 deg a bend", "setting x what a bend keeps, against the angle between the straights"},
+           judge_card_angle),
+    rule_of("tubes.cut-length", "cut to the length it needs", nuisance, nobody,
+            {"common practice: 1/16 in", "straights, arcs and what both flares take"}, judge_cut_length),
+    figure("tubes.sticks", "sticks long enough for what is cut from them", least, nuisance, nobody, kind::length, "in",
+           {"tubes.stock.NAME.length", "stick, less its pieces and the cuts between them"}, judge_sticks),
+    figure("tubes.brake-heat", "brake line clear of hot parts", least, harm, brakes_fail, kind::length, "in", heat,
+           judge_heat<Concern::brakes>),
+    figure("tubes.fuel-heat", "fuel line clear of hot parts", least, harm, fuel_burns, kind::length, "in", heat,
+           judge_heat<Concern::fuel>),
+    figure("tubes.heat", "line clear of hot parts", least, damage, nobody, kind::length, "in", heat,
+           judge_heat<Concern::other>),
+    figure("tubes.brake-apart", "brake line clear of other tubes", least, damage, brakes_fail, kind::length, "in",
+           apart, judge_apart<Concern::brakes>),
+    figure("tubes.fuel-apart", "fuel line clear of other tubes", least, damage, fuel_burns, kind::length, "in", apart,
+           judge_apart<Concern::fuel>),
+    figure("tubes.apart", "lines clear of one another", least, nuisance, nobody, kind::length, "in", apart,
+           judge_apart<Concern::other>),
+    figure("tubes.brake-hose-bend", "brake hose not bent too tightly", least, harm, brakes_fail, kind::length, "in",
+           hose_bend, judge_hose_bend<Concern::brakes>),
+    figure("tubes.fuel-hose-bend", "fuel hose not bent too tightly", least, harm, fuel_burns, kind::length, "in",
+           hose_bend, judge_hose_bend<Concern::fuel>),
+    figure("tubes.hose-bend", "hose not bent too tightly", least, damage, nobody, kind::length, "in", hose_bend,
+           judge_hose_bend<Concern::other>),
+    figure("tubes.brake-hose-slack", "hose whose use nobody said is long enough", least, harm, brakes_fail,
+           kind::number, "%", hose_slack, judge_hose_slack<Concern::brakes>),
+    figure("tubes.fuel-hose-slack", "fuel hose long enough", least, harm, fuel_burns, kind::number, "%", hose_slack,
+           judge_hose_slack<Concern::fuel>),
+    figure("tubes.hose-slack", "hose long enough", least, damage, nobody, kind::number, "%", hose_slack,
+           judge_hose_slack<Concern::other>),
+    figure("tubes.bracket-bend", "bracket's bend does not crack", least, damage, nobody, kind::number, "",
+           {"FAA-H-8083-31: annealed sheet about its thickness; its chart gives 0.16 in for 0.040 in of hard aluminium",
+            "inside radius over thickness"},
+           judge_bracket_bend),
+    figure("tubes.bracket-flange", "flange the brake can hold", least, nuisance, nobody, kind::length, "in",
+           {"common practice: two thicknesses of flat",
+            "flange outside, less (radius + thickness) tan(bend/2) at each end"},
+           judge_bracket_flange),
+    figure("tubes.bracket-hole", "hole clear of a bend", least, nuisance, nobody, kind::length, "in",
+           {"common practice: two thicknesses from its edge to where the bend begins",
+            "hole's edge to the nearer end of its flange's flat"},
+           judge_bracket_hole),
+    rule_of("tubes.flat-length", "strip cut to the length it needs", nuisance, nobody,
+            {"common practice: 1/32 in", "flats and bend allowances, angle x (radius + k x thickness)"},
+            judge_flat_length),
 };
 
 }  // namespace

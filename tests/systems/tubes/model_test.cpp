@@ -1,4 +1,4 @@
-#include "systems/rig.hpp"
+#include "systems/tubes/lines.hpp"
 
 using namespace sw;
 using namespace sw::rig;
@@ -20,6 +20,40 @@ TEST(TubesModel, FiguresThatCannotBe) {
   const Car flare(faulty_car("[tubes.tube.a]\noutside = \"0.25 in\"\n[tubes.tube.a.end]\nflared_to = \"0.2 in\"\n"));
   ASSERT_TRUE(flare.faults().any_fault());
   EXPECT_EQ(flare.faults().all()[0].path, "tubes.tube.a.end.flared_to");
+}
+
+std::string fault_of(const std::string& change) {
+  const Car car(faulty_car(change));
+  return car.faults().any_fault() ? car.faults().all()[0].path : "";
+}
+
+TEST(TubesModel, PointsThatMakeNoTube) {
+  const std::string line = "[tubes.tube.a]\nbend_radius = \"1 in\"\n" + point("a", "p", 0, 0, 0);
+  EXPECT_EQ(fault_of(line), "tubes.tube.a.point");
+  EXPECT_EQ(fault_of(line + point("a", "q", 5, 0, 0) + point("a", "r", 5, 0, 0)), "tubes.tube.a.point.r.x");
+  EXPECT_EQ(fault_of(line + point("a", "q", 5, 0, 0) + point("a", "r", 9, 0, 0)), "tubes.tube.a.point.q.x");
+  EXPECT_EQ(fault_of(line + point("a", "q", 5, 0, 0) + point("a", "r", 2, 0, 0)), "tubes.tube.a.point.q.x");
+  EXPECT_EQ(fault_of(line + point("a", "q", 5, 0, 0)), "");
+}
+
+TEST(TubesModel, ATubeIsBentOnOneDie) {
+  EXPECT_EQ(fault_of("[tubes.tube.a]\ndie = \"none\"\n"), "tubes.tube.a.die");
+  EXPECT_EQ(fault_of("[tubes.die.d]\nradius = \"1 in\"\n[tubes.tube.a]\ndie = \"d\"\nbend_radius = \"1 in\"\n"),
+            "tubes.tube.a.bend_radius");
+  EXPECT_EQ(fault_of("[tubes.die.d]\nbent_to = \"80 deg\"\ncame_to = \"90 deg\"\n[tubes.tube.a]\ndie = \"d\"\n"),
+            "tubes.die.d.came_to");
+  EXPECT_EQ(fault_of("[tubes.tube.a]\nclips = 2\nunsupported = \"9 in\"\n"), "tubes.tube.a.unsupported");
+  EXPECT_EQ(fault_of("[tubes.tube.a]\nbeside = [\"b\"]\n"), "tubes.tube.a.beside");
+}
+
+TEST(TubesModel, HalfATrialBendIsMissing) {
+  const auto m = lines_of("[tubes.die.d]\nradius = \"1 in\"\nbent_to = \"93 deg\"\n[tubes.tube.a]\ndie = \"d\"\n");
+  EXPECT_EQ(m.tubes.at(0).springback.missing, (std::vector<std::string>{"tubes.die.d.came_to"}));
+}
+
+TEST(TubesModel, SoWideABendNeedsATrial) {
+  const auto m = lines_of("[tubes.tube.a]\noutside = \"0.1 in\"\nwall = \"0.02 in\"\nbend_radius = \"20 in\"\n");
+  EXPECT_EQ(m.tubes.at(0).springback.missing.size(), 1u);
 }
 
 }  // namespace
