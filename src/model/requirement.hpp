@@ -22,6 +22,7 @@ struct Verdict {
   std::optional<double> low, high;
   double scale = 1;
   std::size_t row = 0;           ///< trace row that decides it
+  bool worst_case = false;       ///< doubts of its inputs add up as they are and not in squares
   double mean_share = 0;         ///< or the time mean over this last share of the run; the row then is its end
   std::vector<Because> because;  ///< figures of its own, cause first, put before the chain's
   std::vector<std::string> missing;

@@ -105,21 +105,44 @@ class Search {
   double best_worst_ = 0, best_total_ = 0;
 };
 
+std::vector<ShimKind> thickest_first(std::span<const ShimKind> on_hand) {
+  std::vector<ShimKind> kinds(on_hand.begin(), on_hand.end());
+  std::sort(kinds.begin(), kinds.end(), [](auto& a, auto& b) { return a.thickness_m > b.thickness_m; });
+  return kinds;
+}
+
+std::vector<double> thicknesses(const Stack& s, const std::vector<ShimKind>& kinds) {
+  std::vector<double> all;
+  for (std::size_t k = 0; k < kinds.size(); ++k)
+    all.insert(all.end(), static_cast<std::size_t>(s.use[k]), kinds[k].thickness_m);
+  return all;
+}
+
 }  // namespace
+
+std::optional<ShimFill> fill_with_shims(double wanted_m, double least_m, double most_m,
+                                        std::span<const ShimKind> on_hand, int per_stack) {
+  const auto kinds = thickest_first(on_hand);
+  const auto all = stacks(kinds, std::max(0.0, most_m), per_stack);
+  const Stack* best = nullptr;
+  const auto off = [&](const Stack& s) { return std::abs(s.total_m - wanted_m); };
+  for (auto& s : all)
+    if (s.total_m >= least_m - rounding && s.total_m <= most_m + rounding && (!best || off(s) < off(*best) - rounding))
+      best = &s;
+  if (!best) return std::nullopt;
+  return ShimFill{thicknesses(*best, kinds), best->total_m};
+}
 
 std::optional<ShimChoice> choose_shims(std::span<const ShimPlace> places, std::span<const ShimPair> pairs,
                                        std::span<const ShimKind> on_hand, int per_stack) {
-  std::vector<ShimKind> kinds(on_hand.begin(), on_hand.end());
-  std::sort(kinds.begin(), kinds.end(), [](auto& a, auto& b) { return a.thickness_m > b.thickness_m; });
+  const auto kinds = thickest_first(on_hand);
   Search search(places, pairs, kinds, per_stack);
   const auto* best = search.run();
   if (!best) return std::nullopt;
   ShimChoice c;
   c.worst_share = search.worst();
   for (auto* s : *best) {
-    auto& stack = c.stack.emplace_back();
-    for (std::size_t k = 0; k < kinds.size(); ++k)
-      stack.insert(stack.end(), static_cast<std::size_t>(s->use[k]), kinds[k].thickness_m);
+    c.stack.push_back(thicknesses(*s, kinds));
     c.total_m.push_back(s->total_m);
     c.shims += s->shims;
   }

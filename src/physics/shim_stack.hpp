@@ -36,4 +36,14 @@ struct ShimChoice {
 std::optional<ShimChoice> choose_shims(std::span<const ShimPlace> places, std::span<const ShimPair> pairs,
                                        std::span<const ShimKind> on_hand, int per_stack = 3);
 
+/// One stack, and what it is thick.
+struct ShimFill {
+  std::vector<double> stack;  ///< thicknesses, thickest first
+  double total_m = 0;
+};
+/// The stack, none too, whose thickness lies nearest to `wanted_m`, from `least_m` to `most_m`; of equals the one of
+/// the fewest shims, of these the thinner. Empty where no stack lies between.
+std::optional<ShimFill> fill_with_shims(double wanted_m, double least_m, double most_m,
+                                        std::span<const ShimKind> on_hand, int per_stack = 3);
+
 }  // namespace sw::physics

@@ -91,7 +91,7 @@ std::vector<Judged> judge_one_duty(const Question& q, const Build& build) {
 }
 
 double doubt_in(const Question& q, const Build& changed, double margin, const std::vector<std::string>& fitted) {
-  double sum = 0;
+  Together sum(q.base[q.index].verdict);
   const double toward = margin >= 0 ? -1 : 1;
   for (auto& n : nudges(q, changed, fitted)) {
     double most = 0;
@@ -102,9 +102,9 @@ double doubt_in(const Question& q, const Build& changed, double margin, const st
       if (!got) return std::numeric_limits<double>::infinity();
       most = std::max(most, toward * (*got - margin));
     }
-    sum += most * most;
+    sum.add(most);
   }
-  return std::sqrt(sum);
+  return sum.all();
 }
 
 std::string leaves_failing(const Question& q, const std::vector<Judged>& changed) {

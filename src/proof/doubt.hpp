@@ -1,7 +1,9 @@
 #pragma once
 // Doubt by re-running: each uncertain input in turn is moved by its half-width, up and down, and the whole car proved
 // again. Of the two changes of a margin the larger counts, because a car is full of kinks (a belt lets go one way
-// only); inputs taken as independent add in squares (first-order propagation; JCGM 100:2008, 5.1.2).
+// only); inputs taken as independent add in squares (first-order propagation; JCGM 100:2008, 5.1.2), those of a
+// verdict judged by the worst case as they are.
+#include <cmath>
 #include <functional>
 #include <string>
 #include <vector>
@@ -41,6 +43,20 @@ struct StudyOptions {
   const BaseRuns* runs = nullptr;    ///< the base's, so that an input that changes nothing of one spares it
   unsigned threads = 1;
   std::function<void(double)> progress;
+};
+
+/// Doubts of one judgement put together: in squares, or as they are where it is judged by the worst case.
+class Together {
+ public:
+  explicit Together(const Verdict& v) : worst_case_(v.worst_case) {}
+  void add(double part) { sum_ += worst_case_ ? part : part * part; }
+  double all() const { return worst_case_ ? sum_ : std::sqrt(sum_); }
+  /// What one part makes of `whole`.
+  double share(double part, double whole) const { return worst_case_ ? part / whole : std::pow(part / whole, 2); }
+
+ private:
+  bool worst_case_;
+  double sum_ = 0;
 };
 
 /// Moves of every input with doubt, and of every lever without (by a tenth of its value).

@@ -24,7 +24,7 @@ struct Doubt {
 Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
   Doubt d;
   const int limit = j.margin().value_or(0) >= 0 ? -1 : 1;
-  double toward = 0, away = 0;
+  Together toward(j.verdict), away(j.verdict);
   for (auto& m : study.moves) {
     if (!m.has_doubt()) continue;
     const double change = m.change(index);
@@ -33,12 +33,12 @@ Doubt doubt_of(const Study& study, const Judged& j, std::size_t index) {
     } else if (j.verdict.rule) {
       d.flips |= change != 0;
     } else {
-      toward += std::pow(m.reach(index, limit), 2);
-      away += std::pow(m.reach(index, -limit), 2);
+      toward.add(m.reach(index, limit));
+      away.add(m.reach(index, -limit));
     }
   }
-  d.toward = std::sqrt(toward);
-  d.away = std::sqrt(away);
+  d.toward = toward.all();
+  d.away = away.all();
   return d;
 }
 
@@ -230,7 +230,8 @@ class Prover {
       for (auto& m : study_.moves)
         if (m.has_doubt() && m.reach(i, limit) > (most ? most->reach(i, limit) : 0.0)) most = &m;
       if (most && f.half_width > 0)
-        add({most->path, most->evidence.source, f.id, std::pow(most->reach(i, limit) / f.half_width, 2), 1, f.hazard});
+        add({most->path, most->evidence.source, f.id,
+             Together(base_[i].verdict).share(most->reach(i, limit), f.half_width), 1, f.hazard});
     }
     std::stable_sort(p.next.begin(), p.next.end(), [](auto& a, auto& b) {
       return std::tuple(a.worst, -a.decides, -a.share) < std::tuple(b.worst, -b.decides, -b.share);

@@ -60,7 +60,7 @@ constexpr NamedUnit table[] = {
     {"h", {dim::time, 3600}},
     {"day", {dim::time, 86400}},
     {"week", {dim::time, 7 * 86400.0}},
-    {"year", {dim::time, 365 * 86400.0}},  // of 365 days, as in SP 811
+    {"year", {dim::time, year_s}},  // of 365 days, as in SP 811
     {"A", {dim::current, 1}, "umk"},
     {"K", {dim::temperature, 1}, "m"},
     {"degC", {dim::temperature, 1, zero_celsius_k}},

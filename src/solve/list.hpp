@@ -7,6 +7,7 @@ namespace sw {
 extern const Solver proportioning;  ///< knee (and slope) of the rear's reducing valve
 extern const Solver pedal_ratio;    ///< ratio at which force and travel both hold
 extern const Solver shims;          ///< stacks under every bracket
+extern const Solver stack;          ///< shims that centre what is left of a stack's space
 extern const Solver belt_length;    ///< length to order
 extern const Solver fan_set_points;
 extern const Solver wires;          ///< sizes and fuses of every wire

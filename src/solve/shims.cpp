@@ -7,6 +7,7 @@
 #include "quantity/print.hpp"
 #include "solve/drive.hpp"
 #include "solve/list.hpp"
+#include "solve/shim_words.hpp"
 
 namespace sw {
 namespace {
@@ -40,12 +41,6 @@ std::vector<std::string> lacking(const Build& build, const belts::Model& m) {
 std::vector<std::string> needs(const Build& build) {
   const Car car(build);
   return lacking(build, drive_of(car));
-}
-
-std::string stack_words(const std::vector<double>& stack) {
-  std::string text;
-  for (double t : stack) text += (text.empty() ? "" : " + ") + print(t, kind::length, "in", 3);
-  return text.empty() ? "none" : text;
 }
 
 /// Places and spans of all belts; a place for each pulley in the order of belts and pulleys.

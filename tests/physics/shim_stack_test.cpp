@@ -75,5 +75,32 @@ RC_GTEST_PROP(ShimStack, IsNoWorseThanTryingOutEverything, ()) {
   if (chosen) RC_ASSERT(chosen->shims == fewest);
 }
 
+TEST(ShimStack, FillsAGapToItsMiddleByHand) {
+  const ShimKind kinds[] = {{0.012 * in, 4}, {0.050 * in, 1}};
+  const auto f = fill_with_shims(0.060 * in, 0.040 * in, 0.080 * in, kinds);
+  ASSERT_TRUE(f);
+  EXPECT_NEAR(f->total_m / in, 0.062, 1e-9);
+  EXPECT_EQ(f->stack.size(), 2u);
+  EXPECT_EQ(fill_with_shims(0, -0.01 * in, 0.005 * in, kinds)->total_m, 0);  // none is a stack
+  EXPECT_FALSE(fill_with_shims(-0.02 * in, -0.03 * in, -0.01 * in, kinds));  // no shim is below nothing
+  EXPECT_FALSE(fill_with_shims(0.2 * in, 0.19 * in, 0.21 * in, kinds));
+}
+
+// Against trying every count of each kind.
+RC_GTEST_PROP(ShimStack, NoStackComesNearerThanTheFill, ()) {
+  const auto some = [](int low, int high) { return *rc::gen::inRange(low, high); };
+  const ShimKind kinds[] = {{0.001 * some(1, 60), some(1, 4)}, {0.001 * some(1, 60), some(1, 4)}};
+  const double wanted = 0.001 * some(0, 120), least = wanted - 0.001 * some(0, 20), most = wanted + 0.001 * some(0, 20);
+  const auto f = fill_with_shims(wanted, least, most, kinds);
+  double nearest = HUGE_VAL;
+  for (int a = 0; a <= std::min(3, kinds[0].count); ++a)
+    for (int b = 0; b <= std::min(3 - a, kinds[1].count); ++b) {
+      const double total = a * kinds[0].thickness_m + b * kinds[1].thickness_m;
+      if (total >= least - 1e-9 && total <= most + 1e-9) nearest = std::min(nearest, std::abs(total - wanted));
+    }
+  RC_ASSERT(f.has_value() == std::isfinite(nearest));
+  if (f) RC_ASSERT(std::abs(std::abs(f->total_m - wanted) - nearest) < 1e-9);
+}
+
 }  // namespace
 }  // namespace sw::physics

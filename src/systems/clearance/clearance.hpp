@@ -1,14 +1,12 @@
 #pragma once
 // Clearance and fit-up: gaps that close when the engine rolls, the axle moves or the mounts sag, heat across them,
-// stacks of pieces in a space, and panels that shims bring back.
+// solids and the envelopes they move in, stacks of pieces in a space, and panels that shims bring back.
 #include "model/system.hpp"
+#include "physics/tolerance_stack.hpp"
+#include "systems/clearance/envelope.hpp"
 
 namespace sw::clearance {
 
-/// What a gap keeps apart: it says how much is wanted where nobody else does.
-enum class Between : std::uint8_t { moving, steering_link, wire_and_hot, standing };
-inline constexpr std::string_view between_names[] = {"moving parts", "steering link at ride", "wire and hot part",
-                                                     "standing parts"};
 /// Where the engine's part lies as against the other: how the gap goes with the engine's height.
 enum class Engine : std::uint8_t { apart, above, below };
 inline constexpr std::string_view engine_names[] = {"not the engine's", "above", "below"};
@@ -30,8 +28,15 @@ struct Piece {
 
 struct Stack {
   Named<Piece> piece;
-  std::optional<Length> space, roll, wanted;
+  std::optional<Length> space, roll, shims, wanted, most;
   std::optional<bool> on_intake;
+  static std::span<const FieldInfo> fields();
+};
+
+/// Shims or spacers on hand for stacks.
+struct Shim {
+  std::optional<Length> thickness;
+  std::optional<int> count;
   static std::span<const FieldInfo> fields();
 };
 
@@ -44,16 +49,14 @@ struct Panel {
 
 struct Input {
   Named<Gap> gap;
+  Named<Body> body;
+  Named<Travel> travel;
+  Roll roll;
+  Named<Envelope> envelope;
   Named<Stack> stack;
+  Named<Shim> shim;
   Named<Panel> panel;
   static std::span<const FieldInfo> fields();
-};
-
-/// How the engine stands as against where it was when the gaps were measured, by the mounts' ports.
-struct EngineMoved {
-  double front_rise_m = 0, pitch_rad = 0, intake_raised_m = 0;
-  /// How far it rises `ahead_m` in front of the front mounts.
-  double rise_m(double ahead_m) const;
 };
 
 struct GapModel {
@@ -69,15 +72,30 @@ struct GapModel {
   double least_m(const EngineMoved& moved) const;
 };
 
+/// One measured length of a stack and the half-width of its band.
+struct Dimension {
+  std::string name;
+  double size_m = 0, half_m = 0;
+};
+
 struct StackModel {
   std::string place;
   std::vector<std::string> missing;
-  std::vector<std::pair<std::string, double>> pieces;
-  double space_m = 0, roll_m = 0, wanted_m = 0;
+  std::vector<Dimension> pieces;
+  Dimension space, roll, shims;
+  double wanted_m = 0;
+  std::optional<double> most_m;
   bool on_intake = false;
+  std::string shims_path, most_path;
 
   double height_m() const;
+  /// With the shims there are.
   double left_m(const EngineMoved& moved) const;
+  /// Those that have a doubt.
+  std::vector<Dimension> doubtful() const;
+  /// Few dimensions are judged by the worst case, many by the root of the sum of squares.
+  bool by_worst_case() const;
+  physics::ToleranceStack band() const;  ///< of the doubtful, in their order
 };
 
 struct PanelModel {
@@ -92,6 +110,7 @@ struct PanelModel {
 
 struct Model {
   std::vector<GapModel> gaps;
+  std::vector<EnvelopeModel> envelopes;
   std::vector<StackModel> stacks;
   std::vector<PanelModel> panels;
 };

@@ -97,6 +97,13 @@ constexpr FieldInfo stack_table[] = {
         .or_else(0, Source::chosen)
         .spread(Source::measured, {.absolute = 0.05})
         .says("By how much full torque lifts its top."),
+    quantity<&Stack::shims>("shims", "shims in it", kind::length)
+        .may_grow()
+        .in("in")
+        .from(0, 5)
+        .or_else(0, Source::chosen)
+        .spread({.absolute = 0.002})
+        .says("Thickness of all shims or spacers that fill it up, for `streetwright solve stack` to choose."),
     quantity<&Stack::wanted>("wanted", "gap wanted", kind::length)
         .in("in")
         .from(0, 5)
@@ -104,11 +111,22 @@ constexpr FieldInfo stack_table[] = {
         .spread({})
         .says("Least gap that is to be left.")
         .after("common practice"),
+    quantity<&Stack::most>("most", "most left", kind::length)
+        .in("in")
+        .above(0, 10)
+        .spread({})
+        .says("Most that may be left, where it may be too loose as well: end play, a fan in its shroud."),
     yes_no<&Stack::on_intake>("on_intake", "on the intake")
         .or_else(0, Source::chosen)
         .says("Whether a spacer under the intake (`mounts.intake_raised`) lifts it."),
 };
 static_assert(std::size(stack_table) == member_count<Stack>());
+
+constexpr FieldInfo shim_table[] = {
+    quantity<&Shim::thickness>("thickness", "thickness", kind::length).in("in").above(0, 2).spread({}).says("Of one."),
+    integer<&Shim::count>("count", "on hand").from(1, 100).or_else(4, Source::chosen).says("How many there are."),
+};
+static_assert(std::size(shim_table) == member_count<Shim>());
 
 constexpr FieldInfo panel_table[] = {
     quantity<&Panel::moved>("moved", "moved", kind::length)
@@ -149,7 +167,13 @@ static_assert(std::size(panel_table) == member_count<Panel>());
 
 constexpr FieldInfo table[] = {
     list<&Input::gap>("gap", "gaps").says("Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`."),
+    list<&Input::body>("body", "bodies").says("Solids by any names: `header_left`, `drag_link`, `pan`."),
+    list<&Input::travel>("travel", "travels").says("Axles and wheels that go up and down: `front_left`, `rear`."),
+    group<&Input::roll>("roll", "engine's roll").says("What bodies that go with the engine roll about, and how far."),
+    list<&Input::envelope>("envelope", "envelopes")
+        .says("Pairs of bodies that must stay clear of each other wherever they stand, by any names."),
     list<&Input::stack>("stack", "stacks").says("Stacks of pieces in a space: `bonnet`, `tank_port`."),
+    list<&Input::shim>("shim", "shims on hand").says("Shims and spacers for stacks, by any names."),
     list<&Input::panel>("panel", "panels").says("Panels whose gaps follow what was moved: `bonnet_front`."),
 };
 static_assert(std::size(table) == member_count<Input>());
@@ -159,6 +183,7 @@ static_assert(std::size(table) == member_count<Input>());
 std::span<const FieldInfo> Gap::fields() { return gap_table; }
 std::span<const FieldInfo> Piece::fields() { return piece_table; }
 std::span<const FieldInfo> Stack::fields() { return stack_table; }
+std::span<const FieldInfo> Shim::fields() { return shim_table; }
 std::span<const FieldInfo> Panel::fields() { return panel_table; }
 std::span<const FieldInfo> Input::fields() { return table; }
 

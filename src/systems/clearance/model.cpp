@@ -8,11 +8,6 @@
 namespace sw::clearance {
 namespace {
 
-/// Gaps wanted where nobody says otherwise (common practice), in the order of `Between`, and from a sleeved wire.
-constexpr double wanted_m[] = {0.5 * inch_m, 0.25 * inch_m, 2.0 * inch_m, 0.125 * inch_m};
-static_assert(std::size(wanted_m) == std::size(between_names));
-constexpr double sleeved_m = 0.5 * inch_m;
-
 /// A heat sleeve is a wire's.
 Between between_of(const Gap& in) {
   return in.between.value_or(in.sleeved.value_or(false) ? Between::wire_and_hot : Between::moving);
@@ -21,8 +16,8 @@ Between between_of(const Gap& in) {
 double wanted_of(const Gap& in) {
   if (in.wanted) return in.wanted->si;
   const Between between = between_of(in);
-  if (between == Between::wire_and_hot && in.sleeved.value_or(false)) return sleeved_m;
-  return wanted_m[static_cast<std::size_t>(between)];
+  if (between == Between::wire_and_hot && in.sleeved.value_or(false)) return sleeved_gap_m;
+  return usual_gap_m(between);
 }
 
 GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
@@ -46,12 +41,25 @@ GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
   return g;
 }
 
+/// A measured length with the band its evidence gives it.
+Dimension measured(std::string name, const std::optional<Length>& member, double value, const Resolver& r) {
+  const Evidence* e = r.evidence_of(&member);
+  return {std::move(name), value, e ? e->half_width : 0.0};
+}
+
 StackModel stack_of(const std::string& name, const Stack& in, Resolver& r) {
   StackModel s{.place = name, .on_intake = in.on_intake.value_or(false)};
-  for (auto& [piece, given] : in.piece) s.pieces.emplace_back(piece, needed(given.size, s.missing, r));
-  s.space_m = needed(in.space, s.missing, r);
-  s.roll_m = r.get(in.roll, 0);
+  for (auto& [piece, given] : in.piece)
+    s.pieces.push_back(measured(piece, given.size, needed(given.size, s.missing, r), r));
+  s.space = measured("space", in.space, needed(in.space, s.missing, r), r);
+  s.roll = measured("lifted by the engine's roll", in.roll, r.get(in.roll, 0), r);
+  s.shims = measured("shims in it", in.shims, r.get(in.shims, 0), r);
   s.wanted_m = r.get(in.wanted, 0);
+  s.most_m = given(in.most);
+  s.shims_path = r.path_of(&in.shims);
+  s.most_path = r.path_of(&in.most);
+  if (s.most_m && *s.most_m <= s.wanted_m)
+    r.fault(&in.most, "no more may be left than must be left at least", "a most above `wanted`", {&in.wanted});
   return s;
 }
 
@@ -68,8 +76,6 @@ PanelModel panel_of(const std::string& name, const Panel& in, Resolver& r) {
 
 }  // namespace
 
-double EngineMoved::rise_m(double ahead_m) const { return front_rise_m - ahead_m * std::tan(pitch_rad); }
-
 double GapModel::least_m(const EngineMoved& moved) const {
   const double rise = moved.rise_m(ahead_m);
   const double with_engine = engine == Engine::above ? rise : engine == Engine::below ? -rise : 0;
@@ -77,18 +83,42 @@ double GapModel::least_m(const EngineMoved& moved) const {
 }
 
 double StackModel::height_m() const {
-  double sum = 0;
-  for (auto& [name, size] : pieces) sum += size;
+  double sum = shims.size_m;
+  for (auto& p : pieces) sum += p.size_m;
   return sum;
 }
 
 double StackModel::left_m(const EngineMoved& moved) const {
-  return space_m - height_m() - roll_m - (on_intake ? moved.intake_raised_m : 0);
+  return space.size_m - height_m() - roll.size_m - (on_intake ? moved.intake_raised_m : 0);
+}
+
+std::vector<Dimension> StackModel::doubtful() const {
+  std::vector<Dimension> all;
+  const auto see = [&](const Dimension& d) {
+    if (d.half_m > 0) all.push_back(d);
+  };
+  see(space);
+  for (auto& p : pieces) see(p);
+  see(shims);
+  see(roll);
+  return all;
+}
+
+physics::ToleranceStack StackModel::band() const {
+  std::vector<double> halves;
+  for (auto& d : doubtful()) halves.push_back(d.half_m);
+  return physics::tolerance_stack(halves);
+}
+
+bool StackModel::by_worst_case() const {
+  constexpr std::size_t few = 4;  // common practice
+  return doubtful().size() <= few;
 }
 
 Model System::resolve(const Input& in, Resolver& r) {
   Model m;
   for (auto& [name, gap] : in.gap) m.gaps.push_back(gap_of(name, gap, r));
+  m.envelopes = envelopes_of(in, r);
   for (auto& [name, stack] : in.stack) m.stacks.push_back(stack_of(name, stack, r));
   for (auto& [name, panel] : in.panel) m.panels.push_back(panel_of(name, panel, r));
   return m;

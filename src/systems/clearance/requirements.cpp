@@ -1,32 +1,17 @@
 #include <algorithm>
 #include <cmath>
 
-#include "model/told.hpp"
 #include "systems/clearance/clearance.hpp"
 
 namespace sw::clearance {
 namespace {
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
-Because inches(std::string what, double m) { return told(std::move(what), m, kind::length, "in"); }
-
-enum Need { n_rise, n_pitch, n_intake, need_count };
-constexpr Port needs[] = {
-    {"mounts.front_rise", &kind::length}, {"mounts.pitch", &kind::angle}, {"mounts.intake_raised", &kind::length}};
-static_assert(std::size(needs) == need_count);
-constexpr std::size_t engine_may_lack = 0;  ///< a gap that is not the engine's does not ask how it stands
-
-bool engine_known(const Evidenced& run) { return !run.lacks(n_rise) && !run.lacks(n_pitch) && !run.lacks(n_intake); }
-EngineMoved moved_in(const Evidenced& run) {
-  if (!engine_known(run)) return {};
-  return {.front_rise_m = run.at(0, n_rise), .pitch_rad = run.at(0, n_pitch), .intake_raised_m = run.at(0, n_intake)};
-}
-bool has_moved(const EngineMoved& e) { return e.front_rise_m != 0 || e.pitch_rad != 0; }
 
 /// Tells what closes a gap, and leaves out what does not.
 void tell_closings(const GapModel& g, const EngineMoved& moved, Verdict& v) {
   v.because.push_back(inches("gap at rest", g.gap_m));
-  if (g.engine != Engine::apart && has_moved(moved)) {
+  if (g.engine != Engine::apart && moved.at_all()) {
     v.because.push_back(inches("engine there, up", moved.rise_m(g.ahead_m)));
     v.because.push_back(inches("engine at its front mounts, up", moved.front_rise_m));
     v.because.push_back(told("engine's nose down", moved.pitch_rad, kind::angle, "deg"));
@@ -41,23 +26,21 @@ void tell_closings(const GapModel& g, const EngineMoved& moved, Verdict& v) {
 }
 
 const char* fix_of(const GapModel& g, const EngineMoved& moved) {
-  if (g.engine != Engine::apart && has_moved(moved))
+  if (g.engine != Engine::apart && moved.at_all())
     return "the mounts first: what they did to this gap they did to all; else the part moved, bent or of another shape";
-  switch (g.between) {
-    case Between::steering_link:
-      return "engine or pan higher, or a link and pan made for each other; clay on the pan, lock to lock at full bump";
-    case Between::wire_and_hot:
-      return "another way for the wire, a heat sleeve fastened at both ends, a shield; a fuse at its source";
-    default:
-      return "part and route chosen together; a wedge of the gap's size at full roll shows it before anything is "
-             "bought";
-  }
+  return usual_fix(g.between);
 }
 
+bool of_wire(const GapModel& g) { return g.between == Between::wire_and_hot; }
+
+/// A wire beside what is hot is a hazard of its own, with its own caution; so `at_wires` looks at those alone or at all
+/// others.
 namespace gap {
+template <bool at_wires>
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const EngineMoved moved = moved_in(run);
   for (auto& g : of(model).gaps) {
+    if (of_wire(g) != at_wires) continue;
     Verdict v{.place = g.place, .scale = std::max(g.wanted_m, 1e-3), .fix_hint = fix_of(g, moved)};
     v.missing = g.missing;
     if (v.missing.empty() && (g.engine == Engine::apart || engine_known(run))) {
@@ -72,9 +55,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// Heat across a gap: looked at where either figure was given.
 namespace heat {
+template <bool at_wires>
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& g : of(model).gaps) {
-    if (!g.comes_to_k && !g.stands_k) continue;
+    if (of_wire(g) != at_wires || (!g.comes_to_k && !g.stands_k)) continue;
     constexpr double scale_k = 50;
     Verdict v{.place = g.place,
               .scale = scale_k,
@@ -90,22 +74,39 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }
 }  // namespace heat
 
+/// What is left of a stack's space, how far it may be off both ways of reckoning, and which length to measure again.
 namespace stack {
+void tell(const StackModel& s, const EngineMoved& moved, Verdict& v) {
+  const double left = s.left_m(moved);
+  v.because.push_back(inches("space", s.space.size_m));
+  for (auto& p : s.pieces) v.because.push_back(inches(p.name, p.size_m));
+  if (s.shims.size_m > 0) v.because.push_back(inches(s.shims.name, s.shims.size_m));
+  if (s.roll.size_m > 0) v.because.push_back(inches(s.roll.name, s.roll.size_m));
+  if (s.on_intake && moved.intake_raised_m != 0) v.because.push_back(inches("intake raised", moved.intake_raised_m));
+  const auto doubtful = s.doubtful();
+  if (doubtful.empty()) return;
+  const auto t = s.band();
+  const double sign = v.low ? -1 : 1;  // toward the limit
+  v.because.push_back(inches("left with every length off at once", left + sign * t.worst_case));
+  v.because.push_back(inches("left statistically", left + sign * t.statistical));
+  v.because.push_back(inches("measured again first: " + doubtful[t.greatest].name + ", which may be off by",
+                             doubtful[t.greatest].half_m));
+}
+
+template <bool too_loose>
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const EngineMoved moved = moved_in(run);
   for (auto& s : of(model).stacks) {
-    Verdict v{.place = s.place,
-              .scale = std::max(s.wanted_m, 1e-3),
-              .fix_hint = "a flatter piece, or more space; clay on top and the lid latched, before anything is bought"};
+    if (too_loose && !s.most_m) continue;
+    Verdict v{.place = s.place, .scale = std::max(s.wanted_m, 1e-3), .worst_case = s.by_worst_case()};
+    v.fix_hint = too_loose
+                     ? "shims or a spacer: `streetwright solve stack`"
+                     : "a flatter piece, or more space; clay on top and the lid latched, before anything is bought";
     v.missing = s.missing;
     if (v.missing.empty() && (!s.on_intake || engine_known(run))) {
       v.predicted = s.left_m(moved);
-      v.low = s.wanted_m;
-      v.because.push_back(inches("space", s.space_m));
-      for (auto& [name, size] : s.pieces) v.because.push_back(inches(name, size));
-      if (s.roll_m > 0) v.because.push_back(inches("lifted by the engine's roll", s.roll_m));
-      if (s.on_intake && moved.intake_raised_m != 0)
-        v.because.push_back(inches("intake raised", moved.intake_raised_m));
+      (too_loose ? v.high : v.low) = too_loose ? *s.most_m : s.wanted_m;
+      tell(s, moved, v);
     }
     out.push_back(std::move(v));
   }
@@ -133,6 +134,17 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }
 }  // namespace panel
 
+constexpr std::string_view gap_formula =
+    "gap at rest + engine's rise there - roll - the greater of bump and droop - lock; the engine turns as a rigid body "
+    "about its mounts";
+constexpr std::string_view envelope_formula =
+    "least distance of two solids over every roll, bump, droop and lock at once, each carried as a rigid body; proven "
+    "over the whole range to a fiftieth of an inch";
+
+constexpr std::string_view stack_formula =
+    "space - pieces - shims - lift by the engine's roll - intake raised; up to four lengths in doubt are judged by the "
+    "worst case, more by the root of the sum of squares";
+
 constexpr Requirement all[] = {
     {.id = "clearance.gap",
      .title = "gap with everything against it",
@@ -142,13 +154,50 @@ constexpr Requirement all[] = {
      .quantity = &kind::length,
      .unit = "in",
      .source = "clearance.gap.….wanted; common practice",
-     .formula =
-         "gap at rest + engine's rise there - roll - the greater of bump and droop - lock; the engine turns as a "
-         "rigid body about its mounts",
+     .formula = gap_formula,
      .needs = needs,
      .may_lack = engine_may_lack,
      .own_missing = true,
-     .evaluate = gap::evaluate},
+     .evaluate = gap::evaluate<false>},
+    {.id = "clearance.wire",
+     .title = "gap of a wire to a hot part",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::harm,
+     .caution = Caution::electrical_fire,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "clearance.gap.….wanted; common practice",
+     .formula = gap_formula,
+     .needs = needs,
+     .may_lack = engine_may_lack,
+     .own_missing = true,
+     .evaluate = gap::evaluate<true>},
+    {.id = "clearance.envelope",
+     .title = "gap wherever both may stand",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::harm,
+     .caution = Caution::steering_loss,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "clearance.envelope.….wanted; common practice",
+     .formula = envelope_formula,
+     .needs = needs,
+     .may_lack = engine_may_lack,
+     .own_missing = true,
+     .evaluate = envelope::evaluate},
+    {.id = "clearance.wire-envelope",
+     .title = "gap of a wire to a hot part wherever both may stand",
+     .kind = RequirementKind::least,
+     .hazard = Hazard::harm,
+     .caution = Caution::electrical_fire,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "clearance.envelope.….wanted; common practice",
+     .formula = envelope_formula,
+     .needs = needs,
+     .may_lack = engine_may_lack,
+     .own_missing = true,
+     .evaluate = envelope::evaluate_wire},
     {.id = "clearance.heat",
      .title = "stands the heat beside it",
      .kind = RequirementKind::most,
@@ -159,7 +208,18 @@ constexpr Requirement all[] = {
      .source = "data sheet of the part",
      .formula = "as measured or estimated there",
      .own_missing = true,
-     .evaluate = heat::evaluate},
+     .evaluate = heat::evaluate<false>},
+    {.id = "clearance.wire-heat",
+     .title = "wire stands the heat beside it",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::harm,
+     .caution = Caution::electrical_fire,
+     .quantity = &kind::temperature,
+     .unit = "degC",
+     .source = "data sheet of the insulation or sleeve",
+     .formula = "as measured or estimated there",
+     .own_missing = true,
+     .evaluate = heat::evaluate<true>},
     {.id = "clearance.stack",
      .title = "stack fits its space",
      .kind = RequirementKind::least,
@@ -167,11 +227,23 @@ constexpr Requirement all[] = {
      .quantity = &kind::length,
      .unit = "in",
      .source = "common practice: 1/2 in where the engine moves",
-     .formula = "space - pieces - lift by the engine's roll - intake raised",
+     .formula = stack_formula,
      .needs = needs,
      .may_lack = engine_may_lack,
      .own_missing = true,
-     .evaluate = stack::evaluate},
+     .evaluate = stack::evaluate<false>},
+    {.id = "clearance.stack-loose",
+     .title = "stack is not too loose in its space",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::nuisance,
+     .quantity = &kind::length,
+     .unit = "in",
+     .source = "clearance.stack.….most",
+     .formula = stack_formula,
+     .needs = needs,
+     .may_lack = engine_may_lack,
+     .own_missing = true,
+     .evaluate = stack::evaluate<true>},
     {.id = "clearance.panel",
      .title = "panel gap as it was",
      .kind = RequirementKind::band,

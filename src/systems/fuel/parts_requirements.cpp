@@ -10,7 +10,7 @@ namespace sw::fuel {
 namespace {
 
 constexpr double charging_share = 1.07;  ///< volts of a charging bus over the rated ones of a pump (common practice)
-constexpr double year_s = 365.0 * 86400, oldest_s = 5 * year_s;
+constexpr double oldest_s = 5 * year_s;
 constexpr double coarse_m = 60e-6;  ///< before a pump no finer than this (common practice: 70 to 100 um)
 constexpr double fine_m = 40e-6;  ///< injectors want at most this somewhere in the feed (common practice: 10 to 40 um)
 

@@ -1,5 +1,6 @@
 #include "model/told.hpp"
 #include "physics/pipe.hpp"
+#include "quantity/customary.hpp"
 #include "systems/recommissioning/recommissioning.hpp"
 
 namespace sw::recommissioning {
@@ -23,7 +24,6 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }  // namespace before
 
 namespace hose {
-constexpr double year_s = 365 * 86400.0;
 constexpr double most_age_s = 6 * year_s, most_s = 1;
 constexpr const char* fix = "new hoses all round; an old one is never clamped shut to try it";
 void age(const void* model, const Evidenced&, std::vector<Verdict>& out) {

@@ -8,7 +8,6 @@
 namespace sw::wheels {
 namespace {
 
-constexpr double year_s = 365 * 86400.0;
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 template <class F>
 void both_axles(const Model& m, F&& look) {

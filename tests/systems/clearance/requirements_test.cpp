@@ -1,3 +1,4 @@
+#include "proof/proof.hpp"
 #include "systems/judged.hpp"
 
 using namespace sw;
@@ -40,8 +41,75 @@ TEST(ClearanceRequirements, AStackOnTheIntakeIsLiftedByASpacer) {
   EXPECT_LT(j.one("clearance.stack").margin().value(), 0);
 }
 
+TEST(ClearanceRequirements, AWireBesideWhatIsHotIsAnotherHazard) {
+  const Judging j = still(
+      "[clearance.gap.lead]\nbetween = \"wire and hot part\"\ngap = \"1 in\"\ncomes_to = \"150 degC\"\nstands = \"125 "
+      "degC\"\n");
+  EXPECT_TRUE(j.of("clearance.gap").empty());
+  EXPECT_TRUE(j.of("clearance.heat").empty());
+  for (auto id : {"clearance.wire", "clearance.wire-heat"}) {
+    EXPECT_LT(j.one(id).margin().value(), 0) << id;
+    EXPECT_EQ(j.one(id).requirement->caution, Caution::electrical_fire) << id;
+    EXPECT_EQ(j.one(id).requirement->hazard, Hazard::harm) << id;
+  }
+}
+
+/// Pieces of 1 in each, each off by 0.01 in, in a space that is off by 0.02 in.
+std::string pieces(int count, const std::string& more = "") {
+  std::string text =
+      "[clearance.stack.s]\nspace = { value = \"8 in\", from = \"measured\", plus_minus = \"0.02 in\" }\n" + more;
+  for (int i = 0; i < count; ++i)
+    text += "[clearance.stack.s.piece.p" + std::to_string(i) +
+            "]\nsize = { value = \"1 in\", from = \"measured\", plus_minus = \"0.01 in\" }\n";
+  return text;
+}
+
+double told_in(const Judged& j, std::string_view what) {
+  for (auto& b : j.verdict.because)
+    if (b.what.find(what) != std::string::npos) return b.value / inch;
+  ADD_FAILURE() << what << " is not told";
+  return 0;
+}
+
+TEST(ClearanceRequirements, AStackTellsBothBandsAndWhatToMeasureAgain) {
+  const Judging few = still(pieces(3)), many = still(pieces(6));
+  const auto &f = few.one("clearance.stack"), &m = many.one("clearance.stack");
+  EXPECT_NEAR(told_in(f, "every length off at once"), 5 - 0.05, 1e-9);
+  EXPECT_NEAR(told_in(f, "left statistically"), 5 - std::sqrt(4e-4 + 3e-4), 1e-9);
+  EXPECT_NEAR(told_in(m, "measured again first: space"), 0.02, 1e-9);
+  EXPECT_TRUE(f.verdict.worst_case);  // four lengths
+  EXPECT_FALSE(m.verdict.worst_case);
+}
+
+// A band that lies within the worst case and without the statistical one.
+TEST(ClearanceRequirements, FewLengthsAreJudgedByTheWorstCase) {
+  const auto state = [](int count, double wanted) {
+    const Build b = hand_car(pieces(count, "wanted = \"" + std::to_string(wanted) + " in\"\n"));
+    const auto set = duties_of(b, from_disk());
+    for (auto& f : prove(b, *set, {.duty = "hot-idle"}).findings)
+      if (f.id.starts_with("clearance.stack[")) return std::pair(f.state, f.half_width / inch);
+    return std::pair(State::unproven, 0.0);
+  };
+  const auto few = state(3, 5 - 0.04), many = state(4, 4 - 0.04);
+  EXPECT_NEAR(few.second, 0.05, 1e-6);
+  EXPECT_EQ(few.first, State::tight);
+  EXPECT_NEAR(many.second, std::sqrt(4e-4 + 4e-4), 1e-6);
+  EXPECT_EQ(many.first, State::holds);
+}
+
+TEST(ClearanceRequirements, AStackMayBeTooLoose) {
+  EXPECT_TRUE(still(pieces(3)).of("clearance.stack-loose").empty());
+  const Judging loose = still(pieces(3, "wanted = \"4 in\"\nmost = \"4.5 in\"\n"));
+  EXPECT_NEAR(loose.one("clearance.stack-loose").margin().value() / inch, -0.5, 1e-9);
+  EXPECT_NEAR(told_in(loose.one("clearance.stack-loose"), "every length off at once"), 5 + 0.05, 1e-9);
+  const Judging filled = still(pieces(3, "wanted = \"4 in\"\nmost = \"4.5 in\"\nshims = \"0.75 in\"\n"));
+  EXPECT_NEAR(filled.one("clearance.stack-loose").margin().value() / inch, 0.25, 1e-9);
+  EXPECT_NEAR(filled.one("clearance.stack").margin().value() / inch, 0.25, 1e-9);
+}
+
 TEST(ClearanceRequirements, ACarOfWhichNothingIsSaidIsNotJudged) {
-  for (auto id : {"clearance.gap", "clearance.stack", "clearance.panel"}) EXPECT_TRUE(still("").of(id).empty()) << id;
+  for (auto id : {"clearance.gap", "clearance.wire", "clearance.stack", "clearance.panel"})
+    EXPECT_TRUE(still("").of(id).empty()) << id;
 }
 
 }  // namespace
