@@ -17,6 +17,7 @@ namespace point_detail {
 template <auto Member>
 consteval FieldInfo coordinate(std::string_view key, std::string_view label, std::string_view sentence) {
   return quantity<Member>(key, label, kind::length)
+      .decides_harm()
       .in("in")
       .from(-300, 300)
       .spread(Source::measured, {.absolute = 0.1})

@@ -2,17 +2,13 @@
 // Solids that move, and the envelopes they move in: what is left between two of them wherever engine, axle and wheel
 // may stand. Points by tape from one origin, right-handed axes as of the steering shaft: x to the rear, y to the
 // driver's right, z up; taken with the car's weight on its wheels, wheels straight, engine at rest.
+#include "model/point.hpp"
 #include "model/system.hpp"
 #include "physics/swept_distance.hpp"
 #include "systems/clearance/between.hpp"
 #include "systems/clearance/moved.hpp"
 
 namespace sw::clearance {
-
-struct Point {
-  std::optional<Length> x, y, z;
-  static std::span<const FieldInfo> fields();
-};
 
 enum class Shape : std::uint8_t { rod, block };
 inline constexpr std::string_view shape_names[] = {"rod", "block"};

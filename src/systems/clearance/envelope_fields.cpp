@@ -3,23 +3,6 @@
 namespace sw::clearance {
 namespace {
 
-template <auto X>
-consteval FieldInfo place(std::string_view key, std::string_view label, std::string_view sentence) {
-  return quantity<X>(key, label, kind::length)
-      .decides_harm()
-      .in("in")
-      .from(-240, 240)
-      .spread(Source::measured, {.absolute = 0.1})  // by tape
-      .says(sentence);
-}
-
-constexpr FieldInfo point_table[] = {
-    place<&Point::x>("x", "to the rear", "To the rear, by tape from the origin all points share."),
-    place<&Point::y>("y", "to the right", "To the driver's right."),
-    place<&Point::z>("z", "up", "Up."),
-};
-static_assert(std::size(point_table) == member_count<Point>());
-
 constexpr FieldInfo body_table[] = {
     choice<&Body::shape>("shape", "shape", shape_names)
         .or_else(0, Source::chosen)
@@ -99,7 +82,6 @@ static_assert(std::size(envelope_table) == member_count<Envelope>());
 
 }  // namespace
 
-std::span<const FieldInfo> Point::fields() { return point_table; }
 std::span<const FieldInfo> Body::fields() { return body_table; }
 std::span<const FieldInfo> Travel::fields() { return travel_table; }
 std::span<const FieldInfo> Roll::fields() { return roll_table; }
