@@ -13,5 +13,6 @@ extern const Solver wires;          ///< sizes and fuses of every wire
 extern const Solver ground_points;  ///< where each load is grounded, and how thick the ground runs are
 extern const Solver sender_match;   ///< resistors between sender and gauge
 extern const Solver gauge_table;    ///< table to key into a cluster
+extern const Solver steering_phase;
 
 }  // namespace sw
