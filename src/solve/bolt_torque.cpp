@@ -43,19 +43,20 @@ class Torques {
     }
     if (!j.told()) return refuse(j.name + ": its standard has no bolt of that grade and size");
     const auto band = fasteners::preload_band(j);
-    // Where the thread is the weaker, the same share of what strips it.
-    const double wanted = j.share * band.high_n;
+    // Where the thread is the weaker, the same share of what strips it; and never more than the scatter leaves.
+    const double off = scatter_of(build_, j), wanted = std::min(j.share, 1 - off) * band.high_n;
     const double torque = set_to(wanted * j.factor * j.thread->diameter_m, j.thread->inch);
-    const double clamp = torque / (j.factor * j.thread->diameter_m), off = scatter_of(build_, j);
+    const double clamp = torque / (j.factor * j.thread->diameter_m);
     if (clamp < band.low_n)
-      return refuse(j.name + ": " + std::to_string(static_cast<int>(std::lround(100 * j.share))) + " % of " +
-                    (band.thread_decides ? "what strips the thread" : "its proof load") + " are " + force(wanted) +
-                    " a bolt, where " + force(band.low_n) + " are wanted: " +
+      return refuse(j.name + ": " + std::to_string(static_cast<int>(std::lround(100 * wanted / band.high_n))) +
+                    " % of " + (band.thread_decides ? "what strips the thread" : "its proof load") + " are " +
+                    force(wanted) + " a bolt, where " + force(band.low_n) + " are wanted: " +
                     (band.thread_decides ? "more thread engaged, a thread insert" : "larger bolts or of more grade"));
     solution_.settings.push_back({j.torque_path, torque});
     solution_.says += (solution_.says.empty() ? "" : " ") + j.name + ": " + torque_words(torque, j.thread->inch) +
                       ", for a clamp of " + force(clamp / (1 + off)) + " to " + force(clamp / std::max(0.01, 1 - off)) +
-                      (band.thread_decides ? "; the thread decides." : ".");
+                      (band.thread_decides ? "; the thread decides" : "") +
+                      (clamp / (1 + off) < band.low_n ? "; the scatter reaches below the clamp wanted." : ".");
     auto& because = solution_.because;
     because.push_back(told(j.name + ", clamp meant", clamp, kind::force, "lbf"));
     because.push_back(told(j.name + ", of its proof load", clamp / j.proof_n(), kind::number, "%"));
@@ -98,8 +99,8 @@ const Solver bolt_torque{
     .judged_by = "fasteners.preload",
     .caution = Caution::bolts_let_go,
     .formula =
-        "share wanted x (proof load, or what strips the thread where that is less) x nut factor x diameter, "
-        "rounded down to what a wrench is set to",
+        "share wanted, or less where the scatter would pass the limit, x (proof load, or what strips the thread "
+        "where that is less) x nut factor x diameter, rounded down to what a wrench is set to",
     .source = "the requirement named; T = K F d",
     .solve = solve};
 

@@ -78,6 +78,10 @@ Solution solve(const Build& build, const DutySet&) {
   }
   const bool there = c.radius_m > 0;
   const double now = there ? transmission::worst_on_the_way(c, c.radius_m).off_m() : 0;
+  if (there && now <= c.within_m && now - best.off_m < fine_m) {
+    out.says = "The hole there is right: the travel stays within " + inches(now) + " of what is wanted.";
+    return out;
+  }
   if (there) out.because.push_back(told("furthest off the travel wanted, as it is", now, kind::length, "in"));
   out.because.push_back(told("furthest off with the hole found", best.off_m, kind::length, "in"));
   out.settings.push_back({"transmission.throttle_cable.radius", best.radius_m});

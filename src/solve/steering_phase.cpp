@@ -14,7 +14,7 @@ namespace {
 using steering::evenness::most, steering::evenness::unevenness;
 
 constexpr double step_rad = std::numbers::pi / 180;  ///< what a line of paint and a protractor set (common practice)
-constexpr double same = 0.002;                       ///< less evenness than that is not worth a spline's tooth
+constexpr double same = 0.01;                        ///< less than that nobody feels at the rim (common practice)
 
 std::string share(double x) { return print(x, kind::number, "%", 2); }
 

@@ -107,17 +107,17 @@ TEST(Bolt, ThreadShearByTheStandardsForm) {
   EXPECT_NEAR(shear.tapped_m2 / (in * in), M_PI * n * 0.5 * d * (1 / (2 * n) + tan30 * (d - e)), 1e-4);
 }
 
-// Common practice for bolts of middle grade: one diameter of thread in steel, one and a half in grey iron, one and a
-// half to two in aluminium. Strengths: mild steel 60, iron class 30, sand-cast aluminium 27 ksi (from memory).
+// Common practice for bolts of middle grade: one diameter of thread in steel, one and a half in grey iron, two in
+// aluminium. A round rule and no law: the shear areas want 0.7 to 1.1 of it. Strengths: mild steel 60, iron class 30,
+// sand-cast aluminium 27 ksi (from memory).
 TEST(Bolt, EngagementMeetsTheTradesRule) {
   for (const char* text : {"1/4-20", "3/8-16", "7/16-14", "1/2-13"}) {
     const auto t = *thread_of(text);
-    const auto diameters = [&](double tapped) {
-      return engagement_to_break_m(t, 120 * ksi, tapped * ksi) / t.diameter_m;
-    };
-    EXPECT_NEAR(diameters(60), 0.9, 0.15) << text;
-    EXPECT_NEAR(diameters(31), 1.5, 0.15) << text;
-    EXPECT_NEAR(diameters(27), 1.75, 0.25) << text;
+    for (const auto& [tapped, rule] : {std::pair(60.0, 1.0), std::pair(31.0, 1.5), std::pair(27.0, 2.0)}) {
+      const double of_rule = engagement_to_break_m(t, 120 * ksi, tapped * ksi) / t.diameter_m / rule;
+      EXPECT_GT(of_rule, 0.7) << text << " in " << tapped;
+      EXPECT_LT(of_rule, 1.1) << text << " in " << tapped;
+    }
   }
 }
 

@@ -14,7 +14,8 @@ Solution solved(const Build& b) { return bolt_torque.solve(b, *duties_of(b, from
 
 // FST-15: 1/2-13 of grade 5, K = 0.20, 75 % of proof load: 75.4 lb-ft (SAE J429, from memory); a wrench is set to 75.
 TEST(SolveTorque, ThreeQuartersOfProof) {
-  const Build b = hand_car(bolted("flange", "thread = \"1/2-13\"\ngrade = \"5\"\n"));
+  const Build b = hand_car(
+      bolted("flange", "thread = \"1/2-13\"\ngrade = \"5\"\nscatter = { value = 1, from = \"data sheet\" }\n"));
   const Solution s = solved(b);
   ASSERT_TRUE(s.solved()) << s.trouble;
   ASSERT_EQ(s.settings.size(), 1u);
@@ -24,24 +25,30 @@ TEST(SolveTorque, ThreeQuartersOfProof) {
   const Build with = with_settings(b, setting_texts(b, s.settings, {}, faults));
   EXPECT_FALSE(faults.any_fault());
   EXPECT_GT(Judging(with, "hot-idle").one("fasteners.preload").margin().value(), 0);
-  // 75 lb-ft/(0.2 x 0.5 in) = 9,000 lbf, 30 % of scatter about it.
-  EXPECT_NE(s.says.find("6920 lbf to 12900 lbf"), std::string::npos) << s.says;
+  // 75 lb-ft/(0.2 x 0.5 in) = 9,000 lbf, 20 % of scatter about it.
+  EXPECT_NE(s.says.find("a clamp of 7500 lbf to "), std::string::npos) << s.says;
 }
 
-// On paste the same clamp takes 0.12/0.20 of it: 45.2 lb-ft.
+// By feel the clamp scatters by 30 %: 70 % of the proof load are the most whose greatest stays below it, 70.4 lb-ft.
+TEST(SolveTorque, TheScatterLeavesLess) {
+  const Build b = hand_car(bolted("flange", "thread = \"1/2-13\"\ngrade = \"5\"\n"));
+  EXPECT_NEAR(solved(b).settings.at(0).value / lb_ft, 70, 1e-9);
+}
+
+// On paste the same clamp takes 0.12/0.20 of it: 42.2 lb-ft.
 TEST(SolveTorque, PasteTakesLess) {
   const Solution s = solved(hand_car(bolted("f", "thread = \"1/2-13\"\ngrade = \"5\"\nthreads = \"anti-seize\"\n")));
-  EXPECT_NEAR(s.settings.at(0).value / lb_ft, 45, 1e-9);
+  EXPECT_NEAR(s.settings.at(0).value / lb_ft, 42, 1e-9);
 }
 
-// A short thread in aluminium strips first: three quarters of what strips it, by hand 0.75 x 0.35/0.668 x 9,300 lbf x
-// 0.2 x 0.375 in = 22.8 lb-ft, where the bolt alone would take 30.9.
+// A short thread in aluminium strips first: seven tenths of what strips it, by hand 0.7 x 0.35/0.668 x 9,300 lbf x
+// 0.2 x 0.375 in = 21.3 lb-ft, where the bolt alone would take 28.8.
 TEST(SolveTorque, ASoftThreadDecides) {
   const Solution s = solved(hand_car(bolted(
       "pump",
       "thread = \"3/8-16\"\ngrade = \"5\"\ninto = \"aluminium\"\nengaged = \"0.35 in\"\nclamp = \"3000 lbf\"\n")));
   ASSERT_TRUE(s.solved()) << s.trouble;
-  EXPECT_NEAR(s.settings.at(0).value / lb_ft, 22, 1e-9);
+  EXPECT_NEAR(s.settings.at(0).value / lb_ft, 21, 1e-9);
   EXPECT_NE(s.says.find("the thread decides"), std::string::npos) << s.says;
 }
 

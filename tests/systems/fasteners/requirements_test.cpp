@@ -23,17 +23,19 @@ TEST(FastenersRequirements, WheelNutsByTheirTorque) {
 
 // 3/8-16 of grade 5 in cast aluminium wants 2 x 0.0775 x 120/(27 x 0.875 pi 0.375) = 0.668 in; a spacer takes thread.
 TEST(FastenersRequirements, ASpacerTakesThread) {
-  const std::string bracket =
-      bolted("bracket",
-             "thread = \"3/8-16\"\ngrade = \"5\"\ntorque = \"25 lb-ft\"\ninto = \"aluminium\"\nengaged = \"0.75 "
-             "in\"\n");
+  const auto bracket_in = [](const std::string& into) {
+    return bolted(
+        "bracket",
+        "thread = \"3/8-16\"\ngrade = \"5\"\ntorque = \"25 lb-ft\"\nengaged = \"0.75 in\"\ninto = \"" + into + "\"\n");
+  };
+  const std::string bracket = bracket_in("aluminium");
   const Judging j = still(bracket);
   EXPECT_NEAR(j.one("fasteners.engagement").verdict.low.value() / inch, 0.668, 2e-3);
   EXPECT_GT(j.one("fasteners.engagement").margin().value(), 0);
   const Judging spaced = still(bracket + "shims = \"0.25 in\"\n");
   EXPECT_NEAR(spaced.one("fasteners.engagement").verdict.predicted.value() / inch, 0.5, 1e-9);
   EXPECT_LT(spaced.one("fasteners.engagement").margin().value(), 0);
-  EXPECT_GT(still(bracket + "into = \"steel\"\nshims = \"0.25 in\"\n").one("fasteners.engagement").margin().value(), 0);
+  EXPECT_GT(still(bracket_in("steel") + "shims = \"0.25 in\"\n").one("fasteners.engagement").margin().value(), 0);
   // With a quarter inch left the thread goes before the bolt: 0.25/0.668 of its 9,300 lbf.
   const Judging short_one = still(bracket + "shims = \"0.5 in\"\n");
   EXPECT_NEAR(short_one.one("fasteners.preload").verdict.high.value() / lbf, 9300 * 0.25 / 0.668, 30);

@@ -10,6 +10,7 @@ Judging still(const std::string& change) { return Judging(hand_car(change), "hot
 double predicted(const Judging& j, std::string_view id, std::string_view place = {}) {
   return j.one(id, {}, place).verdict.predicted.value();
 }
+const std::string still_cable = "slack = \"0 in\"\nto_engine = false\n";
 const std::string both = throttle_spring("inner", "throttle", "6 lbf") + throttle_spring("outer", "throttle", "4 lbf");
 
 TEST(ThrottleRequirements, StopsAreReachedByThePedal) {
@@ -24,9 +25,7 @@ TEST(ThrottleRequirements, StopsAreReachedByThePedal) {
   EXPECT_LT(still(throttle_cable("to_engine = false\nslack = \"-0.05 in\"\n")).one("throttle.closed").margin().value(),
             0);
   // A pedal that turns on to 24 deg pulls on at the open stop.
-  EXPECT_LT(
-      still(throttle_cable() + "[throttle.pedal]\nturns = \"24 deg\"\n").one("throttle.over-travel").margin().value(),
-      0);
+  EXPECT_LT(still(throttle_cable(still_cable, {.turns = "24 deg"})).one("throttle.over-travel").margin().value(), 0);
 }
 
 // A sheath held by the body: 0.25 in of roll are 0.25 in of pull less the slack; asin by hand, from 129 deg on.
@@ -55,7 +54,7 @@ TEST(ThrottleRequirements, ASpacerUnderTheIntakePullsACableThatRises) {
 TEST(ThrottleRequirements, ALeverThatSwingsToItsDeadCentre) {
   EXPECT_GT(still(throttle_cable()).one("throttle.over-centre").margin().value(), 0);
   // From 95 deg, 78 deg on: 17 deg from standing in line with the cable.
-  const Judging j = still(throttle_cable() + "driven_start = \"95 deg\"\narm = \"3.8 in\"\n");
+  const Judging j = still(throttle_cable(still_cable, {.arm = "3.8 in", .driven_start = "95 deg"}));
   EXPECT_LT(j.one("throttle.over-centre").margin().value(), 0);
 }
 
@@ -67,7 +66,7 @@ TEST(ThrottleRequirements, TwoSpringsEitherEnoughAlone) {
   EXPECT_NEAR(predicted(j, "throttle.return", "inner") / lb_ft * 12, 4, 1e-6);  // the outer one alone: 4 lbf x 1 in
   EXPECT_NEAR(predicted(j, "throttle.return", "outer") / lb_ft * 12, 6, 1e-6);
   EXPECT_GT(j.one("throttle.return", {}, "inner").margin().value(), 0);
-  const Judging weak = still(throttle_cable() + both + "[throttle]\nfriction = \"2.5 lb-in\"\n");
+  const Judging weak = still(throttle_cable(still_cable, {.friction = "2.5 lb-in"}) + both);
   EXPECT_LT(weak.one("throttle.return", {}, "inner").margin().value(), 0);
 }
 

@@ -6,11 +6,14 @@
 
 namespace sw::rig {
 
-inline std::string throttle_cable(const std::string& more = "slack = \"0 in\"\nto_engine = false\n") {
-  return "[throttle]\nopens = \"78 deg\"\nfriction = \"1.5 lb-in\"\n[throttle.pedal]\nturns = \"20 deg\"\npad = \"8 "
-         "in\"\n[throttle.link.cable]\nby = \"cable\"\narm = \"3.2 in\"\nstart = \"90 deg\"\ndriven_arm = \"0.87 "
-         "in\"\ndriven_start = \"129 deg\"\n" +
-         more;
+struct ThrottleCable {
+  std::string turns = "20 deg", arm = "3.2 in", driven_start = "129 deg", friction = "1.5 lb-in";
+};
+inline std::string throttle_cable(const std::string& more = "slack = \"0 in\"\nto_engine = false\n",
+                                  const ThrottleCable& c = {}) {
+  return "[throttle]\nopens = \"78 deg\"\nfriction = \"" + c.friction + "\"\n[throttle.pedal]\nturns = \"" + c.turns +
+         "\"\npad = \"8 in\"\n[throttle.link.cable]\nby = \"cable\"\narm = \"" + c.arm +
+         "\"\nstart = \"90 deg\"\ndriven_arm = \"0.87 in\"\ndriven_start = \"" + c.driven_start + "\"\n" + more;
 }
 inline std::string throttle_spring(const std::string& name, const std::string& on, const std::string& force) {
   return "[throttle.spring." + name + "]\non = \"" + on + "\"\nforce = \"" + force + "\"\narm = \"1 in\"\n";
