@@ -10,12 +10,15 @@
 #include "systems/cooling/cooling.hpp"
 #include "systems/driveline/driveline.hpp"
 #include "systems/engine/engine.hpp"
+#include "systems/fasteners/fasteners.hpp"
 #include "systems/fuel/fuel.hpp"
 #include "systems/gauges/gauges.hpp"
 #include "systems/ignition/ignition.hpp"
+#include "systems/mass/mass.hpp"
 #include "systems/mounts/mounts.hpp"
 #include "systems/recommissioning/recommissioning.hpp"
 #include "systems/steering/steering.hpp"
+#include "systems/throttle/throttle.hpp"
 #include "systems/transmission/transmission.hpp"
 #include "systems/tubes/tubes.hpp"
 #include "systems/vacuum/vacuum.hpp"
@@ -35,7 +38,7 @@ struct SystemList {
 using Systems =
     SystemList<vehicle::System, engine::System, driveline::System, belts::System, charging::System, wiring::System,
                cooling::System, air_conditioning::System, fuel::System, vacuum::System, brakes::System, wheels::System,
-               ignition::System, gauges::System, mounts::System, clearance::System, steering::System,
-               transmission::System, tubes::System, recommissioning::System>;
+               ignition::System, gauges::System, mounts::System, clearance::System, steering::System, throttle::System,
+               transmission::System, tubes::System, fasteners::System, mass::System, recommissioning::System>;
 
 }  // namespace sw

@@ -55,14 +55,21 @@ constexpr Row rows[] = {
      "maker's figures."},
     {"loss of steering",
      "Steering that binds, fouls or comes apart can kill. Work to the makers' instructions and local code, have the "
-     "work checked by a licensed person, and turn it lock to lock by hand, engine rolled and car at full travel, before "
+     "work checked by a licensed person, and turn it lock to lock by hand, engine rolled and car at full travel, "
+     "before "
      "any road."},
     {"whirling shaft",
-     "A propeller shaft that whirls or breaks comes through the floor. Stay below its limit, have it balanced, guard it "
+     "A propeller shaft that whirls or breaks comes through the floor. Stay below its limit, have it balanced, guard "
+     "it "
      "with a loop, and never stand beside a turning one; the maker's limits come first."},
     {"car that moves by itself",
      "A car that starts in gear, or is in another than it shows, runs over people. Chock the wheels, set the brake, "
      "keep clear in front and behind, and try every gate as the maker's instructions ask."},
+    {"bolts that let go",
+     "A bolt of brakes, steering, wheels, belts or seats that lets go can kill. The maker's bolt, thread treatment, "
+     "torque "
+     "and order go before any figure here; a bolt made for one tightening is not used again; wheel nuts are looked at "
+     "after the first miles."},
 };
 
 }  // namespace

@@ -29,6 +29,7 @@ enum class Caution : std::uint8_t {
   steering_loss,
   whirling_shaft,
   unintended_motion,
+  bolts_let_go,
 };
 
 /// Short words for the line beside a finding, and the whole caution in one or two sentences.

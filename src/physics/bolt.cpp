@@ -1,14 +1,17 @@
 #include "physics/bolt.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <numbers>
 
+#include "quantity/customary.hpp"
+
 namespace sw::physics {
 namespace {
 
-constexpr double inch = 0.0254, mm = 1e-3, pi = std::numbers::pi;
-constexpr double ksi = 6894757.293168361, mpa = 1e6;
+constexpr double inch = inch_m, mm = 1e-3, pi = std::numbers::pi;
+constexpr double ksi = ksi_pa, mpa = 1e6;
 constexpr double most_inch = 6, most_mm = 150;  ///< thicker is a slip of the pen
 
 std::string_view trimmed(std::string_view t) {
@@ -103,6 +106,22 @@ std::optional<BoltStrength> bolt_strength(BoltGrade grade, const Thread& t) {
     if (row.grade == grade && size > row.from - written && size < row.to + written)
       return BoltStrength{row.proof, row.tensile};
   return std::nullopt;
+}
+
+ThreadShear thread_shear_m2(const Thread& t, double engaged_m) {
+  const double minor = t.diameter_m - 1.0825 * t.pitch_m;
+  return {0.75 * pi * minor * engaged_m, 0.875 * pi * t.diameter_m * engaged_m};
+}
+
+double engagement_to_break_m(const Thread& t, double bolt_pa, double tapped_pa) {
+  const auto one = thread_shear_m2(t, 1);
+  const double area = stress_area_m2(t).value;
+  return std::max(2 * area / one.bolt_m2, 2 * area * bolt_pa / (one.tapped_m2 * tapped_pa));
+}
+
+double strips_at_n(const Thread& t, double engaged_m, double bolt_pa, double tapped_pa) {
+  const auto shear = thread_shear_m2(t, engaged_m);
+  return std::min(shear.bolt_m2 * bolt_pa, shear.tapped_m2 * tapped_pa) / 2;
 }
 
 Slope torque_by_factor_n_m(const Thread& t, double nut_factor, double preload) {

@@ -22,6 +22,7 @@ constexpr const Kind* list[] = {
     &angular_acceleration,
     &frequency,
     &force,
+    &spring_rate,
     &torque,
     &energy,
     &power,

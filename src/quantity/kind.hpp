@@ -37,6 +37,7 @@ inline constexpr std::string_view shaft_speed[] = {"rpm", "rad/s", "rev/s"};
 inline constexpr std::string_view angular_acceleration[] = {"rad/s2"};
 inline constexpr std::string_view frequency[] = {"Hz", "1/s"};
 inline constexpr std::string_view force[] = {"lbf", "N", "kN", "kip"};
+inline constexpr std::string_view spring_rate[] = {"lbf/in", "N/mm", "N/m"};
 inline constexpr std::string_view torque[] = {"lb-ft", "N m", "lb-in", "lbf ft", "lbf in"};
 inline constexpr std::string_view energy[] = {"J", "kJ", "MJ", "mJ", "BTU", "Wh", "lbf ft"};
 inline constexpr std::string_view power[] = {"hp", "kW", "W", "BTU/h"};
@@ -99,6 +100,8 @@ inline constexpr Kind angular_acceleration{"angular acceleration", dim::angular_
                                            unit_list::angular_acceleration, "300 rad/s2"};
 inline constexpr Kind frequency{"frequency", dim::frequency, Reference::none, unit_list::frequency, "115 Hz"};
 inline constexpr Kind force{"force", dim::force, Reference::none, unit_list::force, "70 lbf"};
+inline constexpr Kind spring_rate{"spring rate", dim::spring_rate, Reference::none, unit_list::spring_rate,
+                                  "300 lbf/in"};
 inline constexpr Kind torque{"torque", dim::torque, Reference::none, unit_list::torque, "60 lb-ft"};
 inline constexpr Kind energy{"energy", dim::energy, Reference::none, unit_list::energy, "64 mJ"};
 inline constexpr Kind power{"power", dim::power, Reference::none, unit_list::power, "250 hp"};

@@ -8,7 +8,7 @@
 namespace sw {
 namespace {
 
-constexpr int last = static_cast<int>(Caution::knock);
+constexpr int last = static_cast<int>(Caution::bolts_let_go);
 
 TEST(Caution, EachButNoneHasAShortNameAndATextOfItsOwn) {
   std::set<std::string_view> names, texts;

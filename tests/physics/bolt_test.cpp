@@ -98,5 +98,36 @@ TEST(Bolt, FST_01_FST_02_Torque) {
   EXPECT_FALSE(torque_by_friction_n_m(t, 40, 0.1, 5e3).valid);
 }
 
+// FED-STD-H28/2B's own form of the shear areas, n threads an inch, at nominal diameters: here by hand for 3/8-16,
+// K_n = 0.3073 in, E = 0.3344 in.
+TEST(Bolt, ThreadShearByTheStandardsForm) {
+  const double n = 16, d = 0.375, k = d - 1.0825 / n, e = d - 0.6495 / n, tan30 = 0.57735;
+  const auto shear = thread_shear_m2(*thread_of("3/8-16"), 0.5 * in);
+  EXPECT_NEAR(shear.bolt_m2 / (in * in), M_PI * n * 0.5 * k * (1 / (2 * n) + tan30 * (e - k)), 1e-4);
+  EXPECT_NEAR(shear.tapped_m2 / (in * in), M_PI * n * 0.5 * d * (1 / (2 * n) + tan30 * (d - e)), 1e-4);
+}
+
+// Common practice for bolts of middle grade: one diameter of thread in steel, one and a half in grey iron, two in
+// aluminium. A round rule and no law: the shear areas want 0.7 to 1.1 of it. Strengths: mild steel 60, iron class 30,
+// sand-cast aluminium 27 ksi (from memory).
+TEST(Bolt, EngagementMeetsTheTradesRule) {
+  for (const char* text : {"1/4-20", "3/8-16", "7/16-14", "1/2-13"}) {
+    const auto t = *thread_of(text);
+    for (const auto& [tapped, rule] : {std::pair(60.0, 1.0), std::pair(31.0, 1.5), std::pair(27.0, 2.0)}) {
+      const double of_rule = engagement_to_break_m(t, 120 * ksi, tapped * ksi) / t.diameter_m / rule;
+      EXPECT_GT(of_rule, 0.7) << text << " in " << tapped;
+      EXPECT_LT(of_rule, 1.1) << text << " in " << tapped;
+    }
+  }
+}
+
+// At that length the weaker thread strips just where the bolt breaks; half of it strips at half.
+TEST(Bolt, StripsWhereItBreaks) {
+  const auto t = *thread_of("M10x1.5");
+  const double length = engagement_to_break_m(t, 800 * mpa, 200 * mpa), breaks = stress_area_m2(t).value * 800 * mpa;
+  EXPECT_NEAR(strips_at_n(t, length, 800 * mpa, 200 * mpa), breaks, 1e-6 * breaks);
+  EXPECT_NEAR(strips_at_n(t, length / 2, 800 * mpa, 200 * mpa), breaks / 2, 1e-6 * breaks);
+}
+
 }  // namespace
 }  // namespace sw::physics

@@ -42,6 +42,7 @@ void by_angles(const Input& in, Model& m, Resolver& r) {
   m.chain.shafts.push_back(shaft);
   for (auto& [name, joint] : in.joint) {
     if (!joint.angle) m.missing.push_back(r.path_of(&joint.angle));
+    if (m.chain.shafts.size() > 1) m.plane_paths.push_back(r.path_of(&joint.plane));
     square = turned(square, shaft, r.get(joint.plane, 0));
     shaft = turned(shaft, square, r.get(joint.angle, 0));
     m.chain.shafts.push_back(shaft);
@@ -69,7 +70,9 @@ Model System::resolve(const Input& in, Resolver& r) {
     angles |= joint.angle.has_value();
     if (placed(joint) && joint.angle)
       r.fault(&joint.angle, "the joint's angle stands beside the place it would come from", "one of the two");
-    if (m.joints.size() > 1) m.chain.phases_rad.push_back(r.get(joint.phase, 0));
+    if (m.joints.size() == 1) continue;
+    m.chain.phases_rad.push_back(r.get(joint.phase, 0));
+    m.phase_paths.push_back(r.path_of(&joint.phase));
   }
   if (in.joint.empty()) return m;
   if (points && !angles)

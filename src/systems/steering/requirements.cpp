@@ -5,7 +5,7 @@
 #include "model/told.hpp"
 #include "quantity/customary.hpp"
 #include "quantity/print.hpp"
-#include "systems/steering/steering.hpp"
+#include "systems/steering/checks.hpp"
 
 namespace sw::steering {
 namespace {
@@ -34,23 +34,30 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }
 }  // namespace angle
 
-/// How much more the wheel turns the box in one place of a turn than in another; the pull at the rim goes with it.
-namespace evenness {
-constexpr double several = 0.10;
-double unevenness(const physics::Swing& s) { return s.fastest / s.slowest - 1; }
+}  // namespace
+
+double evenness::unevenness(const physics::Swing& s) { return s.fastest / s.slowest - 1; }
+
+double evenness::most(const Model& m) {
+  constexpr double several = 0.10;
+  // A single joint swings by its angle alone and may as much as at the greatest angle it may have.
+  return m.joints.size() == 1 ? unevenness(physics::swing(physics::joint_bend(alone_rad))) : several;
+}
+
+namespace {
+
+namespace even {
+using evenness::most, evenness::unevenness;
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
   if (m.joints.empty()) return;
-  // A single joint swings by its angle alone and may as much as at the greatest angle it may have.
-  const double one = unevenness(physics::swing(physics::joint_bend(alone_rad)));
-  const double most = m.joints.size() == 1 ? one : several;
-  Verdict v{.scale = most,
+  Verdict v{.scale = most(m),
             .fix_hint = "yokes turned to the phase told before the shaft is pinned; a line of paint across both"};
   v.missing = m.missing;
   if (m.told()) {
     const auto now = physics::swing(m.chain);
     v.predicted = unevenness(now);
-    v.high = most;
+    v.high = v.scale;
     v.because.push_back(told("slowest, box over wheel", now.slowest, kind::number, ""));
     v.because.push_back(told("fastest", now.fastest, kind::number, ""));
     if (m.joints.size() > 1) {
@@ -65,7 +72,7 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   }
   out.push_back(std::move(v));
 }
-}  // namespace evenness
+}  // namespace even
 
 namespace bearings {
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
@@ -135,7 +142,7 @@ constexpr Requirement all[] = {
          "deg make",
      .formula = "fastest over slowest turning of the box against the wheel, less 1, all joints by exact rotation",
      .own_missing = true,
-     .evaluate = evenness::evaluate},
+     .evaluate = even::evaluate},
     {.id = "steering.bearings",
      .title = "shaft is held between its joints",
      .kind = RequirementKind::rule,

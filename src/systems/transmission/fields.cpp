@@ -148,6 +148,19 @@ constexpr FieldInfo cable_table[] = {
         .says(
             "Where the pin stands with the throttle closed, from square to the cable's line, below nothing before it; "
             "without it the lever is taken to swing alike to both sides."),
+    curve<&ThrottleCable::travel_wanted>("travel_wanted", "travel wanted", kind::angle, kind::length)
+        .in("deg", "in")
+        .from(0, 5)
+        .spread({})
+        .says("Cable's travel against throttle angle from closed to wide open, by the gearbox's maker; instead of the "
+              "radius, or beside it."),
+    quantity<&ThrottleCable::travel_within>("travel_within", "travel within", kind::length)
+        .in("in")
+        .above(0, 0.5)
+        .or_else(0.06, Source::chosen)
+        .spread({})
+        .says("How far the travel may lie off the curve to either side.")
+        .after("common practice"),
     quantity<&ThrottleCable::pressure_closed>("pressure_closed", "line pressure, no travel", kind::gauge_pressure)
         .found(Station::running)
         .in("psi")

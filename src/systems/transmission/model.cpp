@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "model/needed.hpp"
 #include "systems/transmission/transmission.hpp"
@@ -32,6 +33,8 @@ void resolve_gates(const Selector& in, Model& m, Resolver& r) {
   }
 }
 
+constexpr double enough_rad = 2 * std::numbers::pi / 180;  ///< a curve that ends that near the open stop tells of it
+
 CableModel cable_of(const ThrottleCable& in, Resolver& r) {
   CableModel c{.start_rad = given(in.start),
                .closed_pa = given(in.pressure_closed),
@@ -40,11 +43,17 @@ CableModel cable_of(const ThrottleCable& in, Resolver& r) {
                .arm_m = given(in.bracket_arm),
                .off_line_rad = r.get(in.off_line, 0),
                .on_intake = in.bracket_on_intake.value_or(false),
-               .told = in.radius || in.radius_wanted || in.throttle};
+               .told = in.radius || in.radius_wanted || in.throttle || in.travel_wanted};
+  c.curve_path = r.path_of(&in.travel_wanted);
   if (!c.told) return c;
   c.radius_m = needed(in.radius, c.missing, r);
-  c.wanted_m = needed(in.radius_wanted, c.missing, r);
   c.throttle_rad = needed(in.throttle, c.missing, r);
+  c.within_m = r.get(in.travel_within, 0);
+  if (in.travel_wanted) c.curve = physics::Interpolant::make(*in.travel_wanted);
+  if (in.travel_wanted && in.throttle && in.travel_wanted->x.back() < in.throttle->si - enough_rad)
+    r.fault(&in.travel_wanted, "the travel wanted ends before the throttle is wide open",
+            "a row at the angle the throttle opens by");
+  if (!c.curve) c.wanted_m = needed(in.radius_wanted, c.missing, r);
   if (!c.closed_pa && !c.open_pa && !c.holds_nm) return c;
   needed(in.pressure_closed, c.pressure_missing, r);
   needed(in.pressure_open, c.pressure_missing, r);
@@ -56,9 +65,9 @@ CableModel cable_of(const ThrottleCable& in, Resolver& r) {
 
 }  // namespace
 
-double CableModel::travel_m(double radius) const {
+double CableModel::travel_m(double radius, double opening) const {
   const double from = start_rad.value_or(-throttle_rad / 2);
-  return radius * (std::sin(from + throttle_rad) - std::sin(from));
+  return radius * (std::sin(from + opening) - std::sin(from));
 }
 
 Model System::resolve(const Input& in, Resolver& r) {

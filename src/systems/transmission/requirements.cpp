@@ -4,7 +4,7 @@
 
 #include "model/told.hpp"
 #include "quantity/print.hpp"
-#include "systems/transmission/transmission.hpp"
+#include "systems/transmission/checks.hpp"
 
 namespace sw::transmission {
 namespace {
@@ -109,44 +109,69 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 }  // namespace neutral
 
 namespace cable {
-void travel(const void* model, const Evidenced&, std::vector<Verdict>& out) {
+enum TravelNeed { n_opened, travel_need_count };
+constexpr Port travel_needs[] = {{"throttle.opened", &kind::angle}};
+static_assert(std::size(travel_needs) == travel_need_count);
+constexpr std::string_view fix =
+    "a lever or bracket of the right radius and start; the cable set with the throttle wide open, "
+    "line pressure read before the road";
+
+/// How far the throttle goes: to its stop, or as far as the pedal's linkage takes it where that is told.
+double opened_rad(const CableModel& c, const Evidenced& run, int need) {
+  const double by_pedal = run.at(0, need);
+  return std::isnan(by_pedal) ? c.throttle_rad : std::min(c.throttle_rad, by_pedal);
+}
+
+void travel(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& c = of(model).cable;
   if (!c.told) return;
   constexpr double least_share = 0.97, most_share = 1.05;
-  Verdict v{.fix_hint =
-                "a lever or bracket of the right radius and start; the cable set with the throttle wide open, "
-                "line pressure read before the road"};
+  Verdict v{.fix_hint = std::string(fix)};
   v.missing = c.missing;
-  if (v.missing.empty()) {
-    const double wanted = c.travel_m(c.wanted_m);
-    v.predicted = c.travel_m(c.radius_m);
-    v.low = least_share * wanted;
-    v.high = most_share * wanted;
-    v.scale = wanted;
-    v.because.push_back(told("travel the box is made for", wanted, kind::length, "in"));
-    v.because.push_back(told("of it", *v.predicted / wanted, kind::number, "%"));
-  }
+  if (!v.missing.empty()) return out.push_back(std::move(v));
+  const double wanted = c.full_travel_m(), opened = opened_rad(c, run, n_opened);
+  v.predicted = c.travel_m(c.radius_m, opened);
+  v.low = least_share * wanted;
+  v.high = most_share * wanted;
+  v.scale = wanted;
+  v.because.push_back(told("travel the box is made for", wanted, kind::length, "in"));
+  v.because.push_back(told("of it", *v.predicted / wanted, kind::number, "%"));
+  if (opened < c.throttle_rad) v.because.push_back(told("throttle as the pedal opens it", opened, kind::angle, "deg"));
   out.push_back(std::move(v));
+  if (!c.curve) return;
+  const OnTheWay worst = worst_on_the_way(c, c.radius_m);
+  Verdict w{.place = "on the way",
+            .predicted = worst.travel_m,
+            .low = worst.wanted_m - c.within_m,
+            .high = worst.wanted_m + c.within_m,
+            .scale = wanted,
+            .fix_hint = std::string(fix)};
+  w.because.push_back(told("throttle there", worst.opening_rad, kind::angle, "deg"));
+  w.because.push_back(told("travel wanted there", worst.wanted_m, kind::length, "in"));
+  out.push_back(std::move(w));
 }
 
 constexpr std::string_view pulls[] = {"full-throttle"};
-constexpr Port needs[] = {{"engine.full_torque", &kind::torque}};
+enum HoldNeed { n_torque, n_pedal_opens, hold_need_count };
+constexpr Port needs[] = {{"engine.full_torque", &kind::torque}, {"throttle.opened", &kind::angle}};
+static_assert(std::size(needs) == hold_need_count);
 constexpr std::string_view chain[] = {"engine.full_torque"};
 /// Line pressure goes with travel, what a clutch holds with line pressure.
 void holds(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   auto& c = of(model).cable;
   if (!c.told || (!c.holds_nm && c.pressure_missing.empty())) return;
-  Verdict v{.row = run.trace->highest(run.slot(0)),
+  Verdict v{.row = run.trace->highest(run.slot(n_torque)),
             .fix_hint =
                 "the cable's lever and setting first: more line pressure; a clutch pack of more plates, or a box "
                 "for the torque"};
   v.missing = c.missing;
   v.missing.insert(v.missing.end(), c.pressure_missing.begin(), c.pressure_missing.end());
   if (v.missing.empty()) {
-    const double share = std::clamp(c.travel_m(c.radius_m) / c.travel_m(c.wanted_m), 0.0, 1.0);
+    const double pulled = c.travel_m(c.radius_m, opened_rad(c, run, n_pedal_opens));
+    const double share = std::clamp(pulled / c.full_travel_m(), 0.0, 1.0);
     const double pressure = *c.closed_pa + share * (*c.open_pa - *c.closed_pa);
     v.predicted = *c.holds_nm * pressure / *c.open_pa;
-    v.low = run.at(v.row, 0);
+    v.low = run.at(v.row, n_torque);
     v.scale = std::max(*v.low, 1.0);
     v.because.push_back(told("travel, of what the box is made for", share, kind::number, "%"));
     v.because.push_back(told("line pressure at full throttle", pressure, kind::gauge_pressure, "psi"));
@@ -234,8 +259,12 @@ constexpr Requirement all[] = {
      .caution = Caution::runaway_throttle,
      .quantity = &kind::length,
      .unit = "in",
-     .source = "the gearbox's maker; common practice: 97 to 105 % of the travel it is made for",
-     .formula = "radius x (sin(start + opening) - sin(start)), of the lever there is and of the one wanted",
+     .source = "the gearbox's maker; common practice: 97 to 105 % of the travel it is made for, on the "
+               "way within transmission.throttle_cable.travel_within",
+     .formula = "radius x (sin(start + opening) - sin(start)) of the lever there is, as far as the pedal opens the "
+                "throttle, against that of the one wanted or the curve wanted",
+     .needs = cable::travel_needs,
+     .may_lack = 0,
      .own_missing = true,
      .evaluate = cable::travel},
     {.id = "transmission.clutch-hold",
@@ -249,6 +278,7 @@ constexpr Requirement all[] = {
      .formula = "line pressure in proportion to the cable's travel; torque held in proportion to line pressure",
      .duties = cable::pulls,
      .needs = cable::needs,
+     .may_lack = cable::n_pedal_opens,
      .chain = cable::chain,
      .evaluate = cable::holds},
     {.id = "transmission.cable-line",
@@ -265,6 +295,17 @@ constexpr Requirement all[] = {
 };
 
 }  // namespace
+
+OnTheWay worst_on_the_way(const CableModel& c, double radius) {
+  constexpr int steps = 60;
+  OnTheWay worst;
+  for (int i = 0; i <= steps; ++i) {
+    const double opening = c.throttle_rad * i / steps;
+    const OnTheWay at{opening, c.travel_m(radius, opening), c.curve->at(opening).value};
+    if (at.off_m() >= worst.off_m()) worst = at;
+  }
+  return worst;
+}
 
 std::span<const Requirement> System::requirements() { return all; }
 

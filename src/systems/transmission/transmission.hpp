@@ -33,6 +33,8 @@ struct Selector {
 struct ThrottleCable {
   std::optional<Length> radius, radius_wanted;
   std::optional<Angle> throttle, start;
+  std::optional<Curve> travel_wanted;
+  std::optional<Length> travel_within;
   std::optional<GaugePressure> pressure_closed, pressure_open;
   std::optional<Torque> clutch_holds;
   std::optional<Length> bracket_arm;
@@ -55,15 +57,22 @@ struct GateModel {
 };
 
 struct CableModel {
-  double radius_m = 0, wanted_m = 0, throttle_rad = 0;
+  double radius_m = 0, wanted_m = 0, throttle_rad = 0;  ///< `wanted` a radius, where one is told
   std::optional<double> start_rad;
+  std::optional<physics::Interpolant> curve;  ///< travel wanted against throttle angle
+  double within_m = 0;
+  std::string curve_path;
   std::optional<double> closed_pa, open_pa, holds_nm;
   std::vector<std::string> missing, pressure_missing;
   std::optional<double> arm_m;
   double off_line_rad = 0;
   bool on_intake = false, told = false;
 
-  double travel_m(double radius_m) const;
+  /// Of a lever of this radius, with the throttle this far open.
+  double travel_m(double radius_m, double opening_rad) const;
+  double travel_m(double radius_m) const { return travel_m(radius_m, throttle_rad); }
+  /// What the box is made for with the throttle wide open.
+  double full_travel_m() const { return curve ? curve->at(throttle_rad).value : travel_m(wanted_m); }
 };
 
 struct Model {

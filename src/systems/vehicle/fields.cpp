@@ -3,6 +3,57 @@
 namespace sw::vehicle {
 namespace {
 
+template <auto X>
+consteval FieldInfo wheel(std::string_view key, std::string_view label) {
+  return quantity<X>(key, label, kind::mass)
+      .in("lb")
+      .above(50, 6000)
+      .spread(Source::measured, {.share = 0.01})
+      .says("What stands on this wheel, all four scales level, as driven with driver and fuel; all four or none.");
+}
+constexpr FieldInfo corner_table[] = {
+    wheel<&Corners::front_left>("front_left", "front left wheel"),
+    wheel<&Corners::front_right>("front_right", "front right wheel"),
+    wheel<&Corners::rear_left>("rear_left", "rear left wheel"),
+    wheel<&Corners::rear_right>("rear_right", "rear right wheel"),
+};
+static_assert(std::size(corner_table) == member_count<Corners>());
+
+constexpr Spread by_tape{.absolute = 1};  ///< in
+
+constexpr FieldInfo part_table[] = {
+    choice<&Part::moved>("moved", "moved", moved_names)
+        .or_else(0, Source::chosen)
+        .says("Put in or taken out since the car was weighed; one that changes its place is two parts, out here, in "
+              "there."),
+    quantity<&Part::mass>("mass", "weight", kind::mass)
+        .in("lb")
+        .above(0, 4000)
+        .says("Its weight, by scale or data sheet."),
+    quantity<&Part::behind>("behind", "behind the front axle", kind::length)
+        .may_change()
+        .in("in")
+        .from(-100, 400)
+        .spread(Source::measured, by_tape)
+        .says("Its centre to the rear from the front axle, below nothing ahead of it."),
+    quantity<&Part::side>("side", "to the left", kind::length)
+        .may_change()
+        .in("in")
+        .from(-60, 60)
+        .or_else(0, Source::chosen)
+        .spread(Source::measured, by_tape)
+        .says("Its centre to the car's left of the middle, below nothing to the right."),
+    quantity<&Part::height>("height", "over the road", kind::length)
+        .in("in")
+        .from(0, 120)
+        .or_else(24)
+        .spread(Source::typical, {.absolute = 10})
+        .spread(Source::measured, by_tape)
+        .says("Its centre over the road.")
+        .after("common practice: what sits beside engine or under seats"),
+};
+static_assert(std::size(part_table) == member_count<Part>());
+
 constexpr FieldInfo table[] = {
     text<&Input::title>("title", "title")
         .found(Station::desk)
@@ -20,7 +71,7 @@ constexpr FieldInfo table[] = {
     quantity<&Input::weight>("weight", "weight", kind::mass)
         .in("lb")
         .above(500, 20000)
-        .says("Weight as driven, with driver and fuel."),
+        .says("Weight as driven, with driver and fuel, as weighed: before the parts under `part` were moved."),
     quantity<&Input::drag_area>("drag_area", "drag area", kind::area)
         .found(Station::desk)
         .with(Tool::road)
@@ -78,11 +129,22 @@ constexpr FieldInfo table[] = {
         .above(8, 80)
         .spread(Source::stated, {.absolute = 1})
         .says("Centre of mass over the road, laden; that as driven where it is not given."),
+    group<&Input::corner>("corner", "wheels weighed")
+        .says("What stands on each wheel: instead of weight and front's share."),
+    quantity<&Input::track>("track", "track", kind::length)
+        .in("in")
+        .above(20, 100)
+        .spread(Source::measured, {.absolute = 0.25})
+        .says("Middle of one tyre to middle of the other, mean of both axles: for parts beside the middle."),
+    list<&Input::part>("part", "parts moved")
+        .says("Parts put in or taken out since the car was weighed, by any names: engine, battery, tank, seat."),
 };
 static_assert(std::size(table) == member_count<Input>());
 
 }  // namespace
 
+std::span<const FieldInfo> Corners::fields() { return corner_table; }
+std::span<const FieldInfo> Part::fields() { return part_table; }
 std::span<const FieldInfo> Input::fields() { return table; }
 
 }  // namespace sw::vehicle

@@ -68,4 +68,22 @@ TEST(TransmissionRequirements, BellByTheDial) {
   EXPECT_GT(j.one("transmission.bell-run-out", {}, "face").margin().value(), 0);
 }
 
+// A box made for a lever of 1.0 in that starts square draws sin(opening); one that swings alike to both sides draws the
+// same end, 0.978 in, with 0.777 in and runs ahead of it on no way but behind: at 39 deg 0.489 against 0.629 in.
+TEST(TransmissionRequirements, TheWholeWayCountsAndNotItsEndAlone) {
+  std::string rows;
+  for (const int deg : {0, 13, 26, 39, 52, 65, 78})
+    rows += (rows.empty() ? "[\"" : ", [\"") + std::to_string(deg) + " deg\", \"" +
+            std::to_string(std::sin(deg * degree)) + " in\"]";
+  const std::string wanted = "[transmission.throttle_cable]\nthrottle = \"78 deg\"\ntravel_wanted = [" + rows + "]\n";
+  const Judging right = still(wanted + "radius = \"1.0 in\"\nstart = \"0 deg\"\n");
+  EXPECT_GT(right.one("transmission.cable-travel").margin().value(), 0);
+  EXPECT_GT(right.one("transmission.cable-travel", {}, "on the way").margin().value(), 0);
+  const Judging even = still(wanted + "radius = \"0.777 in\"\n");
+  EXPECT_GT(even.one("transmission.cable-travel").margin().value(), 0);
+  auto& on_the_way = even.one("transmission.cable-travel", {}, "on the way");
+  EXPECT_LT(on_the_way.margin().value(), 0);
+  EXPECT_NEAR(*on_the_way.verdict.predicted / inch, 0.489, 0.06);
+}
+
 }  // namespace

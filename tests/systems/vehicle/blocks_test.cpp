@@ -88,4 +88,28 @@ TEST(VehicleBlocks, WhatTheBalanceLacksSilencesTheBalanceAlone) {
   EXPECT_FALSE(Car(lighter).faults().all().empty());
 }
 
+// Aircraft Weight and Balance Handbook, FAA-H-8083-1, chapter 2, on finding a centre of gravity (from memory): 100 lb
+// at 50 in, 100 lb at 90 in and 200 lb at 150 in balance 110 in from the datum. Ten times that here, the datum the
+// front axle.
+TEST(VehicleBlocks, MomentsAboutADatumByTheHandbook) {
+  const double wheelbase = 200;
+  vehicle::Balance b{1000, 1 - 50 / wheelbase, 20};
+  b = with_part(b, wheelbase, 1000, 90, 30);
+  b = with_part(b, wheelbase, 2000, 150, 40);
+  EXPECT_NEAR(b.mass_kg, 4000, 1e-9);
+  EXPECT_NEAR((1 - b.front_share) * wheelbase, 110, 1e-9);
+  EXPECT_NEAR(b.height_m, (1000 * 20 + 1000 * 30 + 2000 * 40) / 4000.0, 1e-9);  // the same moments about the road
+  // What goes in and out again leaves the car as it was.
+  b = with_part(with_part(b, wheelbase, 300, -12, 5), wheelbase, -300, -12, 5);
+  EXPECT_NEAR((1 - b.front_share) * wheelbase, 110, 1e-9);
+  EXPECT_NEAR(b.height_m, 32.5, 1e-9);
+}
+
+TEST(VehicleBlocks, PartsThatCannotBe) {
+  EXPECT_TRUE(Car(faulty_car("[vehicle.part.all]\nmoved = \"out\"\nmass = \"3900 lb\"\nbehind = \"50 in\"\n"))
+                  .faults()
+                  .any_fault());
+  EXPECT_TRUE(Car(faulty_car("[vehicle.part.tail]\nmass = \"2000 lb\"\nbehind = \"399 in\"\n")).faults().any_fault());
+}
+
 }  // namespace

@@ -1,0 +1,75 @@
+#pragma once
+// Bolted joints by name: thread, grade, state of the threads, what they are screwed into, torque, and what they hold.
+#include "model/system.hpp"
+#include "physics/bolt.hpp"
+
+namespace sw::fasteners {
+
+using physics::BoltGrade;
+inline constexpr std::string_view grade_names[] = {"2", "5", "8", "8.8", "10.9", "12.9"};
+enum class Threads : std::uint8_t { as_they_come, dry_black, zinc, oiled, cadmium, anti_seize };
+inline constexpr std::string_view threads_names[] = {"as they come", "dry, black", "zinc plated",
+                                                     "oiled",        "cadmium",    "anti-seize"};
+enum class Into : std::uint8_t { nut, steel, iron, aluminium };
+inline constexpr std::string_view into_names[] = {"nut", "steel", "iron", "aluminium"};
+
+struct Joint {
+  std::string thread, hole;
+  std::optional<BoltGrade> grade;
+  std::optional<Threads> threads;
+  std::optional<double> nut_factor, scatter;
+  std::optional<Into> into;
+  std::optional<PressureDifference> strength;
+  std::optional<Length> engaged, shims;
+  std::optional<Torque> torque;
+  std::optional<double> share;
+  std::optional<int> count;
+  std::optional<Force> clamp, load;
+  std::optional<bool> to_yield, used_before;
+  static std::span<const FieldInfo> fields();
+};
+
+struct Input {
+  Named<Joint> joint;
+  static std::span<const FieldInfo> fields();
+};
+
+struct JointModel {
+  std::string name;
+  std::optional<physics::Thread> thread, hole;
+  std::optional<physics::BoltStrength> strength;
+  bool grade_known = false, outside = false;  ///< outside: its standard has no bolt of that size
+  double factor = 0, scatter = 1;             ///< torque over preload and diameter as taken; by what it is off
+  std::optional<double> torque_nm, engaged_m, clamp_n, load_n;
+  double tapped_pa = 0, share = 0;
+  int count = 1;
+  bool to_yield = false;
+  std::optional<bool> used_before;
+  std::string used_path, torque_path, scatter_path, thread_path;
+  std::vector<std::string> bolt_missing;     ///< thread and grade
+  std::vector<std::string> engaged_missing;  ///< what it is screwed into
+
+  bool told() const { return thread && strength; }
+  double proof_n() const { return strength->proof_pa * physics::stress_area_m2(*thread).value; }
+  /// Pull at which the thread strips; empty where nobody told how much of it is engaged.
+  std::optional<double> strips_n() const;
+  /// What a torque leaves in the bolt.
+  double preload_n(double torque_nm) const { return torque_nm / (factor * scatter * thread->diameter_m); }
+};
+
+struct Model {
+  std::vector<JointModel> joints;
+};
+
+struct System {
+  using Input = fasteners::Input;
+  using Model = fasteners::Model;
+  static constexpr std::string_view key = "fasteners", title = "fasteners";
+  static constexpr Station where = Station::underneath;
+  static constexpr bool may_be_left_out = true;
+  static Model resolve(const Input& in, Resolver& r);
+  static std::span<const Block> blocks() { return {}; }
+  static std::span<const Requirement> requirements();
+};
+
+}  // namespace sw::fasteners

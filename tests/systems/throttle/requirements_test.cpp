@@ -1,0 +1,106 @@
+#include "systems/judged.hpp"
+#include "systems/throttle/rig.hpp"
+
+using namespace sw;
+using namespace sw::rig;
+
+namespace {
+
+Judging still(const std::string& change) { return Judging(hand_car(change), "hot-idle"); }
+double predicted(const Judging& j, std::string_view id, std::string_view place = {}) {
+  return j.one(id, {}, place).verdict.predicted.value();
+}
+const std::string still_cable = "slack = \"0 in\"\nto_engine = false\n";
+const std::string both = throttle_spring("inner", "throttle", "6 lbf") + throttle_spring("outer", "throttle", "4 lbf");
+
+TEST(ThrottleRequirements, StopsAreReachedByThePedal) {
+  const Judging j = still(throttle_cable());
+  EXPECT_NEAR(predicted(j, "throttle.closed"), 0, 1e-9);
+  EXPECT_GT(j.one("throttle.full-open").margin().value(), 0);
+  EXPECT_NEAR(predicted(j, "throttle.over-travel"), 0, 1e-6);
+  // A tenth of an inch of slack: 1.0945 - 0.1 of 1.0950 in; a short cable holds the throttle open.
+  const Judging slack = still(throttle_cable("to_engine = false\nslack = \"0.1 in\"\n"));
+  EXPECT_LT(slack.one("throttle.full-open").margin().value(), 0);
+  EXPECT_GT(slack.one("throttle.closed").margin().value(), 0);
+  EXPECT_LT(still(throttle_cable("to_engine = false\nslack = \"-0.05 in\"\n")).one("throttle.closed").margin().value(),
+            0);
+  // A pedal that turns on to 24 deg pulls on at the open stop.
+  EXPECT_LT(still(throttle_cable(still_cable, {.turns = "24 deg"})).one("throttle.over-travel").margin().value(), 0);
+}
+
+// A sheath held by the body: 0.25 in of roll are 0.25 in of pull less the slack; asin by hand, from 129 deg on.
+TEST(ThrottleRequirements, RollOpensWhatComesFromTheBody) {
+  const Judging j = still(throttle_cable("to_engine = true\nslack = \"0.05 in\"\nroll = \"0.25 in\"\n"));
+  const double open = 129 * degree - std::acos(std::cos(129 * degree) + 0.20 / 0.87);
+  EXPECT_NEAR(predicted(j, "throttle.engine-roll") / degree, -open / degree, 1e-3);
+  EXPECT_LT(j.one("throttle.engine-roll").margin().value(), 0);
+  EXPECT_TRUE(still(throttle_cable()).of("throttle.engine-roll").empty());
+  EXPECT_GT(still(throttle_cable("to_engine = true\nslack = \"0.05 in\"\nroll = \"0.04 in\"\n"))
+                .one("throttle.engine-roll")
+                .margin()
+                .value(),
+            0);
+}
+
+TEST(ThrottleRequirements, ASpacerUnderTheIntakePullsACableThatRises) {
+  const std::string rising = "to_engine = true\nslack = \"0.05 in\"\nroll = \"0 in\"\nslope = \"30 deg\"\n";
+  EXPECT_GT(still(throttle_cable(rising)).one("throttle.closed").margin().value(), 0);
+  // 1 in x sin 30 deg = 0.5 in of pull.
+  EXPECT_LT(
+      still("[mounts]\nintake_raised = \"1 in\"\n" + throttle_cable(rising)).one("throttle.closed").margin().value(),
+      0);
+}
+
+TEST(ThrottleRequirements, ALeverThatSwingsToItsDeadCentre) {
+  EXPECT_GT(still(throttle_cable()).one("throttle.over-centre").margin().value(), 0);
+  // From 95 deg, 78 deg on: 17 deg from standing in line with the cable.
+  const Judging j = still(throttle_cable(still_cable, {.arm = "3.8 in", .driven_start = "95 deg"}));
+  EXPECT_LT(j.one("throttle.over-centre").margin().value(), 0);
+}
+
+TEST(ThrottleRequirements, TwoSpringsEitherEnoughAlone) {
+  const Judging none = still(throttle_cable());
+  EXPECT_EQ(none.one("throttle.springs").verdict.missing.size(), 1u);
+  const Judging j = still(throttle_cable() + both);
+  EXPECT_EQ(j.one("throttle.springs").verdict.rule, true);
+  EXPECT_NEAR(predicted(j, "throttle.return", "inner") / lb_ft * 12, 4, 1e-6);  // the outer one alone: 4 lbf x 1 in
+  EXPECT_NEAR(predicted(j, "throttle.return", "outer") / lb_ft * 12, 6, 1e-6);
+  EXPECT_GT(j.one("throttle.return", {}, "inner").margin().value(), 0);
+  const Judging weak = still(throttle_cable(still_cable, {.friction = "2.5 lb-in"}) + both);
+  EXPECT_LT(weak.one("throttle.return", {}, "inner").margin().value(), 0);
+}
+
+// A cable does not push: the pedal's spring leaves the throttle where it is. Through rods it counts by the levers.
+TEST(ThrottleRequirements, ASpringAtThePedalClosesThroughRodsAlone) {
+  const std::string mixed = throttle_spring("own", "throttle", "6 lbf") + throttle_spring("pedal", "pedal", "12 lbf");
+  const Judging cable = still(throttle_cable() + mixed);
+  EXPECT_EQ(cable.one("throttle.springs").verdict.rule, false);
+  EXPECT_LT(cable.one("throttle.return", {}, "own").margin().value(), 0);
+  // A parallelogram of one ratio: 12 lbf x 1 in at the throttle too.
+  const Judging rods = still(
+      "[throttle]\nopens = \"40 deg\"\nfriction = \"1.5 lb-in\"\n[throttle.pedal]\nturns = \"40 deg\"\n[throttle."
+      "link.rod]\nby = \"rod\"\nto_engine = false\narm = \"2 in\"\nstart = \"70 deg\"\ndriven_arm = \"2 "
+      "in\"\ndriven_start = \"110 deg\"\napart = \"10 in\"\n" +
+      mixed);
+  EXPECT_EQ(rods.one("throttle.springs").verdict.rule, true);
+  EXPECT_NEAR(predicted(rods, "throttle.return", "own") / lb_ft * 12, 12, 1e-4);
+}
+
+// (6 + 4 + 1.5 lb-in) x 3.2/(0.87 sin 129 deg)/8 in = 6.8 lbf.
+TEST(ThrottleRequirements, PedalForceByTheLevers) {
+  const Judging j = still(throttle_cable() + both);
+  EXPECT_NEAR(predicted(j, "throttle.pedal-force", "off its stop") / lbf,
+              11.5 * 3.2 / (0.87 * std::sin(129 * degree)) / 8, 1e-2);
+}
+
+// A pedal that opens the throttle half way pulls the gearbox's cable half way too.
+TEST(ThrottleRequirements, TheGearboxCableGoesAsFarAsThePedalOpens) {
+  const std::string box =
+      "[transmission.throttle_cable]\nradius = \"1.1 in\"\nradius_wanted = \"1.1 in\"\nthrottle = "
+      "\"78 deg\"\n";
+  EXPECT_GT(still(box).one("transmission.cable-travel").margin().value(), 0);
+  const Judging j = still(box + throttle_cable("to_engine = false\nslack = \"0.3 in\"\n"));
+  EXPECT_LT(j.one("transmission.cable-travel").margin().value(), 0);
+}
+
+}  // namespace
