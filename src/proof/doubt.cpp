@@ -66,12 +66,12 @@ double possible(const Build& build, const std::string& path, double by) {
 }
 
 /// Margins of the moved car in the base's order. The moved car gives the same judgements in the same order unless a
-/// run was lost, so the search is a walk. In duties that were not `run` again nothing can change.
-void compare(const std::vector<Judged>& base, const std::vector<Judged>& moved, const std::vector<bool>& run,
+/// run was lost, so the search is a walk. What was not judged again cannot change.
+void compare(const std::vector<Judged>& base, const std::vector<Judged>& moved, const Touched::Reach* reach,
              std::vector<double>& change) {
   std::size_t at = 0;
   for (auto& b : base) {
-    if (b.duty >= 0 && !run.empty() && !run[static_cast<std::size_t>(b.duty)]) {
+    if (reach && !reach->requirements.contains(b.requirement)) {
       change.push_back(0);
       continue;
     }
@@ -149,8 +149,10 @@ Study study(const Build& build, const DutySet& set, const std::vector<Judged>& b
     Build moved = build;
     if (by == 0 || !shift(moved, m.path, by)) return;
     const Car car(moved);
-    const auto& wanted = options.touched ? options.touched->by(m.path) : options.wanted;
-    compare(base, judge(car, set, run_duties(car, set, wanted, {.base = options.runs}), wanted), wanted, change);
+    const Touched::Reach* reach = options.touched ? options.touched->by(m.path) : nullptr;
+    const auto& wanted = reach ? reach->duties : options.wanted;
+    const auto traces = run_duties(car, set, wanted, {.base = options.runs});
+    compare(base, judge(car, set, traces, wanted, reach ? &reach->requirements : nullptr), reach, change);
   };
   auto work = [&] {
     try {

@@ -39,7 +39,7 @@ struct Study {
 
 struct StudyOptions {
   std::vector<bool> wanted;
-  const Touched* touched = nullptr;  ///< where it is known which duties an input can change anything in
+  const Touched* touched = nullptr;  ///< where it is known what an input can change anything of
   const BaseRuns* runs = nullptr;    ///< the base's, so that an input that changes nothing of one spares it
   unsigned threads = 1;
   std::function<void(double)> progress;

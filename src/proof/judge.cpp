@@ -169,11 +169,12 @@ bool looks_at(const Requirement& r, const std::string& key, const Duty& duty) {
 }
 
 std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces,
-                          const std::vector<bool>& wanted) {
+                          const std::vector<bool>& wanted, const std::set<const Requirement*>* only) {
   Judge j(car, set, traces);
   for (std::size_t s = 0; s < car.systems().size(); ++s) {
     if (!car.systems()[s].described) continue;
     for (auto& r : car.systems()[s].requirements) {
+      if (only && !only->contains(&r)) continue;
       if (r.duties.empty()) {
         j.look(r, s, -1);
         continue;

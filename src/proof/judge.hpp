@@ -1,5 +1,7 @@
 #pragma once
 // Requirements put to the traces: one judgement for each requirement, duty and place, in stable order.
+#include <set>
+
 #include "duty/duties.hpp"
 #include "model/requirement.hpp"
 
@@ -24,8 +26,8 @@ bool looks_at(const Requirement& r, const std::string& key, const Duty& duty);
 /// The run static rules read: the first of those that came through, where any did; the number of runs where none ran.
 std::size_t static_rules_read(const std::vector<Trace>& traces);
 
-/// `wanted`: duties to look at (all where empty).
+/// `wanted`: duties to look at (all where empty); `only`: requirements (all where null).
 std::vector<Judged> judge(const Car& car, const DutySet& set, const std::vector<Trace>& traces,
-                          const std::vector<bool>& wanted = {});
+                          const std::vector<bool>& wanted = {}, const std::set<const Requirement*>* only = nullptr);
 
 }  // namespace sw

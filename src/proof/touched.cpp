@@ -38,34 +38,31 @@ Ports reached_from(const SystemOf& origin, const std::vector<SystemOf>& systems)
 
 }  // namespace
 
-std::vector<std::string_view> requirements_fed_by(const Car& car, const SystemOf& origin) {
+std::set<const Requirement*> requirements_fed_by(const Car& car, const SystemOf& origin) {
   const Ports ports = reached_from(origin, car.systems());
-  std::vector<std::string_view> ids;
+  std::set<const Requirement*> fed;
   for (auto& s : car.systems())
     for (auto& r : s.requirements)
-      if (reads(r.needs, ports)) ids.push_back(r.id);
-  return ids;
+      if (reads(r.needs, ports)) fed.insert(&r);
+  return fed;
 }
 
-Touched::Touched(const Car& car, const DutySet& set, const std::vector<bool>& wanted, std::size_t first)
-    : wanted_(wanted) {
+Touched::Touched(const Car& car, const DutySet& set, const std::vector<bool>& wanted, std::size_t first) {
   for (auto& origin : car.systems()) {
-    const Ports ports = reached_from(origin, car.systems());
-    std::vector<bool> duties(set.courses.size(), false);
-    if (first < duties.size()) duties[first] = true;
-    for (auto& s : car.systems())
-      for (auto& r : s.requirements) {
-        if (s.key != origin.key && !reads(r.needs, ports)) continue;
-        for (std::size_t d = 0; d < duties.size(); ++d)
-          if (wanted[d] && looks_at(r, set.courses[d].key, *set.courses[d].duty)) duties[d] = true;
-      }
-    by_system_[std::string(origin.key)] = std::move(duties);
+    Reach reach{.duties = std::vector<bool>(set.courses.size(), false),
+                .requirements = requirements_fed_by(car, origin)};
+    for (auto& r : origin.requirements) reach.requirements.insert(&r);
+    if (first < reach.duties.size()) reach.duties[first] = true;
+    for (auto* r : reach.requirements)
+      for (std::size_t d = 0; d < reach.duties.size(); ++d)
+        if (wanted[d] && looks_at(*r, set.courses[d].key, *set.courses[d].duty)) reach.duties[d] = true;
+    by_system_[std::string(origin.key)] = std::move(reach);
   }
 }
 
-const std::vector<bool>& Touched::by(std::string_view path) const {
+const Touched::Reach* Touched::by(std::string_view path) const {
   const auto at = by_system_.find(path.substr(0, path.find('.')));
-  return at == by_system_.end() ? wanted_ : at->second;
+  return at == by_system_.end() ? nullptr : &at->second;
 }
 
 }  // namespace sw

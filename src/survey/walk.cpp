@@ -102,8 +102,8 @@ std::set<std::string, std::less<>> weigh_on_unproven(const Car& car, const Proof
     if (f.state == State::unproven) unproven.insert(requirement_of(f.id));
   std::set<std::string, std::less<>> weigh;
   for (auto& s : car.systems())
-    for (auto& id : requirements_fed_by(car, s))
-      if (unproven.contains(id)) weigh.insert(std::string(s.key));
+    for (auto* r : requirements_fed_by(car, s))
+      if (unproven.contains(r->id)) weigh.insert(std::string(s.key));
   return weigh;
 }
 

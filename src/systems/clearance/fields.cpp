@@ -168,12 +168,16 @@ static_assert(std::size(panel_table) == member_count<Panel>());
 constexpr FieldInfo table[] = {
     list<&Input::gap>("gap", "gaps").says("Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`."),
     list<&Input::body>("body", "bodies").says("Solids by any names: `header_left`, `drag_link`, `pan`."),
-    list<&Input::travel>("travel", "travels").says("Axles and wheels that go up and down: `front_left`, `rear`."),
+    list<&Input::travel>("travel", "travels")
+        .found(Station::underneath)
+        .says("Axles and wheels that go up and down: `front_left`, `rear`."),
     group<&Input::roll>("roll", "engine's roll").says("What bodies that go with the engine roll about, and how far."),
     list<&Input::envelope>("envelope", "envelopes")
         .says("Pairs of bodies that must stay clear of each other wherever they stand, by any names."),
     list<&Input::stack>("stack", "stacks").says("Stacks of pieces in a space: `bonnet`, `tank_port`."),
-    list<&Input::shim>("shim", "shims on hand").says("Shims and spacers for stacks, by any names."),
+    list<&Input::shim>("shim", "shims on hand")
+        .found(Station::bench)
+        .says("Shims and spacers for stacks, by any names."),
     list<&Input::panel>("panel", "panels").says("Panels whose gaps follow what was moved: `bonnet_front`."),
 };
 static_assert(std::size(table) == member_count<Input>());

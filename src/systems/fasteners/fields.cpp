@@ -36,12 +36,15 @@ constexpr FieldInfo joint_table[] = {
         .decides_harm()
         .says("A nut of the bolt's own grade, or what is tapped."),
     quantity<&Joint::strength>("strength", "its tensile strength", kind::stress)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("ksi")
         .above(5, 250)
         .says("Of what is tapped, where it is known; else 60 ksi of steel, 31 of grey iron, 27 of cast aluminium, the "
               "least of plain sorts.")
         .after("mild steel, ASTM A48 class 30, sand-cast aluminium: from memory"),
     quantity<&Joint::engaged>("engaged", "thread engaged", kind::length)
+        .with(Tool::calliper)
         .may_grow()
         .decides_harm()
         .in("in")
@@ -50,6 +53,7 @@ constexpr FieldInfo joint_table[] = {
         .says("Length of full thread in the hole or nut, before any shims below; a bolt's length less what it passes "
               "through, or turns counted."),
     quantity<&Joint::shims>("shims", "shims added", kind::length)
+        .with(Tool::calliper)
         .may_change()
         .in("in")
         .from(0, 3)
@@ -77,10 +81,14 @@ constexpr FieldInfo joint_table[] = {
         .or_else(1, Source::chosen)
         .says("How many of them share what it holds."),
     quantity<&Joint::clamp>("clamp", "clamp wanted", kind::force)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .in("lbf")
         .above(0, 500000)
         .says("By all together, from the maker of gasket, wheel or seat; without it half the proof load is the least."),
     quantity<&Joint::load>("load", "pulled apart by", kind::force)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .decides_harm()
         .in("lbf")
         .above(0, 500000)

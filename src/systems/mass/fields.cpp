@@ -5,6 +5,7 @@ namespace {
 
 constexpr FieldInfo axle_table[] = {
     quantity<&Axle::rating>("rating", "axle's rating", kind::mass)
+        .with(Tool::eye)
         .decides_harm()
         .in("lb")
         .above(200, 20000)

@@ -124,7 +124,7 @@ constexpr FieldInfo spring_table[] = {
 static_assert(std::size(spring_table) == member_count<Spring>());
 
 constexpr FieldInfo table[] = {
-    group<&Input::pedal>("pedal", "pedal").says("The accelerator pedal."),
+    group<&Input::pedal>("pedal", "pedal").found(Station::seat).says("The accelerator pedal."),
     list<&Input::link>("link", "links")
         .says("Rods and cables in order from the pedal on, by any names: a bell-crank "
               "stands between two of them, the throttle's lever after the last."),
@@ -135,6 +135,7 @@ constexpr FieldInfo table[] = {
         .spread(Source::measured, by_protractor)
         .says("From its closed to its open stop, at its shaft."),
     quantity<&Input::friction>("friction", "friction", kind::torque)
+        .with(Tool::spring_balance)
         .decides_harm()
         .in("lb-in")
         .from(0, 50)

@@ -80,11 +80,13 @@ static_assert(std::size(corner_table) == member_count<Corner>());
 constexpr FieldInfo tube_table[] = {
     choice<&Tube::material>("material", "material", material_names).or_else(0, Source::chosen).says("Its material."),
     quantity<&Tube::outside>("outside", "outside", kind::length)
+        .with(Tool::calliper)
         .in("in")
         .above(0.05, 3)
         .spread(Source::measured, by_calliper)
         .says("Outside diameter."),
     quantity<&Tube::wall>("wall", "wall", kind::length)
+        .with(Tool::calliper)
         .in("in")
         .above(0.005, 0.3)
         .spread(Source::measured, by_calliper)
@@ -103,8 +105,15 @@ constexpr FieldInfo tube_table[] = {
         .says("Stretch to the break, by its data sheet; without it 0.30 for steel, 0.40 for nickel-copper, 0.45 for "
               "annealed and 0.35 for hard stainless, 0.20 for aluminium.")
         .after("common practice"),
-    quantity<&Tube::yield>("yield", "yield stress", kind::stress).in("ksi").above(3, 200).says("By its data sheet."),
+    quantity<&Tube::yield>("yield", "yield stress", kind::stress)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
+        .in("ksi")
+        .above(3, 200)
+        .says("By its data sheet."),
     quantity<&Tube::tensile>("tensile", "tensile strength", kind::stress)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .decides_harm()
         .in("ksi")
         .above(5, 300)

@@ -35,6 +35,7 @@ constexpr FieldInfo hot_table[] = {
     group<&Hot::from>("from", "from").says("One end of its middle."),
     group<&Hot::to>("to", "to").says("The other end; of a round lump the same point."),
     quantity<&Hot::radius>("radius", "radius", kind::length)
+        .with(Tool::calliper)
         .in("in")
         .from(0, 30)
         .spread(Source::measured, {.absolute = 0.1})
@@ -92,6 +93,8 @@ constexpr FieldInfo hose_table[] = {
         .spread(Source::measured, {.absolute = 0.1})
         .says("Radius of its tightest bend as it lies, in its worst position."),
     quantity<&Hose::least_radius>("least_radius", "least radius", kind::length)
+        .found(Station::desk)
+        .with(Tool::data_sheet)
         .decides_harm()
         .in("in")
         .above(0, 60)
@@ -165,9 +168,11 @@ static_assert(std::size(bracket_table) == member_count<Bracket>());
 
 constexpr FieldInfo table[] = {
     list<&Input::tube>("tube", "tubes").says("Hard lines by any names: `brake_front_left`, `fuel_feed`."),
-    list<&Input::die>("die", "dies").says("The bender's dies by any names, one for each tube they bend."),
+    list<&Input::die>("die", "dies")
+        .found(Station::bench)
+        .says("The bender's dies by any names, one for each tube they bend."),
     list<&Input::hot>("hot", "hot parts").says("Headers, pipes, mufflers, each as a round bar between two points."),
-    list<&Input::stock>("stock", "sticks").says("Straight tube on hand, by any names."),
+    list<&Input::stock>("stock", "sticks").found(Station::bench).says("Straight tube on hand, by any names."),
     quantity<&Input::kerf>("kerf", "lost in a cut", kind::length)
         .in("in")
         .from(0, 0.5)
@@ -176,7 +181,9 @@ constexpr FieldInfo table[] = {
         .says("Length a cut and its squared end take off the stick; a wheel cutter hardly any.")
         .after("common practice"),
     list<&Input::hose>("hose", "hoses").says("Flexible lines by any names."),
-    list<&Input::bracket>("bracket", "brackets").says("Brackets bent from a strip of sheet, by any names."),
+    list<&Input::bracket>("bracket", "brackets")
+        .found(Station::bench)
+        .says("Brackets bent from a strip of sheet, by any names."),
 };
 static_assert(std::size(table) == member_count<Input>());
 

@@ -27,6 +27,8 @@ constexpr FieldInfo part_table[] = {
         .says("Put in or taken out since the car was weighed; one that changes its place is two parts, out here, in "
               "there."),
     quantity<&Part::mass>("mass", "weight", kind::mass)
+        .found(Station::bench)
+        .with(Tool::scales)
         .in("lb")
         .above(0, 4000)
         .says("Its weight, by scale or data sheet."),
