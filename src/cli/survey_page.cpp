@@ -37,6 +37,27 @@ std::string why(const ToMeasure& t) {
 
 std::string_view group_of(std::string_view path) { return path.substr(0, path.rfind('.')); }
 
+void tell_cautions(Page& page, const std::set<Caution>& cautions) {
+  if (cautions.empty()) return;
+  page.line(strong("CARE"));
+  for (Caution c : cautions)
+    page.text(harm(std::string(caution_name(c))) + ": " + std::string(caution_text(c)), margin, 2);
+}
+
+/// Of whatever does not hold.
+std::set<Caution> cautions_of(const Proof& proof) {
+  std::set<Caution> all;
+  for (auto& f : proof.findings)
+    if (f.state != State::holds && f.caution != Caution::none) all.insert(f.caution);
+  return all;
+}
+
+Json caution_json(const std::set<Caution>& cautions) {
+  Json all = Json::array();
+  for (Caution c : cautions) all.push_back({{"name", caution_name(c)}, {"text", caution_text(c)}});
+  return all;
+}
+
 class SurveyPage {
  public:
   SurveyPage(const SurveyTold& told, const Look& look) : told_(told), page_(look) {}
@@ -105,11 +126,10 @@ class SurveyPage {
   }
 
   void care() {
-    if (cautions_.empty()) return;
+    if (told_.walk.figures.empty()) return;
     page_.space();
-    page_.line(strong("CARE"));
-    for (Caution c : cautions_)
-      page_.text(harm(std::string(caution_name(c))) + ": " + std::string(caution_text(c)), margin, 2);
+    tell_cautions(page_, cautions_);
+    page_.text(std::string(proof_limits()), margin);
   }
 
   const SurveyTold& told_;
@@ -158,7 +178,10 @@ std::string survey_page(const SurveyTold& told, const Look& look) { return Surve
 
 std::string survey_json(const SurveyTold& told) {
   Json figures = Json::array();
+  std::set<Caution> cautions;
   for (auto& t : told.walk.figures) {
+    for (Caution c : cautions_at(t.station)) cautions.insert(c);
+    if (t.caution != Caution::none) cautions.insert(t.caution);
     Json line = {
         {"path", t.path},          {"label", t.field->label}, {"says", t.field->doc}, {"station", name_of(t.station)},
         {"tool", name_of(t.tool)}, {"within", within(t)},     {"now", t.now},         {"decides", t.decides}};
@@ -172,7 +195,9 @@ std::string survey_json(const SurveyTold& told) {
               {"title", told.title},
               {"figures", std::move(figures)},
               {"to_tell", told.walk.to_tell},
-              {"left_out", told.walk.undescribed}};
+              {"left_out", told.walk.undescribed},
+              {"cautions", caution_json(cautions)},
+              {"limits", proof_limits()}};
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -197,6 +222,7 @@ std::string filled_page(const FilledTold& told, const Look& look) {
   page.text("streetwright check " + clean(told.build) + " tells them; streetwright survey " + clean(told.build) +
             " what is left to measure.");
   page.space();
+  tell_cautions(page, cautions_of(told.after));
   page.text(std::string(proof_limits()));
   return page.take();
 }
@@ -211,9 +237,14 @@ std::string filled_json(const FilledTold& told) {
   Json taken = Json::array();
   for (auto& t : told.filled.taken)
     taken.push_back({{"path", t.path}, {"was", t.was}, {"now", t.now}, {"beyond_its_doubt", t.beyond_its_doubt}});
-  Json all = {{"build", told.build},           {"survey", told.survey},
-              {"taken", std::move(taken)},     {"left_empty", told.filled.blank},
-              {"before", counts(told.before)}, {"after", counts(told.after)}};
+  Json all = {{"build", told.build},
+              {"survey", told.survey},
+              {"taken", std::move(taken)},
+              {"left_empty", told.filled.blank},
+              {"before", counts(told.before)},
+              {"after", counts(told.after)},
+              {"cautions", caution_json(cautions_of(told.after))},
+              {"limits", proof_limits()}};
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -16,19 +16,25 @@ constexpr Row rows[] = {
      "A charging battery gives off explosive gas and its acid burns. Ventilate, keep sparks and metal away, wear eye "
      "protection, and follow the battery maker's instructions."},
     {"fans start by themselves",
-     "Electric fans can start at any moment, with the key off too. Disconnect them before hands go near."},
+     "Electric fans can start at any moment, with the key off too. Disconnect them before hands go "
+     "near, and follow the maker's instructions."},
     {"belts and pulleys",
      "Belts, pulleys and fans catch hands, hair and clothes, and an overspeeding rotor can burst. Work with the engine "
      "stopped and stay within the maker's speed limits."},
     {"hot coolant under pressure",
      "Hot coolant is under pressure and scalds. Open nothing before it has cooled; fit a cap no stronger than the "
      "weakest part allows, by its maker's figures."},
-    {"carbon monoxide", "A running engine poisons the air of a closed room. Lead the exhaust outside."},
+    {"carbon monoxide",
+     "A running engine poisons the air of a closed room. Lead the exhaust outside, by the rules of "
+     "the place and its licensed equipment."},
     {"refrigerant",
      "Refrigerant freezes skin and harms the air. Only licensed persons may charge or open the circuit."},
-    {"car on a lift", "A car can roll or fall. Use rated stands on firm ground and chock the wheels."},
+    {"car on a lift",
+     "A car can roll or fall. Use rated stands on firm ground, where the car's maker "
+     "has it lifted, and chock the wheels."},
     {"fuel fire",
-     "Fuel vapour ignites from any spark. Relieve pressure, ventilate, keep an extinguisher within reach."},
+     "Fuel vapour ignites from any spark. Relieve pressure as the maker instructs, ventilate, keep an "
+     "extinguisher within reach; local code says where fuel may be drained and kept."},
     {"loss of braking",
      "A fault in the brakes can kill. Work to the makers' instructions and local code, have the work checked by a "
      "licensed person, and try the car at walking pace on closed ground before any road."},
@@ -44,7 +50,7 @@ constexpr Row rows[] = {
      "and through its travel before driving; fit tyres by their maker's load and age limits."},
     {"runaway throttle",
      "A throttle that does not close runs away with the car. See it snap shut by itself, cold and hot, before the "
-     "engine is started."},
+     "engine is started; the maker's instructions come first."},
     {"high voltage of the ignition",
      "Coil, leads and plugs carry tens of thousands of volts: they can kill and stop a pacemaker. Switch off and "
      "disconnect before touching, never draw a spark in the open, and follow the maker's instructions."},

@@ -1,4 +1,6 @@
 // The walk as a text to fill in, in the syntax of a build.
+#include <set>
+
 #include "field/measure.hpp"
 #include "field/words.hpp"
 #include "survey/walk.hpp"
@@ -57,6 +59,11 @@ std::string form_of(const Walk& walk, const std::string& title, const std::strin
   out += comment("coarser than told: { value = \"26 in\", plus_minus = \"1/4 in\" }. Read back with");
   out += comment("streetwright survey " + build + " --read THIS-FILE");
   out += "\nnote = \"\"  # who measured, and when: kept beside each figure\n";
+  out += "\n" + comment(proof_limits());
+  std::set<Caution> decided;
+  for (auto& t : walk.figures) decided.insert(t.caution);
+  for (Caution c : decided)
+    if (c != Caution::none) out += comment("CARE " + std::string(caution_text(c)));
   Station at = Station::inherited;
   for (auto& t : walk.figures) {
     if (t.station != at) {

@@ -128,17 +128,22 @@ Walk walk_round(const Build& build, const Car& car, const Proof& proof, const Wr
 }
 
 std::span<const Caution> cautions_at(Station station) {
+  static constexpr Caution standing[] = {Caution::unintended_motion};
   static constexpr Caution moves[] = {Caution::unintended_motion, Caution::lift};
   static constexpr Caution electrics[] = {Caution::battery_gas, Caution::electrical_fire};
   static constexpr Caution front[] = {Caution::fans_start, Caution::belts_pulleys, Caution::hot_coolant};
   static constexpr Caution bay[] = {Caution::hot_coolant};
   static constexpr Caution wheels[] = {Caution::lift, Caution::old_linings};
-  static constexpr Caution under[] = {Caution::lift};
-  static constexpr Caution tail[] = {Caution::fuel_fire};
-  static constexpr Caution running[] = {Caution::carbon_monoxide, Caution::belts_pulleys, Caution::hot_coolant};
+  static constexpr Caution under[] = {Caution::lift, Caution::fuel_fire};
+  static constexpr Caution tail[] = {Caution::fuel_fire, Caution::lift};
+  static constexpr Caution running[] = {Caution::carbon_monoxide, Caution::unintended_motion, Caution::belts_pulleys,
+                                        Caution::fans_start, Caution::hot_coolant};
   switch (station) {
     case Station::before_all:
       return moves;
+    case Station::standing:
+    case Station::seat:
+      return standing;
     case Station::electrics:
       return electrics;
     case Station::front:
