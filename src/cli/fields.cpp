@@ -34,6 +34,17 @@ std::string hint_for(std::string_view path) {
   return {};
 }
 
+/// `fasteners.joint.into` as `fasteners.joint.NAME.into`: whoever asks for a field of a list's entries may leave their
+/// name out.
+std::string with_name(const std::string& path) {
+  const auto dot = path.rfind('.');
+  if (dot == std::string::npos) return path;
+  const FieldInfo* list = find_field(build_fields(), path.substr(0, dot));
+  if (!list || list->type != FieldType::list) return path;
+  const std::string longer = path.substr(0, dot) + ".NAME" + path.substr(dot);
+  return find_field(build_fields(), longer) ? longer : path;
+}
+
 }  // namespace
 
 int run_fields(const Args& args, Console& console) {
@@ -51,7 +62,7 @@ int run_fields(const Args& args, Console& console) {
     console.out += page.take();
     return exit_code::good;
   }
-  const std::string& path = args.operands.front();
+  const std::string path = with_name(args.operands.front());
   const FieldInfo* field = find_field(build_fields(), path);
   if (!field) return complain(console, "there is no field \"" + path + "\"", hint_for(path));
   const std::string text = describe(*field, path);

@@ -15,13 +15,8 @@ using Json = nlohmann::ordered_json;
 
 constexpr int margin = 2, under = 6, tool_at = 40;
 
-std::string within(const ToMeasure& t) {
-  const std::string spread = spread_words(*t.field, Source::measured);
-  return spread == "exact" ? "" : spread;
-}
-
 std::string tool_words(const ToMeasure& t) {
-  const std::string to = within(t);
+  const std::string to = to_within(*t.field);
   return std::string(name_of(t.tool)) + (to.empty() ? "" : ", " + together("to ± " + to));
 }
 
@@ -122,7 +117,9 @@ class SurveyPage {
     for (auto& key : told_.walk.undescribed) keys += (keys.empty() ? "" : ", ") + touch(key);
     if (keys.empty()) return;
     page_.space();
-    page_.text("Not asked for, the build says nothing of them: " + keys, 0, 2);
+    page_.text("Not asked for, the build says nothing of them: " + keys +
+                   ". An empty table in it, such as [wheels.tyre], is enough.",
+               0, 2);
   }
 
   void care() {
@@ -172,6 +169,17 @@ std::string change_words(const Change& c) {
          (c.count > 1 ? ", " + std::to_string(c.count) + " times" : "");
 }
 
+/// Readings far from what stood there, once more and together: a slip of the tape is seen before the wheels are back
+/// on.
+void suspects(Page& page, const Filled& filled) {
+  std::string paths;
+  for (auto& t : filled.taken)
+    if (t.beyond_its_doubt) paths += (paths.empty() ? "" : ", ") + touch(clean(t.path));
+  if (paths.empty()) return;
+  page.space();
+  page.text(harm("Measure once more") + ", they are far from what stood there: " + paths, 0, 2);
+}
+
 }  // namespace
 
 std::string survey_page(const SurveyTold& told, const Look& look) { return SurveyPage(told, look).take(); }
@@ -182,9 +190,14 @@ std::string survey_json(const SurveyTold& told) {
   for (auto& t : told.walk.figures) {
     for (Caution c : cautions_at(t.station)) cautions.insert(c);
     if (t.caution != Caution::none) cautions.insert(t.caution);
-    Json line = {
-        {"path", t.path},          {"label", t.field->label}, {"says", t.field->doc}, {"station", name_of(t.station)},
-        {"tool", name_of(t.tool)}, {"within", within(t)},     {"now", t.now},         {"decides", t.decides}};
+    Json line = {{"path", t.path},
+                 {"label", t.field->label},
+                 {"says", t.field->doc},
+                 {"station", name_of(t.station)},
+                 {"tool", name_of(t.tool)},
+                 {"within", to_within(*t.field)},
+                 {"now", t.now},
+                 {"decides", t.decides}};
     if (t.decides > 0) {
       line["finding"] = t.finding;
       line["hazard"] = hazard_names[static_cast<std::size_t>(t.worst)];
@@ -204,17 +217,19 @@ std::string survey_json(const SurveyTold& told) {
 std::string filled_page(const FilledTold& told, const Look& look) {
   Page page(look);
   page.text(strong((told.title.empty() ? "" : clean(told.title) + "   ") + clean(told.build)));
-  page.text(std::to_string(told.filled.taken.size()) + " figures taken from " + clean(told.survey) +
+  const std::size_t count = told.filled.taken.size();
+  page.text(std::to_string(count) + (count == 1 ? " figure" : " figures") + " taken from " + clean(told.survey) +
             (told.filled.blank ? ", " + std::to_string(told.filled.blank) + " left empty" : ""));
   page.space();
   for (auto& t : told.filled.taken) {
     page.text(touch(clean(t.path)), margin, margin);
     page.text((t.was.empty() ? "" : clean(t.was) + " → ") + strong(clean(t.now)) +
-                  (t.beyond_its_doubt ? "; " + harm("beyond the doubt of what stood there: measure once more") : ""),
+                  (t.beyond_its_doubt ? "; " + harm("beyond the doubt of what stood there") : ""),
               under, 2);
   }
   page.space();
   for (auto& c : changes(told.before, told.after)) page.text(change_words(c), margin, under);
+  suspects(page, told.filled);
   page.space();
   page.text("before  " + count_line(told.before));
   page.text("now     " + count_line(told.after));

@@ -21,6 +21,8 @@ consteval FieldInfo coordinate(std::string_view key, std::string_view label, std
       .in("in")
       .from(-300, 300)
       .spread(Source::measured, {.absolute = 0.1})
+      .spread(Source::stated, {.absolute = 0.25})
+      .spread(Source::data_sheet, {.absolute = 0.1})
       .says(sentence);
 }
 }  // namespace point_detail

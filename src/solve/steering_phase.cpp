@@ -19,20 +19,16 @@ constexpr double same = 0.01;                        ///< less than that nobody 
 std::string share(double x) { return print(x, kind::number, "%", 2); }
 
 /// A joint told by its angle alone bends in a plane nobody measured: no phase can be found for it.
-std::vector<std::string> lacking(const Build& build, const steering::Model& m) {
+std::vector<std::string> lacking(const steering::Model& m) {
   if (m.joints.empty()) return {"steering.joint: the joints from the column down"};
   std::vector<std::string> missing = m.missing;
-  if (m.joints.size() < 2) return missing;
-  for (auto& path : m.plane_paths) {
-    const auto at = build.evidence.find(path);
-    if (at == build.evidence.end() || at->second.defaulted) missing.push_back(path);
-  }
+  missing.insert(missing.end(), m.planes_missing.begin(), m.planes_missing.end());
   return missing;
 }
 
 std::vector<std::string> needs(const Build& build) {
   const Car car(build);
-  return lacking(build, model_of<steering::System>(car));
+  return lacking(model_of<steering::System>(car));
 }
 
 double by_step(double rad) { return std::round(rad / step_rad) * step_rad + 0.0; }
@@ -41,7 +37,7 @@ Solution solve(const Build& build, const DutySet&) {
   const Car car(build);
   const steering::Model& m = model_of<steering::System>(car);
   Solution out;
-  out.missing = lacking(build, m);
+  out.missing = lacking(m);
   if (!out.missing.empty()) return out;
   const double now = unevenness(physics::swing(m.chain));
   if (m.joints.size() == 1) {
@@ -69,7 +65,9 @@ Solution solve(const Build& build, const DutySet&) {
     out.says +=
         (i ? ", " : "Yokes above ") + m.joints[i + 1] + " at " + print(chain.phases_rad[i], kind::angle, "deg", 3);
   }
-  out.says += ": " + share(now) + " become " + share(best) + ".";
+  out.says +=
+      ", the lower yoke clockwise of the upper as seen from the steering wheel (below 0 the other way): " + share(now) +
+      " become " + share(best) + ". A spline gives its nearest tooth: prove the phase it has.";
   return out;
 }
 

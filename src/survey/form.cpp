@@ -40,8 +40,8 @@ std::string may_stand(const FieldInfo& f) {
 }
 
 std::string how(const ToMeasure& t) {
-  const std::string within = spread_words(*t.field, Source::measured);
-  return std::string(name_of(t.tool)) + (within == "exact" ? "" : ", to ± " + within);
+  const std::string within = to_within(*t.field);
+  return std::string(name_of(t.tool)) + (within.empty() ? "" : ", to ± " + within);
 }
 
 void figure(const ToMeasure& t, std::string& out) {

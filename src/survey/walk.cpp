@@ -31,7 +31,8 @@ class Walker {
   /// False where the build has no such figure: it is to be told first.
   bool add(const NextMeasure& n, const Proof& proof) {
     const FieldInfo* field = find_field(build_fields(), n.path);
-    if (!field || !stands_in_build(n.path)) return false;
+    const bool name = field && (field->type == FieldType::text || field->type == FieldType::names);
+    if (!field || name || !stands_in_build(n.path)) return false;
     ToMeasure t = figure(n.path, *field);
     t.finding = n.finding, t.decides = n.decides, t.worst = n.worst;
     const auto at =
@@ -125,6 +126,13 @@ Walk walk_round(const Build& build, const Car& car, const Proof& proof, const Wr
   });
   walk.figures = walker.take();
   return walk;
+}
+
+std::string to_within(const FieldInfo& f) {
+  const bool reading = f.type == FieldType::quantity || f.type == FieldType::number || f.type == FieldType::curve;
+  if (!reading || tool_of(f) == Tool::eye) return {};
+  const std::string spread = spread_words(f, Source::measured);
+  return spread == "exact" ? "" : spread;
 }
 
 std::span<const Caution> cautions_at(Station station) {

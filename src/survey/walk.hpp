@@ -30,6 +30,9 @@ struct Walk {
   std::vector<std::string> undescribed;  ///< systems the build says nothing of
 };
 
+/// How finely a figure is to be measured: `0.05 in`, `2 %`; empty where it is exact or no reading at all.
+std::string to_within(const FieldInfo& field);
+
 Walk walk_round(const Build& build, const Car& car, const Proof& proof, const WrittenUnits& units);
 
 /// What can hurt where one stands.

@@ -14,19 +14,21 @@ constexpr FieldInfo joint_table[] = {
         .spread(Source::measured, {.absolute = 1})
         .says("Angle it works at, by inclinometer or bevel; instead of the points of all joints."),
     quantity<&Joint::plane>("plane", "plane", kind::angle)
+        .decides_harm()
         .in("deg")
         .from(-180, 180)
-        .or_else(0, Source::chosen)
         .spread(Source::measured, {.absolute = 3})
-        .says("Between the plane it bends in and that of the joint before it; only beside `angle`."),
+        .says("From the plane the joint before it bends in to its own, clockwise as seen from the steering wheel; 0 "
+              "where "
+              "all lies in one plane. Only beside `angle`; the first joint has none."),
     quantity<&Joint::phase>("phase", "yoke's phase", kind::angle)
         .may_change()
         .in("deg")
         .from(-180, 180)
         .or_else(0, Source::chosen)
         .spread(Source::measured, {.absolute = 3})
-        .says("On the shaft above it, between its yoke and the one at the other end: 0 in line. The first joint's yoke "
-              "is the column's own and has none."),
+        .says("Of the shaft above it: how far its lower yoke stands clockwise of its upper one, seen from the steering "
+              "wheel; 0 in line, half a turn the same. The first joint's yoke is the column's own and has none."),
 };
 static_assert(std::size(joint_table) == member_count<Joint>());
 

@@ -42,7 +42,7 @@ void by_angles(const Input& in, Model& m, Resolver& r) {
   m.chain.shafts.push_back(shaft);
   for (auto& [name, joint] : in.joint) {
     if (!joint.angle) m.missing.push_back(r.path_of(&joint.angle));
-    if (m.chain.shafts.size() > 1) m.plane_paths.push_back(r.path_of(&joint.plane));
+    if (m.chain.shafts.size() > 1 && !joint.plane) m.planes_missing.push_back(r.path_of(&joint.plane));
     square = turned(square, shaft, r.get(joint.plane, 0));
     shaft = turned(shaft, square, r.get(joint.angle, 0));
     m.chain.shafts.push_back(shaft);

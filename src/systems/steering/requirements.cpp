@@ -54,7 +54,8 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   Verdict v{.scale = most(m),
             .fix_hint = "yokes turned to the phase told before the shaft is pinned; a line of paint across both"};
   v.missing = m.missing;
-  if (m.told()) {
+  v.missing.insert(v.missing.end(), m.planes_missing.begin(), m.planes_missing.end());
+  if (m.told() && v.missing.empty()) {
     const auto now = physics::swing(m.chain);
     v.predicted = unevenness(now);
     v.high = v.scale;

@@ -33,8 +33,8 @@ struct Model {
   std::vector<std::string> joints;  ///< from the column down
   physics::JointChain chain;        ///< empty where something is missing
   std::vector<std::string> missing;
-  std::vector<std::string> phase_paths;  ///< of the joints from the second on, in the order of the chain's phases
-  std::vector<std::string> plane_paths;  ///< the planes beside them, where the joints are told by their angles
+  std::vector<std::string> phase_paths;     ///< of the joints from the second on, in the order of the chain's phases
+  std::vector<std::string> planes_missing;  ///< of joints told by angles: what their phases go by
   std::optional<int> bearings;
   std::string bearings_path;
   std::optional<double> engaged_m, collapse_m;

@@ -7,7 +7,7 @@ namespace {
 
 Judging still(const std::string& change) { return Judging(hand_car(change), "hot-idle"); }
 std::string joint(const std::string& name, int angle, int phase = 0) {
-  return "[steering.joint." + name + "]\nangle = \"" + std::to_string(angle) + " deg\"\nphase = \"" +
+  return "[steering.joint." + name + "]\nangle = \"" + std::to_string(angle) + " deg\"\nplane = \"0 deg\"\nphase = \"" +
          std::to_string(phase) + " deg\"\n";
 }
 double unevenness(const Judging& j) { return j.one("steering.evenness").verdict.predicted.value(); }
