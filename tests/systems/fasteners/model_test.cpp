@@ -25,8 +25,10 @@ TEST(FastenersModel, PreloadOfATorqueByTheBook) {
 TEST(FastenersModel, StateDecidesTheNutFactor) {
   EXPECT_NEAR(of(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\n" + in_nut)).factor.value(), 0.20, 1e-12);
   EXPECT_FALSE(of(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\n")).factor);  // nobody said: no stand-in
-  EXPECT_NEAR(of(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\nthreads = \"anti-seize\"\n")).factor.value(), 0.12, 1e-12);
-  EXPECT_NEAR(of(bolted("a", "thread = \"1/2-13\"\nthreads = \"oiled\"\nnut_factor = 0.155\n")).factor.value(), 0.155, 1e-12);
+  EXPECT_NEAR(of(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\nthreads = \"anti-seize\"\n")).factor.value(), 0.12,
+              1e-12);
+  EXPECT_NEAR(of(bolted("a", "thread = \"1/2-13\"\nthreads = \"oiled\"\nnut_factor = 0.155\n")).factor.value(), 0.155,
+              1e-12);
 }
 
 // The sentences of the fields and the figures of the code are one.
@@ -42,9 +44,9 @@ TEST(FastenersModel, FieldsTellTheFiguresTaken) {
   const auto strength = [](fasteners::Into into) {
     return print_number(fasteners::tapped[static_cast<std::size_t>(into)].tensile_pa / ksi_pa, 0);
   };
-  EXPECT_NE(row("strength").doc.find(strength(fasteners::Into::steel) + " ksi of steel, " +
-                                     strength(fasteners::Into::iron) + " of grey iron, " +
-                                     strength(fasteners::Into::aluminium) + " of cast aluminium"),
+  EXPECT_NE(row("strength")
+                .doc.find(strength(fasteners::Into::steel) + " ksi of steel, " + strength(fasteners::Into::iron) +
+                          " of grey iron, " + strength(fasteners::Into::aluminium) + " of cast aluminium"),
             std::string_view::npos);
 }
 
@@ -52,7 +54,9 @@ TEST(FastenersModel, WhatIsMissingAndWhatCannotBe) {
   const auto j = of(bolted("a", "engaged = \"0.5 in\"\n"));
   EXPECT_EQ(j.bolt_missing, (std::vector<std::string>{"fasteners.joint.a.thread", "fasteners.joint.a.grade"}));
   EXPECT_EQ(j.engaged_missing, (std::vector<std::string>{"fasteners.joint.a.into"}));
-  const auto joint = [](const std::string& more) { return of(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\n" + more)); };
+  const auto joint = [](const std::string& more) {
+    return of(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\n" + more));
+  };
   EXPECT_EQ(joint("threads = \"oiled\"\n").clamp_missing(),
             (std::vector<std::string>{"fasteners.joint.a.into", "fasteners.joint.a.engaged"}));
   EXPECT_EQ(joint("into = \"steel\"\nengaged = \"0.6 in\"\n").clamp_missing(),

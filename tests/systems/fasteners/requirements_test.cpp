@@ -25,17 +25,18 @@ TEST(FastenersRequirements, WheelNutsByTheirTorque) {
 // trade two diameters, 0.75 in, which is more; a spacer takes thread.
 TEST(FastenersRequirements, ASpacerTakesThread) {
   const auto bracket_in = [](const std::string& into) {
-    return bolted(
-        "bracket",
-        "thread = \"3/8-16\"\ngrade = \"5\"\nthreads = \"as they come\"\ntorque = \"25 lb-ft\"\nengaged = \"0.80 in\"\ninto = \"" + into + "\"\n");
+    return bolted("bracket",
+                  "thread = \"3/8-16\"\ngrade = \"5\"\nthreads = \"as they come\"\ntorque = \"25 lb-ft\"\nengaged = "
+                  "\"0.80 in\"\ninto = \"" +
+                      into + "\"\n");
   };
   const std::string bracket = bracket_in("aluminium");
   const Judging j = still(bracket);
   EXPECT_NEAR(j.one("fasteners.engagement").verdict.low.value() / inch, 0.75, 1e-9);
   // A bolt of grade 8 wants more than the round rule: 150/120 of 0.668 in.
   EXPECT_NEAR(still(bolted("b", "thread = \"3/8-16\"\ngrade = \"8\"\nengaged = \"1 in\"\ninto = \"aluminium\"\n"))
-                  .one("fasteners.engagement")
-                  .verdict.low.value() /
+                      .one("fasteners.engagement")
+                      .verdict.low.value() /
                   inch,
               0.835, 2e-3);
   EXPECT_GT(j.one("fasteners.engagement").margin().value(), 0);
@@ -72,8 +73,9 @@ TEST(FastenersRequirements, GradeAndThreadsAlike) {
 // Four bolts of 5,000 lbf against 18,000 and 22,000 lbf.
 TEST(FastenersRequirements, AJointOpensUnderMoreThanItsClamp) {
   const auto seat = [](const std::string& load) {
-    return still(bolted("seat", in_nut + "thread = \"7/16-20\"\ngrade = \"5\"\ncount = 4\ntorque = \"36.458 lb-ft\"\nload = \"" +
-                                    load + "\"\n"));
+    return still(
+        bolted("seat", in_nut + "thread = \"7/16-20\"\ngrade = \"5\"\ncount = 4\ntorque = \"36.458 lb-ft\"\nload = \"" +
+                           load + "\"\n"));
   };
   EXPECT_NEAR(seat("18000 lbf").one("fasteners.clamp").verdict.predicted.value() / lbf, 2000, 5);
   EXPECT_LT(seat("22000 lbf").one("fasteners.clamp").margin().value(), 0);
