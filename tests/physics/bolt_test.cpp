@@ -108,9 +108,10 @@ TEST(Bolt, ThreadShearByTheStandardsForm) {
 }
 
 // Common practice for bolts of middle grade: one diameter of thread in steel, one and a half in grey iron, two in
-// aluminium. A round rule and no law: the shear areas want 0.7 to 1.1 of it. Strengths: mild steel 60, iron class 30,
+// aluminium. A round rule and no law: the shear areas at nominal sizes, with nothing in reserve, want 0.7 to 1.1 of it,
+// which is why fasteners take the greater of both. Strengths: mild steel 60, iron class 30,
 // sand-cast aluminium 27 ksi (from memory).
-TEST(Bolt, EngagementMeetsTheTradesRule) {
+TEST(Bolt, EngagementComesNearTheTradesRule) {
   for (const char* text : {"1/4-20", "3/8-16", "7/16-14", "1/2-13"}) {
     const auto t = *thread_of(text);
     for (const auto& [tapped, rule] : {std::pair(60.0, 1.0), std::pair(31.0, 1.5), std::pair(27.0, 2.0)}) {

@@ -26,8 +26,17 @@ TEST(SheetBend, ChannelOfTheHandbook) {
   EXPECT_NEAR(p.starts_m[1] / inch, 0.8 + published, 0.003);
 }
 
-// Machinery's Handbook, 26th ed., as a page on the web gives its factors: 0.46 for cold-rolled steel of 0.060 in.
-TEST(SheetBend, UsualKLiesAmongPublishedOnes) { EXPECT_NEAR(usual_bend_k, 0.46, 0.03); }
+// Machinery's Handbook, bending allowance of sheet (from memory): at 90 deg 0.64 t + 1.57 R in soft steel and
+// aluminium, 0.71 t + 1.57 R in cold-rolled steel. The usual factor lies between, at any radius and, in proportion, any
+// angle.
+TEST(SheetBend, UsualFactorLiesBetweenTheHandbooksAllowances) {
+  for (const double radius : {0.5e-3, 2e-3, 6e-3})
+    for (const double quarters : {1.0 / 3, 1.0, 1.5}) {
+      const double t = 1.5e-3, ours = bend_allowance_m(radius, t, usual_bend_k, quarters * 90 * deg);
+      EXPECT_GT(ours, quarters * (0.64 * t + 1.57 * radius)) << radius;
+      EXPECT_LT(ours, quarters * (0.71 * t + 1.5708 * radius)) << radius;
+    }
+}
 
 // A trial bend gives its own factor back.
 TEST(SheetBend, DeductionTellsTheFactor) {

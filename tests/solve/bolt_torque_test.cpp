@@ -14,8 +14,8 @@ Solution solved(const Build& b) { return bolt_torque.solve(b, *duties_of(b, from
 
 // FST-15: 1/2-13 of grade 5, K = 0.20, 75 % of proof load: 75.4 lb-ft (SAE J429, from memory); a wrench is set to 75.
 TEST(SolveTorque, ThreeQuartersOfProof) {
-  const Build b = hand_car(
-      bolted("flange", "thread = \"1/2-13\"\ngrade = \"5\"\nscatter = { value = 1, from = \"data sheet\" }\n"));
+  const Build b = hand_car(bolted(
+      "flange", in_nut + "thread = \"1/2-13\"\ngrade = \"5\"\nscatter = { value = 1, from = \"data sheet\" }\n"));
   const Solution s = solved(b);
   ASSERT_TRUE(s.solved()) << s.trouble;
   ASSERT_EQ(s.settings.size(), 1u);
@@ -31,22 +31,23 @@ TEST(SolveTorque, ThreeQuartersOfProof) {
 
 // By feel the clamp scatters by 30 %: 70 % of the proof load are the most whose greatest stays below it, 70.4 lb-ft.
 TEST(SolveTorque, TheScatterLeavesLess) {
-  const Build b = hand_car(bolted("flange", "thread = \"1/2-13\"\ngrade = \"5\"\n"));
+  const Build b = hand_car(bolted("flange", in_nut + "thread = \"1/2-13\"\ngrade = \"5\"\n"));
   EXPECT_NEAR(solved(b).settings.at(0).value / lb_ft, 70, 1e-9);
 }
 
 // On paste the same clamp takes 0.12/0.20 of it: 42.2 lb-ft.
 TEST(SolveTorque, PasteTakesLess) {
-  const Solution s = solved(hand_car(bolted("f", "thread = \"1/2-13\"\ngrade = \"5\"\nthreads = \"anti-seize\"\n")));
+  const Solution s =
+      solved(hand_car(bolted("f", "into = \"nut\"\nthread = \"1/2-13\"\ngrade = \"5\"\nthreads = \"anti-seize\"\n")));
   EXPECT_NEAR(s.settings.at(0).value / lb_ft, 42, 1e-9);
 }
 
 // A short thread in aluminium strips first: seven tenths of what strips it, by hand 0.7 x 0.35/0.668 x 9,300 lbf x
 // 0.2 x 0.375 in = 21.3 lb-ft, where the bolt alone would take 28.8.
 TEST(SolveTorque, ASoftThreadDecides) {
-  const Solution s = solved(hand_car(bolted(
-      "pump",
-      "thread = \"3/8-16\"\ngrade = \"5\"\ninto = \"aluminium\"\nengaged = \"0.35 in\"\nclamp = \"3000 lbf\"\n")));
+  const Solution s = solved(hand_car(bolted("pump",
+                                            "thread = \"3/8-16\"\ngrade = \"5\"\nthreads = \"as they come\"\ninto = "
+                                            "\"aluminium\"\nengaged = \"0.35 in\"\nclamp = \"3000 lbf\"\n")));
   ASSERT_TRUE(s.solved()) << s.trouble;
   EXPECT_NEAR(s.settings.at(0).value / lb_ft, 21, 1e-9);
   EXPECT_NE(s.says.find("the thread decides"), std::string::npos) << s.says;
@@ -54,17 +55,19 @@ TEST(SolveTorque, ASoftThreadDecides) {
 
 TEST(SolveTorque, SaysWhatItCannotDo) {
   EXPECT_EQ(solved(hand_car()).missing.size(), 1u);
-  EXPECT_EQ(solved(hand_car(bolted("a", "thread = \"1/2-13\"\n"))).missing,
+  EXPECT_EQ(solved(hand_car(bolted("a", in_nut + "thread = \"1/2-13\"\n"))).missing,
             (std::vector<std::string>{"fasteners.joint.a.grade"}));
   EXPECT_NE(solved(hand_car(bolted("a", "thread = \"M10x1.5\"\ngrade = \"10.9\"\nto_yield = true\n")))
                 .trouble.find("torque and angle"),
             std::string::npos);
-  const Solution weak = solved(hand_car(bolted("a", "thread = \"1/4-20\"\ngrade = \"2\"\nclamp = \"5000 lbf\"\n")));
+  const Solution weak =
+      solved(hand_car(bolted("a", in_nut + "thread = \"1/4-20\"\ngrade = \"2\"\nclamp = \"5000 lbf\"\n")));
   EXPECT_NE(weak.trouble.find("larger bolts"), std::string::npos) << weak.trouble;
-  const Solution some =
-      solved(hand_car(bolted("a", "thread = \"1/2-13\"\ngrade = \"5\"\n") + bolted("b", "thread = \"1/2-13\"\n")));
+  const Solution some = solved(hand_car(bolted("a", in_nut + "thread = \"1/2-13\"\ngrade = \"5\"\n") +
+                                        bolted("b", "thread = \"1/2-13\"\ngrade = \"5\"\nthreads = \"oiled\"\n")));
   EXPECT_EQ(some.settings.size(), 1u);
-  EXPECT_NE(some.says.find("Not done: b"), std::string::npos) << some.says;
+  EXPECT_NE(some.says.find("Missing: fasteners.joint.b.into. Missing: fasteners.joint.b.engaged."), std::string::npos)
+      << some.says;
 }
 
 }  // namespace

@@ -13,12 +13,13 @@ constexpr FieldInfo joint_table[] = {
         .says("SAE grade of an inch bolt by its head's lines (none 2, three 5, six 8), class of a metric one by its "
               "figures; one without marks where there should be some is of no known grade."),
     choice<&Joint::threads>("threads", "threads are", threads_names)
+        .decides_harm()
         .may_change()
-        .or_else(0)
-        .says("State of thread and seat as tightened: it decides how much of the torque becomes clamp.")
+        .says("State of thread and seat as tightened: it decides how much of the torque becomes clamp. As they come is "
+              "new and as delivered, neither cleaned nor oiled.")
         .after(
             "nut factors 0.20, 0.30, 0.20, 0.18, 0.16, 0.12: Shigley and Mischke, Mechanical Engineering Design, 5th "
-            "ed., pp. 345-347, as a stored page tells its table; 0.20 where nothing is known"),
+            "ed., pp. 345-347, as a stored page tells its table"),
     number<&Joint::nut_factor>("nut_factor", "nut factor")
         .from(0.05, 0.6)
         .says("Torque over preload and diameter, where it was measured or the paste's maker tells it; instead of the "
@@ -34,7 +35,7 @@ constexpr FieldInfo joint_table[] = {
         .after("common practice"),
     choice<&Joint::into>("into", "screwed into", into_names)
         .decides_harm()
-        .says("A nut of the bolt's own grade, or what is tapped."),
+        .says("A nut of the bolt's own grade, whole, or what is tapped."),
     quantity<&Joint::strength>("strength", "its tensile strength", kind::stress)
         .found(Station::desk)
         .with(Tool::data_sheet)
@@ -51,7 +52,7 @@ constexpr FieldInfo joint_table[] = {
         .from(0, 6)
         .spread(Source::measured, {.absolute = 0.03})
         .says("Length of full thread in the hole or nut, before any shims below; a bolt's length less what it passes "
-              "through, or turns counted."),
+              "through, or turns counted. Asked of all but a whole nut."),
     quantity<&Joint::shims>("shims", "shims added", kind::length)
         .with(Tool::calliper)
         .may_change()
@@ -94,8 +95,8 @@ constexpr FieldInfo joint_table[] = {
         .above(0, 500000)
         .says("Greatest force along the bolts that pulls the joint apart, all together."),
     yes_no<&Joint::to_yield>("to_yield", "tightened into yield")
-        .or_else(0, Source::chosen)
-        .says("Whether its maker has it turned by an angle until it stretches for good."),
+        .decides_harm()
+        .says("Whether its maker has it turned by an angle until it stretches for good; asked of one used before."),
     yes_no<&Joint::used_before>("used_before", "used before")
         .decides_harm()
         .says("Whether a bolt of that kind was tightened before."),

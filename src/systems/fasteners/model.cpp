@@ -1,30 +1,29 @@
 #include <algorithm>
 
 #include "model/needed.hpp"
-#include "quantity/customary.hpp"
 #include "systems/fasteners/fasteners.hpp"
 
 namespace sw::fasteners {
 namespace {
 
-constexpr double factors[] = {0.20, 0.30, 0.20, 0.18, 0.16, 0.12};  ///< in the order of `Threads`
-static_assert(std::size(factors) == std::size(threads_names));
+/// What it is screwed into; a nut of its grade is whole unless its thread was measured or shims took some of it.
+void resolve_tapped(const Joint& in, JointModel& j, Resolver& r) {
+  needed(in.into, j.engaged_missing, r);
+  const auto& usual = tapped[static_cast<std::size_t>(in.into.value_or(Into::nut))];
+  const double of_nut = j.strength ? j.strength->tensile_pa : 0;
+  j.tapped_pa = r.get(in.strength, usual.tensile_pa > 0 ? usual.tensile_pa : of_nut);
+  j.tapped_diameters = usual.diameters;
+  const double shims = r.get(in.shims, 0);
+  if (in.into == Into::nut && !in.engaged && shims == 0) return;
+  const double engaged = needed(in.engaged, j.engaged_missing, r);
+  if (j.engaged_missing.empty()) j.engaged_m = engaged - shims;
+}
 
-/// What is tapped, by its least strength; a nut is as strong as the bolt it is made for.
-double tapped_pa(const Joint& in, const JointModel& j) {
-  if (in.strength) return in.strength->si;
-  constexpr double steel = 60 * ksi_pa, iron = 31 * ksi_pa, aluminium = 27 * ksi_pa;
-  switch (in.into.value_or(Into::nut)) {
-    case Into::steel:
-      return steel;
-    case Into::iron:
-      return iron;
-    case Into::aluminium:
-      return aluminium;
-    case Into::nut:
-      break;
-  }
-  return j.strength ? j.strength->tensile_pa : 0;
+/// Torque over preload and diameter: measured, or by the state of the threads.
+void resolve_factor(const Joint& in, JointModel& j, Resolver& r) {
+  j.factor = given(in.nut_factor);
+  if (!j.factor && in.threads) j.factor = nut_factors[static_cast<std::size_t>(*in.threads)];
+  if (!j.factor) j.factor_missing.push_back(r.path_of(&in.threads));
 }
 
 std::optional<physics::Thread> thread_in(const std::string& text, Resolver& r) {
@@ -42,12 +41,11 @@ JointModel joint_of(const std::string& name, const Joint& in, Resolver& r) {
                .load_n = given(in.load),
                .share = r.get(in.share, 0.75),
                .count = in.count.value_or(1),
-               .to_yield = in.to_yield.value_or(false),
+               .to_yield = in.to_yield,
                .used_before = in.used_before,
                .used_path = r.path_of(&in.used_before),
                .torque_path = r.path_of(&in.torque),
-               .scatter_path = r.path_of(&in.scatter),
-               .thread_path = r.path_of(&in.thread)};
+               .scatter_path = r.path_of(&in.scatter)};
   j.thread = thread_in(in.thread, r);
   j.hole = thread_in(in.hole, r);
   if (!j.thread) j.bolt_missing.push_back(r.path_of(&in.thread));
@@ -60,16 +58,25 @@ JointModel joint_of(const std::string& name, const Joint& in, Resolver& r) {
     j.strength = physics::bolt_strength(*in.grade, *j.thread);
     j.outside = !j.strength;
   }
-  j.factor = r.get(in.nut_factor, factors[static_cast<std::size_t>(in.threads.value_or(Threads::as_they_come))]);
-  j.tapped_pa = tapped_pa(in, j);
-  if (!in.engaged && !in.into && !in.strength) return j;
-  if (!in.strength) needed(in.into, j.engaged_missing, r);
-  const double engaged = needed(in.engaged, j.engaged_missing, r);
-  if (j.engaged_missing.empty()) j.engaged_m = engaged - r.get(in.shims, 0);
+  if (!in.to_yield && in.used_before.value_or(false)) j.yield_missing.push_back(r.path_of(&in.to_yield));
+  resolve_factor(in, j, r);
+  resolve_tapped(in, j, r);
   return j;
 }
 
 }  // namespace
+
+std::vector<std::string> JointModel::clamp_missing() const {
+  std::vector<std::string> all;
+  for (auto* some : {&bolt_missing, &factor_missing, &engaged_missing, &yield_missing})
+    all.insert(all.end(), some->begin(), some->end());
+  return all;
+}
+
+double JointModel::wanted_m() const {
+  return std::max(physics::engagement_to_break_m(*thread, strength->tensile_pa, tapped_pa),
+                  tapped_diameters * thread->diameter_m);
+}
 
 std::optional<double> JointModel::strips_n() const {
   if (!engaged_m || !told()) return std::nullopt;

@@ -11,34 +11,32 @@ namespace {
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 
-/// Whether thread and strength of a joint are there; if not the verdict says what is wanting.
-bool known(const JointModel& j, Verdict& v) {
-  v.missing = j.bolt_missing;
+void tell_outside(const JointModel& j, Verdict& v) {
   if (j.outside) v.reason = "its standard has no bolt of that grade and size: its strength is its maker's to tell";
-  return j.told();
 }
-void add(std::vector<std::string>& to, const std::vector<std::string>& more) {
-  to.insert(to.end(), more.begin(), more.end());
+/// Whether the clamp its torque leaves is known; if not the verdict says what is wanting.
+bool clamped(const JointModel& j, Verdict& v) {
+  v.missing = j.clamp_missing();
+  if (!j.torque_nm) v.missing.push_back(j.torque_path);
+  tell_outside(j, v);
+  return j.told() && v.missing.empty();
 }
 
 namespace preload {
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& j : of(model).joints) {
-    if (j.to_yield) continue;  // by an angle, which no torque tells
+    if (!j.by_torque()) continue;
     Verdict v{.place = j.name,
               .fix_hint =
                   "the torque its maker gives for threads in this state; else the one `solve` finds, on clean "
                   "threads, in steps and crosswise"};
-    const bool bolt = known(j, v);
-    if (!j.torque_nm) v.missing.push_back(j.torque_path);
-    add(v.missing, j.engaged_missing);
-    if (bolt && v.missing.empty()) {
+    if (clamped(j, v)) {
       const PreloadBand band = preload_band(j);
       v.predicted = j.preload_n(*j.torque_nm);
       v.low = band.low_n;
       v.high = band.high_n;
       v.scale = j.proof_n();
-      v.because.push_back(told("nut factor as taken", j.factor, kind::number, ""));
+      v.because.push_back(told("nut factor as taken", *j.factor, kind::number, ""));
       v.because.push_back(told("proof load", j.proof_n(), kind::force, "lbf"));
       v.because.push_back(told("of it", *v.predicted / j.proof_n(), kind::number, "%"));
       if (band.thread_decides) v.because.push_back(told("thread strips at", *j.strips_n(), kind::force, "lbf"));
@@ -56,11 +54,12 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
               .fix_hint =
                   "a longer bolt or stud that does not reach the ground of its hole; a thread "
                   "insert where the hole is soft or worn"};
-    const bool bolt = known(j, v);
-    add(v.missing, j.engaged_missing);
-    if (bolt && v.missing.empty()) {
+    v.missing = j.bolt_missing;
+    v.missing.insert(v.missing.end(), j.engaged_missing.begin(), j.engaged_missing.end());
+    tell_outside(j, v);
+    if (j.told() && v.missing.empty()) {
       v.predicted = *j.engaged_m;
-      v.low = physics::engagement_to_break_m(*j.thread, j.strength->tensile_pa, j.tapped_pa);
+      v.low = j.wanted_m();
       v.scale = *v.low;
       v.because.push_back(told("wanted, in diameters", *v.low / j.thread->diameter_m, kind::number, ""));
       v.because.push_back(told("strength of what is tapped", j.tapped_pa, kind::stress, "ksi"));
@@ -100,14 +99,12 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 namespace clamp {
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& j : of(model).joints) {
-    if (!j.load_n || j.to_yield) continue;
+    if (!j.load_n || !j.by_torque()) continue;
     Verdict v{.place = j.name,
               .low = 0,
               .scale = *j.load_n,
               .fix_hint = "more bolts, larger or of more grade, tightened to three quarters of their proof load"};
-    const bool bolt = known(j, v);
-    if (!j.torque_nm) v.missing.push_back(j.torque_path);
-    if (bolt && v.missing.empty()) {
+    if (clamped(j, v)) {
       const double all = j.count * j.preload_n(*j.torque_nm);
       v.predicted = all - *j.load_n;
       v.because.push_back(told("clamp of all bolts", all, kind::force, "lbf"));
@@ -121,9 +118,12 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 namespace reuse {
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& j : of(model).joints) {
-    if (!j.to_yield) continue;
+    if (j.to_yield ? !*j.to_yield : !j.used_before) continue;
     Verdict v{.place = j.name, .fix_hint = "new bolts, tightened by their maker's torque and angle"};
-    if (!j.used_before) {
+    v.missing = j.yield_missing;
+    if (!v.missing.empty()) {
+      v.reason = "used before, and nobody said whether its kind is stretched";
+    } else if (!j.used_before) {
       v.missing.push_back(j.used_path);
     } else {
       v.rule = !*j.used_before;
@@ -154,9 +154,10 @@ constexpr Requirement all[] = {
      .caution = Caution::bolts_let_go,
      .quantity = &kind::length,
      .unit = "in",
-     .source = "FED-STD-H28/2B: the bolt breaks before a thread strips; comes near common practice of 1 diameter in "
-               "steel, 1.5 in iron, 2 in aluminium",
-     .formula = "engaged - shims, against 2 x stress area x strength over shear area a length x strength of the weaker",
+     .source = "the greater of FED-STD-H28/2B, the bolt breaks before a thread strips, and common practice: 1 diameter "
+               "in steel, 1.5 in iron, 2 in aluminium",
+     .formula = "engaged - shims, against 2 x stress area x strength over shear area a length x strength of the "
+                "weaker, or the diameters of common practice where that is more",
      .own_missing = true,
      .evaluate = engagement::evaluate},
     {.id = "fasteners.grade",

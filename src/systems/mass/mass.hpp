@@ -19,11 +19,13 @@ struct Input {
 
 struct AxleModel {
   std::optional<double> rating_kg, wheel_rate_n_m;
+  std::string rating_path;
 };
 
 struct Model {
   AxleModel front, rear;
   double within_m = 0;
+  bool axles_told() const { return front.rating_kg || front.wheel_rate_n_m || rear.rating_kg || rear.wheel_rate_n_m; }
 };
 
 struct System {

@@ -34,8 +34,10 @@ Because weight(std::string what, double kg) { return told(std::move(what), kg, k
 
 namespace load {
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  each_axle(of(model), [&](const char* place, bool front, const AxleModel& axle) {
-    if (!axle.rating_kg) return;
+  auto& m = of(model);
+  if (!m.axles_told()) return;
+  each_axle(m, [&](const char* place, bool front, const AxleModel& axle) {
+    if (!axle.rating_kg) return out.push_back({.place = place, .missing = {axle.rating_path}});
     const double driven = on_axle(run, front, n_mass, n_share);
     const double laden = run.at(0, n_laden) > 0 ? on_axle(run, front, n_laden_mass, n_laden_share) : driven;
     Verdict v{.place = place,

@@ -109,17 +109,26 @@ constexpr FieldInfo spring_table[] = {
         .spread(Source::measured, {.share = 0.05})
         .says("By a pull scale with the throttle on its closed stop, the other springs off."),
     quantity<&Spring::force_open>("force_open", "force, wide open", kind::force)
+        .decides_harm()
         .in("lbf")
         .from(0, 200)
         .spread(Source::measured, {.share = 0.05})
-        .says("The same wide open, for the pedal's force; without it that of the closed throttle."),
-    quantity<&Spring::arm>("arm", "arm", kind::length)
+        .says("The same with the throttle held wide open."),
+    quantity<&Spring::arm>("arm", "arm, closed", kind::length)
         .may_change()
         .decides_harm()
         .in("in")
-        .above(0.05, 10)
+        .from(-10, 10)
         .spread(Source::measured, by_rule)
-        .says("Square from the shaft to the spring's line, throttle closed."),
+        .says("Square from the shaft to the spring's line, throttle closed; below nothing where its pull opens."),
+    quantity<&Spring::arm_open>("arm_open", "arm, wide open", kind::length)
+        .may_change()
+        .decides_harm()
+        .in("in")
+        .from(-10, 10)
+        .spread(Source::measured, by_rule)
+        .says("The same with the throttle held wide open: below nothing where the spring has swung past the shaft and "
+              "holds it open."),
 };
 static_assert(std::size(spring_table) == member_count<Spring>());
 

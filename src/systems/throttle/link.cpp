@@ -25,9 +25,10 @@ std::optional<LinkAt> cable_at(const LinkGeometry& l, double turn, const MovedAp
   const double a = first_at(l, turn);
   const double pull = l.arm_m * (std::cos(l.start_rad) - std::cos(a)) - l.slack_m + moved.away_m;
   const double cosine = std::cos(l.driven_start_rad) + pull / l.driven_arm_m;
-  if (std::abs(cosine) > 1) return std::nullopt;
-  const double b = std::acos(cosine);
-  return LinkAt{l.driven_start_rad - b, std::min(from_line(a), from_line(b))};
+  if (cosine > 1) return std::nullopt;
+  const double b = std::acos(std::max(cosine, -1.0));
+  // A loose cable leaves its lever where that rests.
+  return LinkAt{l.driven_start_rad - b, std::min(from_line(a), from_line(pull < 0 ? l.driven_start_rad : b))};
 }
 
 std::optional<physics::FourBarAngles> bars_at(const LinkGeometry& l, double turn, bool crossed, double line,

@@ -14,15 +14,21 @@ enum Read { r_rise, r_pitch, r_intake, read_count };
 constexpr Port reads[] = {
     {"mounts.front_rise", &kind::length}, {"mounts.pitch", &kind::angle}, {"mounts.intake_raised", &kind::length}};
 static_assert(std::size(reads) == read_count);
-enum Write { w_lift, w_opened, write_count };
-constexpr Port writes[] = {{"throttle.lift", &kind::length, "in", "throttle lifted since the linkage was set"},
-                           {"throttle.opened", &kind::angle, "deg", "throttle with the pedal at its stop"}};
+enum Write { w_lift, w_opened, w_reaches, w_stop, write_count };
+constexpr Port writes[] = {
+    {"throttle.lift", &kind::length, "in", "throttle lifted since the linkage was set"},
+    {"throttle.opened", &kind::angle, "deg", "throttle with the pedal at its stop"},
+    {"throttle.reaches", &kind::number, "", "whether the linkage reaches with the pedal released"},
+    {"throttle.open_stop", &kind::angle, "deg", "throttle's turn from stop to stop"}};
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
   const double lift = v.in(r_rise)-m.ahead_m * std::tan(v.in(r_pitch)) + v.in(r_intake);
   v.set(w_lift, lift);
-  v.set(w_opened, m.opened_rad({.lift_m = lift}));
+  const auto opened = m.opened_rad({.lift_m = lift});
+  v.set(w_opened, opened.value_or(0));  // read with the next one alone
+  v.set(w_reaches, opened ? 1 : 0);
+  v.set(w_stop, m.opens_rad);
 }
 }  // namespace linkage
 
@@ -81,11 +87,17 @@ SpringModel spring_of(const std::string& name, const Spring& in, Model& m, Resol
   needed(in.on, m.spring_missing, r);
   s.force_n = needed(in.force, m.spring_missing, r);
   s.arm_m = needed(in.arm, m.spring_missing, r);
-  s.force_open_n = r.get(in.force_open, s.force_n);
+  s.force_open_n = needed(in.force_open, m.spring_missing, r);
+  s.arm_open_m = needed(in.arm_open, m.spring_missing, r);
   return s;
 }
 
 }  // namespace
+
+MovedApart LinkModel::apart(const EngineMoved& moved) const {
+  if (!to_engine) return {};
+  return {moved.roll * roll_m + moved.lift_m * std::sin(slope_rad), moved.lift_m * std::cos(slope_rad)};
+}
 
 bool Model::all_rods() const {
   return std::none_of(links.begin(), links.end(), [](auto& l) { return l.shape.cable; });
@@ -94,20 +106,17 @@ bool Model::all_rods() const {
 std::optional<double> Model::opening_rad(double pedal, const EngineMoved& moved) const {
   double turn = pedal;
   for (auto& l : links) {
-    MovedApart apart;
-    if (l.to_engine)
-      apart = {moved.roll * l.roll_m + moved.lift_m * std::sin(l.slope_rad), moved.lift_m * std::cos(l.slope_rad)};
-    const auto at = link_at(l.shape, turn, apart);
+    const auto at = link_at(l.shape, turn, l.apart(moved));
     if (!at) return std::nullopt;
     turn = at->driven_rad;
   }
   return turn;
 }
 
-double Model::ratio(double pedal, const EngineMoved& moved) const {
+std::optional<double> Model::ratio(double pedal, const EngineMoved& moved) const {
   constexpr double step = 1e-5;
   const auto on = opening_rad(pedal + step, moved), back = opening_rad(pedal - step, moved);
-  return on && back ? (*on - *back) / (2 * step) : 0;
+  return on && back ? std::optional((*on - *back) / (2 * step)) : std::nullopt;
 }
 
 double Model::pedal_at_open_rad(const EngineMoved& moved) const {
@@ -132,9 +141,9 @@ double Model::pedal_at_open_rad(const EngineMoved& moved) const {
   return turns_rad;
 }
 
-double Model::opened_rad(const EngineMoved& moved) const {
+std::optional<double> Model::opened_rad(const EngineMoved& moved) const {
   const auto at = opening_rad(pedal_at_open_rad(moved), moved);
-  return at ? std::clamp(*at, 0.0, opens_rad) : 0;
+  return at ? std::optional(std::clamp(*at, 0.0, opens_rad)) : std::nullopt;
 }
 
 std::span<const Block> System::blocks() { return all; }

@@ -29,7 +29,7 @@ struct Link {
 struct Spring {
   std::optional<SitsOn> on;
   std::optional<Force> force, force_open;
-  std::optional<Length> arm;
+  std::optional<Length> arm, arm_open;
   static std::span<const FieldInfo> fields();
 };
 
@@ -43,23 +43,28 @@ struct Input {
   static std::span<const FieldInfo> fields();
 };
 
+/// What the engine does to the links that come from the body.
+struct EngineMoved {
+  double lift_m = 0;
+  double roll = 0;  ///< of the roll told for each link, -1 to 1
+};
+
 struct LinkModel {
   std::string name;
   LinkGeometry shape;
   bool to_engine = false;
   double roll_m = 0, slope_rad = 0;
+  /// Where the engine takes its far end: nowhere unless it leads from body to engine.
+  MovedApart apart(const EngineMoved& moved) const;
 };
 
 struct SpringModel {
   std::string name;
   SitsOn on{};
-  double force_n = 0, force_open_n = 0, arm_m = 0;
-};
-
-/// What the engine does to the links that come from the body.
-struct EngineMoved {
-  double lift_m = 0;
-  double roll = 0;  ///< of the roll told for each link, -1 to 1
+  double force_n = 0, force_open_n = 0, arm_m = 0, arm_open_m = 0;
+  /// About its own lever, on the closed stop and wide open; below nothing where it has swung past the centre.
+  double closed_nm() const { return force_n * arm_m; }
+  double open_nm() const { return force_open_n * arm_open_m; }
 };
 
 struct Model {
@@ -78,12 +83,14 @@ struct Model {
   /// How far the linkage would turn the throttle from its closed stop, stops left out; below nothing while it is slack.
   /// Empty where a link does not reach.
   std::optional<double> opening_rad(double pedal_rad, const EngineMoved& moved = {}) const;
-  /// d opening / d pedal.
-  double ratio(double pedal_rad, const EngineMoved& moved = {}) const;
+  /// d opening / d pedal. Empty where the linkage does not reach.
+  std::optional<double> ratio(double pedal_rad, const EngineMoved& moved = {}) const;
   /// The pedal's turn at which the throttle meets its open stop, or the pedal's own where it does not.
   double pedal_at_open_rad(const EngineMoved& moved = {}) const;
-  /// The furthest the throttle opens, both stops kept.
-  double opened_rad(const EngineMoved& moved = {}) const;
+  /// Just before that: where its ratio wide open is looked at.
+  double wide_open_rad() const { return 0.98 * pedal_at_open_rad(); }
+  /// The furthest the throttle opens, both stops kept. Empty where the linkage does not reach with the pedal released.
+  std::optional<double> opened_rad(const EngineMoved& moved = {}) const;
 };
 
 struct System {

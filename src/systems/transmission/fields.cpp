@@ -100,16 +100,17 @@ constexpr FieldInfo selector_table[] = {
         .spread(Source::measured, {.absolute = 0.5})
         .says("From detent to detent at the lever on the box."),
     quantity<&Selector::neutral_window>("neutral_window", "neutral switch's window", kind::angle)
+        .decides_harm()
         .in("deg")
         .from(0, 30)
-        .or_else(3)
         .spread(Source::measured, {.absolute = 0.5})
-        .says("How far to each side of its middle the neutral switch stays closed, at the lever it sits on.")
-        .after("common practice"),
+        .says("How far to each side of its middle the neutral switch stays closed, at the lever it sits on: by an "
+              "ohmmeter "
+              "and a protractor."),
     number<&Selector::linkage>("linkage", "linkage ratio")
         .may_change()
+        .decides_harm()
         .from(0.2, 5)
-        .or_else(1, Source::chosen)
         .spread(Source::measured, {.share = 0.02})
         .says("Turning of the box's lever for one of the shifter's: shifter's lever arm over the box's."),
     text<&Selector::set_at>("set_at", "set at").says("The gate the linkage is set in; without it the first."),
@@ -147,7 +148,15 @@ constexpr FieldInfo cable_table[] = {
         .spread(Source::measured, {.absolute = 2})
         .says(
             "Where the pin stands with the throttle closed, from square to the cable's line, below nothing before it; "
-            "without it the lever is taken to swing alike to both sides."),
+            "without it by `before_square`."),
+    number<&ThrottleCable::before_square>("before_square", "share of its way before square")
+        .from(0, 1)
+        .or_else(0.5)
+        .spread(Source::typical, {.absolute = 0.1})
+        .says(
+            "Where `start` is not told: the share of the throttle's way at which the lever stands square to the cable; "
+            "half where it swings alike to both sides.")
+        .after("common practice"),
     curve<&ThrottleCable::travel_wanted>("travel_wanted", "travel wanted", kind::angle, kind::length)
         .in("deg", "in")
         .from(0, 5)

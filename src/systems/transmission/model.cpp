@@ -15,21 +15,23 @@ std::optional<std::size_t> gate_named(const std::vector<std::string>& gates, std
 
 /// Where each detent of the shifter puts the box, the linkage set in one gate.
 void resolve_gates(const Selector& in, Model& m, Resolver& r) {
-  m.window_rad = r.get(in.neutral_window, 0);
+  needed(in.neutral_switch, m.switch_missing, r);
+  m.window_rad = needed(in.neutral_window, m.switch_missing, r);
   m.neutral_switch = in.neutral_switch;
-  m.neutral_switch_path = r.path_of(&in.neutral_switch);
   if (in.gates.empty()) return;
-  const double shifter = needed(in.shifter_step, m.gates_missing, r), box = needed(in.box_step, m.gates_missing, r);
+  const double box = needed(in.box_step, m.box_missing, r), shifter = needed(in.shifter_step, m.linkage_missing, r);
+  const double linkage = needed(in.linkage, m.linkage_missing, r);
   const auto set = in.set_at.empty() ? std::optional<std::size_t>(0) : gate_named(in.gates, in.set_at);
   m.neutral = gate_named(in.gates, "N");
   if (!set) r.fault(&in.set_at, "\"" + in.set_at + "\" is none of the gates", "one of `gates`");
   if (!m.neutral) r.fault(&in.gates, "no gate is called \"N\"", "neutral is where the engine may start");
   if (!set || !m.neutral) return;
+  m.gates_told = true;
   m.half_detent_rad = box / 2;
   m.ratio_wanted = shifter > 0 ? box / shifter : 1;
   for (std::size_t i = 0; i < in.gates.size(); ++i) {
     const double steps = static_cast<double>(i) - static_cast<double>(*set);
-    m.gates.push_back({in.gates[i], steps * (shifter * r.get(in.linkage, 1) - box)});
+    m.gates.push_back({in.gates[i], steps * (shifter * linkage - box)});
   }
 }
 
@@ -37,6 +39,7 @@ constexpr double enough_rad = 2 * std::numbers::pi / 180;  ///< a curve that end
 
 CableModel cable_of(const ThrottleCable& in, Resolver& r) {
   CableModel c{.start_rad = given(in.start),
+               .before_square = r.get(in.before_square, 0.5),
                .closed_pa = given(in.pressure_closed),
                .open_pa = given(in.pressure_open),
                .holds_nm = given(in.clutch_holds),
@@ -66,7 +69,7 @@ CableModel cable_of(const ThrottleCable& in, Resolver& r) {
 }  // namespace
 
 double CableModel::travel_m(double radius, double opening) const {
-  const double from = start_rad.value_or(-throttle_rad / 2);
+  const double from = start_rad.value_or(-before_square * throttle_rad);
   return radius * (std::sin(from + opening) - std::sin(from));
 }
 

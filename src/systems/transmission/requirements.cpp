@@ -4,7 +4,7 @@
 
 #include "model/told.hpp"
 #include "quantity/print.hpp"
-#include "systems/transmission/checks.hpp"
+#include "systems/transmission/judging.hpp"
 
 namespace sw::transmission {
 namespace {
@@ -69,8 +69,10 @@ constexpr double standing_rad = 2 * degree;
 bool standing(const std::string& name) { return name == "P" || name == "R" || name == "N"; }
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (m.gates.empty() && m.gates_missing.empty()) return;
-  if (!m.gates_missing.empty()) return out.push_back({.missing = m.gates_missing});
+  if (!m.gates_told) return;
+  auto missing = m.box_missing;
+  missing.insert(missing.end(), m.linkage_missing.begin(), m.linkage_missing.end());
+  if (!missing.empty()) return out.push_back({.missing = missing});
   for (auto& g : m.gates) {
     const double most = standing(g.name) ? std::min(standing_rad, m.half_detent_rad) : m.half_detent_rad;
     Verdict v{.place = g.name,
@@ -89,15 +91,17 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
 namespace neutral {
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   auto& m = of(model);
-  if (m.gates.empty() || !m.neutral) return;
+  if (!m.gates_told) return;
   Verdict v{.scale = m.half_detent_rad,
             .fix_hint =
                 "the switch on the box itself, where it cannot be off; starter tried in every gate, wheels "
                 "chocked"};
-  if (!m.neutral_switch) {
-    v.missing.push_back(m.neutral_switch_path);
-  } else {
-    const bool on_box = *m.neutral_switch == SwitchOn::box;
+  const bool on_box = m.neutral_switch == SwitchOn::box;
+  v.missing = m.switch_missing;
+  v.missing.insert(v.missing.end(), m.box_missing.begin(), m.box_missing.end());
+  if (m.neutral_switch && !on_box)
+    v.missing.insert(v.missing.end(), m.linkage_missing.begin(), m.linkage_missing.end());
+  if (v.missing.empty()) {
     const double off = std::abs(m.gates[*m.neutral].off_rad);
     v.predicted = m.window_rad + (on_box ? 0 : off);
     v.high = m.half_detent_rad;
@@ -107,94 +111,6 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   out.push_back(std::move(v));
 }
 }  // namespace neutral
-
-namespace cable {
-enum TravelNeed { n_opened, travel_need_count };
-constexpr Port travel_needs[] = {{"throttle.opened", &kind::angle}};
-static_assert(std::size(travel_needs) == travel_need_count);
-constexpr std::string_view fix =
-    "a lever or bracket of the right radius and start; the cable set with the throttle wide open, "
-    "line pressure read before the road";
-
-/// How far the throttle goes: to its stop, or as far as the pedal's linkage takes it where that is told.
-double opened_rad(const CableModel& c, const Evidenced& run, int need) {
-  const double by_pedal = run.at(0, need);
-  return std::isnan(by_pedal) ? c.throttle_rad : std::min(c.throttle_rad, by_pedal);
-}
-
-void travel(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  auto& c = of(model).cable;
-  if (!c.told) return;
-  constexpr double least_share = 0.97, most_share = 1.05;
-  Verdict v{.fix_hint = std::string(fix)};
-  v.missing = c.missing;
-  if (!v.missing.empty()) return out.push_back(std::move(v));
-  const double wanted = c.full_travel_m(), opened = opened_rad(c, run, n_opened);
-  v.predicted = c.travel_m(c.radius_m, opened);
-  v.low = least_share * wanted;
-  v.high = most_share * wanted;
-  v.scale = wanted;
-  v.because.push_back(told("travel the box is made for", wanted, kind::length, "in"));
-  v.because.push_back(told("of it", *v.predicted / wanted, kind::number, "%"));
-  if (opened < c.throttle_rad) v.because.push_back(told("throttle as the pedal opens it", opened, kind::angle, "deg"));
-  out.push_back(std::move(v));
-  if (!c.curve) return;
-  const OnTheWay worst = worst_on_the_way(c, c.radius_m);
-  Verdict w{.place = "on the way",
-            .predicted = worst.travel_m,
-            .low = worst.wanted_m - c.within_m,
-            .high = worst.wanted_m + c.within_m,
-            .scale = wanted,
-            .fix_hint = std::string(fix)};
-  w.because.push_back(told("throttle there", worst.opening_rad, kind::angle, "deg"));
-  w.because.push_back(told("travel wanted there", worst.wanted_m, kind::length, "in"));
-  out.push_back(std::move(w));
-}
-
-constexpr std::string_view pulls[] = {"full-throttle"};
-enum HoldNeed { n_torque, n_pedal_opens, hold_need_count };
-constexpr Port needs[] = {{"engine.full_torque", &kind::torque}, {"throttle.opened", &kind::angle}};
-static_assert(std::size(needs) == hold_need_count);
-constexpr std::string_view chain[] = {"engine.full_torque"};
-/// Line pressure goes with travel, what a clutch holds with line pressure.
-void holds(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  auto& c = of(model).cable;
-  if (!c.told || (!c.holds_nm && c.pressure_missing.empty())) return;
-  Verdict v{.row = run.trace->highest(run.slot(n_torque)),
-            .fix_hint =
-                "the cable's lever and setting first: more line pressure; a clutch pack of more plates, or a box "
-                "for the torque"};
-  v.missing = c.missing;
-  v.missing.insert(v.missing.end(), c.pressure_missing.begin(), c.pressure_missing.end());
-  if (v.missing.empty()) {
-    const double pulled = c.travel_m(c.radius_m, opened_rad(c, run, n_pedal_opens));
-    const double share = std::clamp(pulled / c.full_travel_m(), 0.0, 1.0);
-    const double pressure = *c.closed_pa + share * (*c.open_pa - *c.closed_pa);
-    v.predicted = *c.holds_nm * pressure / *c.open_pa;
-    v.low = run.at(v.row, n_torque);
-    v.scale = std::max(*v.low, 1.0);
-    v.because.push_back(told("travel, of what the box is made for", share, kind::number, "%"));
-    v.because.push_back(told("line pressure at full throttle", pressure, kind::gauge_pressure, "psi"));
-  }
-  out.push_back(std::move(v));
-}
-
-constexpr Port line_needs[] = {{"mounts.intake_raised", &kind::length}};
-constexpr double most_off_rad = 3 * degree;
-void line(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
-  auto& c = of(model).cable;
-  if (!c.arm_m) return;
-  const double raised = run.at(0, 0), by_spacer = c.on_intake ? 0 : std::atan(std::abs(raised) / *c.arm_m);
-  Verdict v{
-      .predicted = c.off_line_rad + by_spacer,
-      .high = most_off_rad,
-      .scale = most_off_rad,
-      .fix_hint = "the bracket raised with the throttle body, then the cable set anew with the throttle wide open"};
-  v.because.push_back(told("intake raised", raised, kind::length, "in"));
-  v.because.push_back(told("travel lost to the slope", *c.arm_m * (1 / std::cos(by_spacer) - 1), kind::length, "in"));
-  out.push_back(std::move(v));
-}
-}  // namespace cable
 
 constexpr Requirement all[] = {
     {.id = "transmission.converter-gap",
@@ -266,7 +182,20 @@ constexpr Requirement all[] = {
      .needs = cable::travel_needs,
      .may_lack = 0,
      .own_missing = true,
-     .evaluate = cable::travel},
+     .evaluate = judge_cable_travel},
+    {.id = "transmission.throttle-turn",
+     .title = "one throttle, told alike for gearbox and pedal",
+     .kind = RequirementKind::most,
+     .hazard = Hazard::damage,
+     .caution = Caution::runaway_throttle,
+     .quantity = &kind::angle,
+     .unit = "deg",
+     .source = "common practice: 2 deg, what two protractors differ by",
+     .formula = "transmission.throttle_cable.throttle against throttle.opens",
+     .needs = cable::stop_needs,
+     .may_lack = 0,
+     .own_missing = true,
+     .evaluate = judge_one_throttle},
     {.id = "transmission.clutch-hold",
      .title = "clutches hold the engine",
      .kind = RequirementKind::least,
@@ -280,7 +209,7 @@ constexpr Requirement all[] = {
      .needs = cable::needs,
      .may_lack = cable::n_pedal_opens,
      .chain = cable::chain,
-     .evaluate = cable::holds},
+     .evaluate = judge_clutch_hold},
     {.id = "transmission.cable-line",
      .title = "cable pulls in line",
      .kind = RequirementKind::most,
@@ -291,21 +220,10 @@ constexpr Requirement all[] = {
      .source = "common practice: 3 deg",
      .formula = "off its line as set up + atan(intake raised / bracket's arm) where the bracket stays below",
      .needs = cable::line_needs,
-     .evaluate = cable::line},
+     .evaluate = judge_cable_line},
 };
 
 }  // namespace
-
-OnTheWay worst_on_the_way(const CableModel& c, double radius) {
-  constexpr int steps = 60;
-  OnTheWay worst;
-  for (int i = 0; i <= steps; ++i) {
-    const double opening = c.throttle_rad * i / steps;
-    const OnTheWay at{opening, c.travel_m(radius, opening), c.curve->at(opening).value};
-    if (at.off_m() >= worst.off_m()) worst = at;
-  }
-  return worst;
-}
 
 std::span<const Requirement> System::requirements() { return all; }
 

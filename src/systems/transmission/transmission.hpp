@@ -33,6 +33,7 @@ struct Selector {
 struct ThrottleCable {
   std::optional<Length> radius, radius_wanted;
   std::optional<Angle> throttle, start;
+  std::optional<double> before_square;
   std::optional<Curve> travel_wanted;
   std::optional<Length> travel_within;
   std::optional<GaugePressure> pressure_closed, pressure_open;
@@ -59,6 +60,7 @@ struct GateModel {
 struct CableModel {
   double radius_m = 0, wanted_m = 0, throttle_rad = 0;  ///< `wanted` a radius, where one is told
   std::optional<double> start_rad;
+  double before_square = 0;  ///< where `start` is not told: share of its way the lever stands before square
   std::optional<physics::Interpolant> curve;  ///< travel wanted against throttle angle
   double within_m = 0;
   std::string curve_path;
@@ -81,11 +83,12 @@ struct Model {
   std::optional<double> bore_m, face_m;
   double bore_most_m = 0, face_most_m = 0;
   std::vector<GateModel> gates;
-  std::vector<std::string> gates_missing;
+  std::vector<std::string> box_missing, linkage_missing;  ///< of the box's detents; of what drives them
+  bool gates_told = false;
   double half_detent_rad = 0, window_rad = 0, ratio_wanted = 1;
   std::optional<std::size_t> neutral;
   std::optional<SwitchOn> neutral_switch;
-  std::string neutral_switch_path;
+  std::vector<std::string> switch_missing;
   CableModel cable;
 };
 

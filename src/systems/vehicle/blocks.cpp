@@ -162,7 +162,7 @@ void weigh(const Input& in, Model& m, Resolver& r) {
 void move(const Part& in, double track_m, Model& m, Resolver& r) {
   const double way = in.moved == Moved::out ? -1 : 1, mass = way * r.need(in.mass);
   const double behind = r.need(in.behind, block), height = r.get(in.height, 0), side = r.get(in.side, 0);
-  const double on_left = mass * (0.5 + (side != 0 ? side / track_m : 0));
+  const double on_left = mass * (0.5 - (side != 0 ? side / track_m : 0));
   if (m.sides_known) m.left_share = (m.left_share * m.light.mass_kg + on_left) / (m.light.mass_kg + mass);
   m.light = with_part(m.light, m.wheelbase_m, mass, behind, height);
   m.laden = with_part(m.laden, m.wheelbase_m, mass, behind, height);

@@ -38,13 +38,13 @@ constexpr FieldInfo part_table[] = {
         .from(-100, 400)
         .spread(Source::measured, by_tape)
         .says("Its centre to the rear from the front axle, below nothing ahead of it."),
-    quantity<&Part::side>("side", "to the left", kind::length)
+    quantity<&Part::side>("side", "to the right", kind::length)
         .may_change()
         .in("in")
         .from(-60, 60)
         .or_else(0, Source::chosen)
         .spread(Source::measured, by_tape)
-        .says("Its centre to the car's left of the middle, below nothing to the right."),
+        .says("Its centre to the car's right of the middle, below nothing to the left."),
     quantity<&Part::height>("height", "over the road", kind::length)
         .in("in")
         .from(0, 120)

@@ -35,6 +35,11 @@ TEST(MassRequirements, AnAxleBeyondItsRating) {
   EXPECT_LT(j.one("mass.axle-load", {}, "front").margin().value(), 0);
   EXPECT_GT(j.one("mass.axle-load", {}, "rear").margin().value(), 0);
   EXPECT_GT(still(ratings).one("mass.axle-load", {}, "front").margin().value(), 0);
+  // An axle that is spoken of is asked for its rating, and the other with it.
+  const Judging untold = still("[mass.front]\nwheel_rate = \"250 lbf/in\"\n");
+  EXPECT_EQ(untold.one("mass.axle-load", {}, "front").verdict.missing, (std::vector<std::string>{"mass.front.rating"}));
+  EXPECT_EQ(untold.one("mass.axle-load", {}, "rear").verdict.missing, (std::vector<std::string>{"mass.rear.rating"}));
+  EXPECT_TRUE(still("").of("mass.axle-load").empty());
   // 200 lb/(2 x 250 lbf/in) = 0.4 in; softer springs sink further than half an inch.
   EXPECT_NEAR(j.one("mass.ride-height", {}, "front").verdict.predicted.value() / inch, 0.4, 1e-4);
   EXPECT_LT(still("[mass.front]\nwheel_rate = \"150 lbf/in\"\n" + part("engine", "in", 200, 0))
@@ -82,7 +87,7 @@ TEST(MassRequirements, SidesByTheWheelsWeighed) {
   const Judging j = with("");
   EXPECT_NEAR(j.one("mass.sides").verdict.predicted.value(), 1860.0 / 3700 - 0.5, 1e-9);
   EXPECT_NEAR(j.one("mass.axle-load", {}, "front").verdict.predicted.value() / pound, 2000, 1e-6);
-  const Judging k = with("[vehicle]\ntrack = \"60 in\"\n" + part("battery", "in", 60, 0, "side = \"-20 in\"\n"));
+  const Judging k = with("[vehicle]\ntrack = \"60 in\"\n" + part("battery", "in", 60, 0, "side = \"20 in\"\n"));
   EXPECT_NEAR(k.one("mass.sides").verdict.predicted.value(), 0.5 - 1870.0 / 3760, 1e-6);
   EXPECT_TRUE(still(ratings).of("mass.sides").empty());
   // The weight told beside the wheels it would come from is a fault.

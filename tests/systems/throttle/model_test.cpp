@@ -12,9 +12,9 @@ TEST(ThrottleModel, ACableOpensByItsPull) {
   const auto m = of(throttle_cable());
   ASSERT_TRUE(m.told());
   EXPECT_NEAR(m.opening_rad(20 * degree).value() / degree, 77.95, 0.05);  // 1.0945 of the 1.0950 in
-  EXPECT_NEAR(m.opened_rad() / degree, 77.95, 0.05);
+  EXPECT_NEAR(m.opened_rad().value() / degree, 77.95, 0.05);
   // d opening/d pedal at the start, by hand: 3.2/(0.87 sin 129 deg).
-  EXPECT_NEAR(m.ratio(0), 3.2 / (0.87 * std::sin(129 * degree)), 1e-4);
+  EXPECT_NEAR(m.ratio(0).value(), 3.2 / (0.87 * std::sin(129 * degree)), 1e-4);
 }
 
 // A rod with both arms square and its far pivot moved away by d opens the lever by asin(d/arm) nearly: the rod, 12 in
@@ -42,6 +42,16 @@ TEST(ThrottleModel, ABellCrankPassesItsTurnOn) {
       of("[throttle]\nopens = \"40 deg\"\n[throttle.pedal]\nturns = \"40 deg\"\n" + link("a", 2) + link("b", 3.5));
   EXPECT_NEAR(m.opening_rad(33 * degree).value() / degree, 33, 1e-6);
   EXPECT_NEAR(m.pedal_at_open_rad() / degree, 40, 1e-6);
+}
+
+// 0.87 in of lever take no more than 0.87 (1 - cos 129 deg) in of pull: an engine lifted by more than that along an
+// upright cable leaves the linkage no place to stand in, and that is no figure of 0.
+TEST(ThrottleModel, OutOfReachIsNoFigure) {
+  const auto m = of(throttle_cable("slack = \"0 in\"\nto_engine = true\nroll = \"0 in\"\nslope = \"90 deg\"\n"));
+  const double most = 0.87 * (1 - std::cos(129 * degree)) * inch;
+  EXPECT_TRUE(m.opened_rad({.lift_m = 0.99 * most}));
+  EXPECT_FALSE(m.opened_rad({.lift_m = 1.01 * most}));
+  EXPECT_FALSE(m.ratio(0, {.lift_m = 1.01 * most}));
 }
 
 TEST(ThrottleModel, WhatIsMissingIsNamed) {

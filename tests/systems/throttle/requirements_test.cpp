@@ -58,6 +58,50 @@ TEST(ThrottleRequirements, ALeverThatSwingsToItsDeadCentre) {
   EXPECT_LT(j.one("throttle.over-centre").margin().value(), 0);
 }
 
+// A pedal that hardly turns, a lever 60 deg from standing in line: the roll of the far end pulls it on towards it. By
+// hand acos(cos 60 deg + (3.2 sin 3 deg + roll)/0.87).
+TEST(ThrottleRequirements, RollCountsAtTheDeadCentre) {
+  const auto near = [](const std::string& roll) {
+    return predicted(still(throttle_cable("slack = \"0 in\"\nto_engine = true\nroll = \"" + roll + "\"\n",
+                                          {.turns = "3 deg", .driven_start = "60 deg"})),
+                     "throttle.over-centre") /
+           degree;
+  };
+  const auto by_hand = [](double roll_in) {
+    return std::acos(std::cos(60 * degree) + (3.2 * std::sin(3 * degree) + roll_in) / 0.87) / degree;
+  };
+  EXPECT_NEAR(near("0 in"), by_hand(0), 0.01);
+  EXPECT_NEAR(near("0.1 in"), by_hand(0.1), 0.01);
+}
+
+// An engine lifted further than the cable's lever swings: said in words, and the gearbox is not told a figure.
+TEST(ThrottleRequirements, OutOfReachIsSaid) {
+  const Judging j = still(
+      "[mounts]\nintake_raised = \"2 in\"\n[transmission.throttle_cable]\nradius = \"1.1 in\"\nradius_wanted = \"1.1 "
+      "in\"\nthrottle = \"78 deg\"\n" +
+      throttle_cable("slack = \"0 in\"\nto_engine = true\nroll = \"0 in\"\nslope = \"90 deg\"\n"));
+  for (const char* id :
+       {"throttle.closed", "throttle.full-open", "throttle.over-centre", "transmission.cable-travel"}) {
+    EXPECT_FALSE(j.one(id).verdict.predicted) << id;
+    EXPECT_NE(j.one(id).verdict.reason.find("reach"), std::string::npos) << id;
+  }
+}
+
+// Two springs, either enough on the closed stop; wide open one hangs a quarter inch past the shaft and pulls it open.
+TEST(ThrottleRequirements, ASpringPastItsCentreHoldsTheThrottleOpen) {
+  const std::string inner = throttle_spring("inner", "throttle", "6 lbf");
+  const Judging j = still(throttle_cable() + inner + throttle_spring("outer", "throttle", "4 lbf", "-0.25 in"));
+  EXPECT_EQ(j.one("throttle.springs").verdict.rule, false);
+  EXPECT_NEAR(predicted(j, "throttle.return", "inner") / lb_ft * 12, -1, 1e-6);  // 4 lbf x -0.25 in
+  EXPECT_NEAR(predicted(j, "throttle.return", "outer") / lb_ft * 12, 6, 1e-6);
+  EXPECT_LT(j.one("throttle.return", {}, "inner").margin().value(), 0);
+  const Judging untold = still(throttle_cable() + inner +
+                               "[throttle.spring.other]\non = \"throttle\"\nforce = \"4 "
+                               "lbf\"\nforce_open = \"4 lbf\"\narm = \"1 in\"\n");
+  EXPECT_EQ(untold.one("throttle.return").verdict.missing,
+            (std::vector<std::string>{"throttle.spring.other.arm_open"}));
+}
+
 TEST(ThrottleRequirements, TwoSpringsEitherEnoughAlone) {
   const Judging none = still(throttle_cable());
   EXPECT_EQ(none.one("throttle.springs").verdict.missing.size(), 1u);

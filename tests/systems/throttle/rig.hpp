@@ -15,8 +15,11 @@ inline std::string throttle_cable(const std::string& more = "slack = \"0 in\"\nt
          "\"\npad = \"8 in\"\n[throttle.link.cable]\nby = \"cable\"\narm = \"" + c.arm +
          "\"\nstart = \"90 deg\"\ndriven_arm = \"0.87 in\"\ndriven_start = \"" + c.driven_start + "\"\n" + more;
 }
-inline std::string throttle_spring(const std::string& name, const std::string& on, const std::string& force) {
-  return "[throttle.spring." + name + "]\non = \"" + on + "\"\nforce = \"" + force + "\"\narm = \"1 in\"\n";
+/// Of one pull all the way.
+inline std::string throttle_spring(const std::string& name, const std::string& on, const std::string& force,
+                                   const std::string& arm_open = "1 in") {
+  return "[throttle.spring." + name + "]\non = \"" + on + "\"\nforce = \"" + force + "\"\nforce_open = \"" + force +
+         "\"\narm = \"1 in\"\narm_open = \"" + arm_open + "\"\n";
 }
 
 }  // namespace sw::rig

@@ -33,10 +33,18 @@ TEST(TransmissionRequirements, ASwitchOnTheColumnIsOffWithIt) {
   const std::string gates =
       "[transmission.selector]\ngates = [\"P\", \"R\", \"N\", \"D\"]\nshifter_step = \"12 deg\"\nbox_step = \"10 "
       "deg\"\n";
-  EXPECT_EQ(still(gates).one("transmission.neutral-switch").verdict.missing,
+  const std::string known = gates + "linkage = 1\nneutral_window = \"3 deg\"\n";
+  EXPECT_EQ(still(known).one("transmission.neutral-switch").verdict.missing,
             (std::vector<std::string>{"transmission.selector.neutral_switch"}));
-  const Judging column = still(gates + "neutral_switch = \"column\"\n"),
-                box = still(gates + "neutral_switch = \"box\"\n");
+  // Neither the switch's window nor the linkage has a stand-in; on the box the linkage does not matter to it.
+  EXPECT_EQ(still(gates + "neutral_switch = \"column\"\n").one("transmission.neutral-switch").verdict.missing,
+            (std::vector<std::string>{"transmission.selector.neutral_window", "transmission.selector.linkage"}));
+  EXPECT_EQ(still(gates + "neutral_switch = \"box\"\n").one("transmission.neutral-switch").verdict.missing,
+            (std::vector<std::string>{"transmission.selector.neutral_window"}));
+  EXPECT_EQ(still(gates).one("transmission.gate").verdict.missing,
+            (std::vector<std::string>{"transmission.selector.linkage"}));
+  const Judging column = still(known + "neutral_switch = \"column\"\n"),
+                box = still(known + "neutral_switch = \"box\"\n");
   EXPECT_NEAR(column.one("transmission.neutral-switch").verdict.predicted.value() / degree, 7, 1e-9);
   EXPECT_LT(column.one("transmission.neutral-switch").margin().value(), 0);
   EXPECT_GT(box.one("transmission.neutral-switch").margin().value(), 0);
@@ -60,6 +68,22 @@ TEST(TransmissionRequirements, ClutchesHoldByLinePressure) {
       "full-throttle");
   EXPECT_NEAR(j.one("transmission.clutch-hold", "full-throttle").verdict.predicted.value() / lb_ft, 355.6, 0.5);
   EXPECT_LT(j.one("transmission.cable-travel").margin().value(), 0);
+}
+
+// One throttle, 78 deg for the gearbox and 70 for its linkage.
+TEST(TransmissionRequirements, TwoAnglesOfOneThrottleDisagree) {
+  const std::string box =
+      "[transmission.throttle_cable]\nradius = \"1.1 in\"\nradius_wanted = \"1.1 in\"\nthrottle = \"78 deg\"\n";
+  const auto with = [&](const std::string& opens) {
+    return still(box + "[throttle]\nopens = \"" + opens +
+                 "\"\n[throttle.pedal]\nturns = \"20 deg\"\n[throttle.link.cable]\nby = \"cable\"\nto_engine = "
+                 "false\nslack = \"0 in\"\narm = \"3.2 in\"\nstart = \"90 deg\"\ndriven_arm = \"0.87 "
+                 "in\"\ndriven_start = \"129 deg\"\n");
+  };
+  EXPECT_NEAR(with("70 deg").one("transmission.throttle-turn").verdict.predicted.value() / degree, 8, 1e-9);
+  EXPECT_LT(with("70 deg").one("transmission.throttle-turn").margin().value(), 0);
+  EXPECT_GT(with("77.5 deg").one("transmission.throttle-turn").margin().value(), 0);
+  EXPECT_TRUE(still(box).of("transmission.throttle-turn").empty());
 }
 
 TEST(TransmissionRequirements, BellByTheDial) {
