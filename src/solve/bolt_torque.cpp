@@ -34,22 +34,25 @@ void tighten(const JointModel& j, double off, ByLine& out) {
     return out.refuse(j.name + ": tightened by its maker's torque and angle, which no nut factor tells");
   if (const auto missing = j.clamp_missing(); !missing.empty()) return out.lacks(missing);
   if (!j.told()) return out.refuse(j.name + ": its standard has no bolt of that grade and size");
+  if (!j.fits_hole()) return out.refuse(j.name + ": the bolt's thread is not that of its hole: no torque for it");
+  if (j.short_of_thread())
+    return out.refuse(j.name + ": " + print(*j.engaged_m, kind::length, "in", 3) + " of thread engaged where " +
+                      print(j.wanted_m(), kind::length, "in", 3) +
+                      " are wanted: a longer bolt or a thread insert first");
   const auto band = fasteners::preload_band(j);
-  // Where the thread is the weaker, the same share of what strips it; and never more than the scatter leaves.
+  // Never more than the scatter leaves. With thread enough engaged the bolt is the weaker.
   const double wanted = std::min(j.share, 1 - off) * band.high_n, arm = *j.factor * j.thread->diameter_m;
   const double torque = set_to(wanted * arm, j.thread->inch), clamp = torque / arm;
   if (clamp < band.low_n)
     return out.refuse(j.name + ": " + std::to_string(static_cast<int>(std::lround(100 * wanted / band.high_n))) +
-                      " % of " + (band.thread_decides ? "what strips the thread" : "its proof load") + " are " +
-                      force(wanted) + " a bolt, where " + force(band.low_n) + " are wanted: " +
-                      (band.thread_decides ? "more thread engaged, a thread insert" : "larger bolts or of more grade"));
+                      " % of its proof load are " + force(wanted) + " a bolt, where " + force(band.low_n) +
+                      " are wanted: " + "larger bolts or of more grade");
   out.set({j.torque_path, torque});
   out.add(j.name + ": " + torque_words(torque, j.thread->inch) + ", for a clamp of " + force(clamp / (1 + off)) +
-          " to " + force(clamp / std::max(0.01, 1 - off)) + (band.thread_decides ? "; the thread decides" : "") +
+          " to " + force(clamp / std::max(0.01, 1 - off)) +
           (clamp / (1 + off) < band.low_n ? "; the scatter reaches below the clamp wanted." : "."));
   out.because(j.name + ", clamp meant", clamp, kind::force, "lbf");
   out.because(j.name + ", of its proof load", clamp / j.proof_n(), kind::number, "%");
-  if (band.thread_decides) out.because(j.name + ", thread strips at", *j.strips_n(), kind::force, "lbf");
 }
 
 Solution solve(const Build& build, const DutySet&) {
@@ -66,11 +69,11 @@ Solution solve(const Build& build, const DutySet&) {
 const Solver bolt_torque{
     .key = "torque",
     .title = "torque of bolted joints",
-    .judged_by = "fasteners.preload",
+    .judged_by = "fasteners.preload fasteners.engagement fasteners.grade fasteners.clamp fasteners.reuse",
     .caution = Caution::bolts_let_go,
     .formula =
-        "share wanted, or less where the scatter would pass the limit, x (proof load, or what strips the thread "
-        "where that is less) x nut factor x diameter, rounded down to what a wrench is set to",
+        "share wanted, or less where the scatter would pass the limit, x proof load x nut factor x diameter, rounded "
+        "down to what a wrench is set to; none for a bolt that does not fit its hole or has too little thread in it",
     .source = "the requirement named; T = K F d",
     .solve = solve};
 

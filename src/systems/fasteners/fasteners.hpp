@@ -68,6 +68,10 @@ struct JointModel {
   bool by_torque() const { return !to_yield.value_or(false); }
   /// What keeps the clamp of a torque from being known, the torque itself left out.
   std::vector<std::string> clamp_missing() const;
+  /// Whether the hole, where it was gauged for itself, has the bolt's thread; only where the bolt's is known.
+  bool fits_hole() const;
+  /// Whether less thread is engaged than is wanted; of a whole nut never.
+  bool short_of_thread() const { return engaged_m && *engaged_m < wanted_m(); }
   /// Length of thread wanted: the bolt breaks before it strips, and no less than the trade has it.
   double wanted_m() const;
   /// Pull at which the thread strips; empty where nobody told how much of it is engaged: in a whole nut of its grade.

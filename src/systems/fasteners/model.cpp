@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include <algorithm>
 
 #include "model/needed.hpp"
@@ -71,6 +73,12 @@ std::vector<std::string> JointModel::clamp_missing() const {
   for (auto* some : {&bolt_missing, &factor_missing, &engaged_missing, &yield_missing})
     all.insert(all.end(), some->begin(), some->end());
   return all;
+}
+
+bool JointModel::fits_hole() const {
+  constexpr double written = 1e-6;
+  return !hole || (std::abs(thread->diameter_m - hole->diameter_m) < written &&
+                   std::abs(thread->pitch_m - hole->pitch_m) < written);
 }
 
 double JointModel::wanted_m() const {

@@ -75,10 +75,6 @@ std::string words(const physics::Thread& t) {
          (t.inch ? print(inch_m / t.pitch_m, kind::number, "", 3) + " threads an inch"
                  : "pitch " + print(t.pitch_m, kind::length, "mm", 3));
 }
-bool same(const physics::Thread& a, const physics::Thread& b) {
-  constexpr double written = 1e-6;
-  return std::abs(a.diameter_m - b.diameter_m) < written && std::abs(a.pitch_m - b.pitch_m) < written;
-}
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& j : of(model).joints) {
     Verdict v{.place = j.name,
@@ -87,7 +83,7 @@ void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
                   "hand over its whole length"};
     v.missing = j.bolt_missing;
     if (v.missing.empty()) {
-      v.rule = !j.hole || same(*j.thread, *j.hole);
+      v.rule = j.fits_hole();
       v.reason = "bolt " + words(*j.thread) + (j.hole ? "; hole " + words(*j.hole) : "; hole not gauged for itself");
     }
     out.push_back(std::move(v));
