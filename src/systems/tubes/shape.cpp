@@ -45,8 +45,8 @@ physics::TubeMetal table_metal(Material material) {
 
 double least_radius_m(Material material, double outside) {
   constexpr double diameters = 3;
-  // The table knows aluminium and steel; nickel-copper is neither.
-  if (material != Material::nickel_copper)
+  // The table speaks for carbon steel and aluminium; stainless and nickel-copper are neither.
+  if (material == Material::steel || material == Material::aluminium)
     if (const auto least = physics::least_bend_radius_m(outside, table_metal(material))) return *least;
   return diameters * outside;
 }
