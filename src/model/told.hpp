@@ -10,4 +10,6 @@ inline Because told(std::string what, double si, const Kind& kind, std::string_v
   return {.what = std::move(what), .value = si, .kind = &kind, .unit = unit};
 }
 
+inline Because inches(std::string what, double m) { return told(std::move(what), m, kind::length, "in"); }
+
 }  // namespace sw

@@ -20,11 +20,12 @@ std::vector<std::string> lacking(const TubeModel& t) {
   std::vector<std::string> missing;
   if (!t.outside_m) missing.push_back(t.outside_path);
   if (!t.wall_m) missing.push_back(t.wall_path);
+  if (!t.material) missing.push_back(t.material_path);
   return missing;
 }
 std::string kind_words(const TubeModel& t) {
   return in_inches(*t.outside_m) + " x " + in_inches(*t.wall_m) + " " +
-         std::string(tubes::material_names[static_cast<std::size_t>(t.material)]);
+         std::string(tubes::material_names[static_cast<std::size_t>(*t.material)]);
 }
 bool same_tube(const TubeModel& a, const TubeModel& b) {
   return a.material == b.material && physics::same_size(*a.outside_m, *b.outside_m) &&

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "model/told.hpp"
 #include "physics/shim_stack.hpp"
 #include "solve/list.hpp"
 #include "solve/model_of.hpp"
@@ -20,7 +21,7 @@ constexpr int most_in_a_stack = 3;
 std::vector<physics::ShimKind> to_choose_from(const Build& build) {
   std::vector<physics::ShimKind> all;
   for (auto& [name, s] : std::get<clearance::Input>(build.inputs).shim)
-    if (s.thickness) all.push_back({s.thickness->si, s.count.value_or(1)});
+    if (s.thickness) all.push_back({s.thickness->si, s.count.value_or(clearance::usual_shims_on_hand)});
   if (all.empty())
     for (double t : trade_in) all.push_back({t * inch_m, most_in_a_stack});
   return all;
@@ -57,9 +58,6 @@ std::vector<std::string> lacking(const Car& car) {
 }
 std::vector<std::string> needs(const Build& build) { return lacking(Car(build)); }
 
-Because inches(std::string what, double m) {
-  return {.what = std::move(what), .value = m, .kind = &kind::length, .unit = "in"};
-}
 std::string in_words(double m) { return print(m, kind::length, "in", 3); }
 
 void tell(const StackModel& s, double left, Solution& out) {
@@ -114,6 +112,7 @@ Solution solve(const Build& build, const DutySet&) {
 const Solver stack{.key = "stack",
                    .title = "shims that centre a stack in its space",
                    .judged_by = "clearance.stack clearance.stack-loose",
+                   .caution = Caution::belts_pulleys,
                    .formula =
                        "of all stacks of the shims on hand, else of trade thicknesses, three at most: the one that "
                        "brings what is left nearest to the middle between wanted and most, then the fewest shims",

@@ -18,20 +18,20 @@ std::vector<std::string> lacking(const TubeModel& t) {
 
 /// Why the die cannot make it, and what would; empty where it can.
 std::string trouble_of(const TubeModel& t) {
-  for (std::size_t i = 0; i < t.shape.cut.straights_m.size(); ++i) {
-    const double there = t.shape.cut.straights_m[i], wanted = tubes::straight_wanted_m(t, i);
-    if (there >= wanted) continue;
+  const auto straights = tubes::straights_of(t);
+  for (std::size_t i = 0; i < straights.size(); ++i) {
+    const auto& s = straights[i];
+    if (s.enough()) continue;
     double tangents = 0;  // of a radius of 1
     if (i > 0) tangents += physics::bend_setback_m(1, t.shape.bends.bends[i - 1]).value;
     if (i < t.shape.bends.bends.size()) tangents += physics::bend_setback_m(1, t.shape.bends.bends[i]).value;
     const double leg = t.shape.bends.legs_m[i],
-                 radius = tangents > 0 ? (leg - wanted) / tangents * t.springback.kept : 0,
-                 least = tubes::least_radius_m(t.material, *t.outside_m);
-    const std::string from = t.corners[i].name, to = t.corners[i + 1].name;
-    std::string way = "put " + from + " and " + to + " " + in_inches(wanted - there) + " farther apart";
-    if (radius >= least) way += ", or bend it on a die of " + in_inches(radius) + " or less";
-    return t.place + ": " + (there < 0 ? "its bends run into each other between " : "too little straight between ") +
-           from + " and " + to + ", " + in_inches(std::max(there, 0.0)) + " where " + in_inches(wanted) +
+                 radius = tangents > 0 ? (leg - s.wanted_m) / tangents * t.springback.kept : 0;
+    std::string way = "put " + *s.from + " and " + *s.to + " " + in_inches(s.wanted_m - s.there_m) + " farther apart";
+    if (t.material && radius >= tubes::least_radius_m(*t.material, *t.outside_m))
+      way += ", or bend it on a die of " + in_inches(radius) + " or less";
+    return t.place + ": " + (s.there_m < 0 ? "its bends run into each other between " : "too little straight between ") +
+           *s.from + " and " + *s.to + ", " + in_inches(std::max(s.there_m, 0.0)) + " where " + in_inches(s.wanted_m) +
            " are needed; " + way;
   }
   return {};
@@ -51,9 +51,9 @@ void card(const TubeModel& t, ByLine& out) {
   }
   out.set({t.cut_path, *t.to_cut_m()});
   out.add(says + ".");
-  for (std::size_t i = 0; i < t.shape.cut.straights_m.size(); ++i)
-    out.because(t.place + " " + t.corners[i].name + " to " + t.corners[i + 1].name + ", straight",
-                t.shape.cut.straights_m[i], kind::length, "in");
+  for (auto& straight : tubes::straights_of(t))
+    out.because(t.place + " " + *straight.from + " to " + *straight.to + ", straight", straight.there_m, kind::length,
+                "in");
   if (rows.empty()) return;
   out.because(t.place + ", kept of a setting, by " + t.springback.how, t.springback.kept, kind::number, "%");
   out.because(t.place + ", radius its bends come to", t.shape.radius_m, kind::length, "in");

@@ -43,7 +43,7 @@ TEST(SolveTubeBends, SaysWhatTheDieCannotDoAndWhatWould) {
 
 TEST(SolveTubeBends, OneThatCannotBeBentKeepsNoOtherBack) {
   const Solution s = solved(bent_line("", 3) +
-                            "[tubes.tube.b]\noutside = \"0.25 in\"\nwall = \"0.035 in\"\nbend_radius = \"1 in\"\n"
+                            "[tubes.tube.b]\nmaterial = \"steel\"\noutside = \"0.25 in\"\nwall = \"0.035 in\"\nbend_radius = \"1 in\"\n"
                             "carries = \"brake fluid\"\n" +
                             point("b", "p", 0, 0, 20) + point("b", "q", 8, 0, 20) + point("b", "r", 8, 9, 20));
   EXPECT_TRUE(s.solved());
@@ -54,7 +54,7 @@ TEST(SolveTubeBends, OneThatCannotBeBentKeepsNoOtherBack) {
 
 TEST(SolveTubeBends, AsksForWhatItNeeds) {
   EXPECT_EQ(solved("").missing.size(), 1u);
-  EXPECT_EQ(solved("[tubes.tube.a]\noutside = \"0.25 in\"\nbend_radius = \"1 in\"\n" + point("a", "p", 0, 0, 0) +
+  EXPECT_EQ(solved("[tubes.tube.a]\nmaterial = \"steel\"\noutside = \"0.25 in\"\nbend_radius = \"1 in\"\n" + point("a", "p", 0, 0, 0) +
                    point("a", "q", 5, 0, 0) + point("a", "r", 5, 5, 0))
                 .missing,
             (std::vector<std::string>{"tubes.tube.a.wall"}));

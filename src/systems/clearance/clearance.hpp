@@ -34,6 +34,7 @@ struct Stack {
 };
 
 /// Shims or spacers on hand for stacks.
+inline constexpr int usual_shims_on_hand = 4;  ///< of a kind, where nobody counted
 struct Shim {
   std::optional<Length> thickness;
   std::optional<int> count;

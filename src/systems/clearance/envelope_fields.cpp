@@ -71,7 +71,8 @@ constexpr FieldInfo envelope_table[] = {
     text<&Envelope::first>("first", "first").says("A body by its name."),
     text<&Envelope::second>("second", "second").says("The body it must stay clear of."),
     choice<&Envelope::between>("between", "between", between_names)
-        .says("What is kept apart; moving parts unless said otherwise."),
+        .decides_harm()
+        .says("What is kept apart; asked for unless `wanted` is told."),
     quantity<&Envelope::wanted>("wanted", "gap wanted", kind::length)
         .in("in")
         .from(0, 20)

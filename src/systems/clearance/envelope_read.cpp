@@ -51,6 +51,7 @@ class Reader {
   EnvelopeModel envelope(const std::string& name, const Envelope& in) {
     EnvelopeModel e{.place = name, .between = in.between.value_or(Between::moving)};
     e.wanted_m = in.wanted ? in.wanted->si : usual_gap_m(e.between);
+    if (!in.between && !in.wanted) e.missing.push_back(r_.path_of(&in.between));
     const GivenBody *a = find(in.first, e), *b = find(in.second, e);
     if (!in.first.empty() && in.first == in.second)
       r_.fault(&in.second, "a body does not stay clear of itself", "another body's name");

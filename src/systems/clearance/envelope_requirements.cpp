@@ -24,6 +24,7 @@ Because stand(const Moves& m, double value) {
 
 void tell(const EnvelopeModel& e, const EngineMoved& moved, const physics::SweptDistance& d, Verdict& v) {
   for (std::size_t i = 0; i < e.moves.size(); ++i) v.because.push_back(stand(e.moves[i], d.pose[i]));
+  v.because.push_back(inches("between them there", d.least_m));
   v.because.push_back(inches("between them at rest", e.at_rest_m(moved)));
   v.because.push_back(inches("no pose brings them nearer than", d.floor_m));
   if (!e.of_engine() || !moved.at_all()) return;
@@ -31,7 +32,14 @@ void tell(const EnvelopeModel& e, const EngineMoved& moved, const physics::Swept
   v.because.push_back(told("engine's nose down", moved.pitch_rad, kind::angle, "deg"));
 }
 
-/// `tolerance`: what the search may leave open between the poses it tried.
+/// What they surely keep. The pose found may be passed by what the search leaves open, and the whole of that is taken
+/// off: the floor itself lies no lower, but goes by steps where a figure is moved a little.
+double surely_kept_m(const physics::SweptDistance& d, bool left_open) {
+  if (d.least_m <= 0) return d.least_m;  // they touch
+  if (left_open) return d.floor_m;
+  return std::max(0.0, d.least_m - physics::SweptLimits{}.tolerance_m);
+}
+
 void judge(const EnvelopeModel& e, const EngineMoved& moved, Verdict& v) {
   const physics::SweptDistance d = e.least(moved);
   const bool left_open = d.least_m - d.floor_m > physics::SweptLimits{}.tolerance_m + 1e-9;
@@ -42,7 +50,7 @@ void judge(const EnvelopeModel& e, const EngineMoved& moved, Verdict& v) {
         "measured there instead";
     return;
   }
-  v.predicted = d.least_m;
+  v.predicted = surely_kept_m(d, left_open);
   v.low = e.wanted_m;
 }
 

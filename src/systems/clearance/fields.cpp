@@ -7,8 +7,9 @@ constexpr Spread by_rule{.absolute = 0.02};  ///< of a rule, a feeler or clay, i
 
 constexpr FieldInfo gap_table[] = {
     choice<&Gap::between>("between", "between", between_names)
-        .says("What it keeps apart: moving parts (that turn, roll with the engine or go with the axle) unless said "
-              "otherwise or it has a heat sleeve."),
+        .decides_harm()
+        .says("What it keeps apart: moving parts (that turn, roll with the engine or go with the axle), a wire where it "
+              "has a heat sleeve; asked for unless `wanted` is told."),
     quantity<&Gap::gap>("gap", "gap", kind::length)
         .decides_harm()
         .in("in")
@@ -22,7 +23,7 @@ constexpr FieldInfo gap_table[] = {
               "from a bare wire to what is hot and 1/2 in from a sleeved one, 1/8 in else.")
         .after("common practice"),
     choice<&Gap::engine>("engine", "engine's part", engine_names)
-        .or_else(0, Source::chosen)
+        .decides_harm()
         .says("Whether one side belongs to the engine, and whether it lies above or below the other."),
     quantity<&Gap::ahead>("ahead", "ahead of the front mounts", kind::length)
         .in("in")
@@ -33,25 +34,26 @@ constexpr FieldInfo gap_table[] = {
     quantity<&Gap::roll>("roll", "closes with the engine's roll", kind::length)
         .in("in")
         .from(-3, 3)
-        .or_else(0, Source::chosen)
+        .decides_harm()
         .spread(Source::measured, {.absolute = 0.05})
-        .says("By how much full torque closes it: engine power-braked, wheels chocked, or by clay."),
+        .says("By how much full torque closes it: engine power-braked, wheels chocked, or by clay. Of parts that move this, "
+              "`bump`, `droop`, `lock` or `engine` is asked for, 0 in where nothing closes it."),
     quantity<&Gap::bump>("bump", "closes at full bump", kind::length)
         .in("in")
         .from(-10, 10)
-        .or_else(0, Source::chosen)
+        .decides_harm()
         .spread(Source::measured, {.absolute = 0.1})
         .says("By how much full bump closes it, springs out."),
     quantity<&Gap::droop>("droop", "closes at full droop", kind::length)
         .in("in")
         .from(-10, 10)
-        .or_else(0, Source::chosen)
+        .decides_harm()
         .spread(Source::measured, {.absolute = 0.1})
         .says("By how much a hanging axle closes it."),
     quantity<&Gap::lock>("lock", "closes at full lock", kind::length)
         .in("in")
         .from(-10, 10)
-        .or_else(0, Source::chosen)
+        .decides_harm()
         .spread(Source::measured, {.absolute = 0.1})
         .says("By how much either lock closes it, the worse of the two."),
     yes_no<&Gap::sleeved>("sleeved", "heat sleeve")
@@ -124,7 +126,7 @@ static_assert(std::size(stack_table) == member_count<Stack>());
 
 constexpr FieldInfo shim_table[] = {
     quantity<&Shim::thickness>("thickness", "thickness", kind::length).in("in").above(0, 2).spread({}).says("Of one."),
-    integer<&Shim::count>("count", "on hand").from(1, 100).or_else(4, Source::chosen).says("How many there are."),
+    integer<&Shim::count>("count", "on hand").from(1, 100).or_else(usual_shims_on_hand, Source::chosen).says("How many there are."),
 };
 static_assert(std::size(shim_table) == member_count<Shim>());
 

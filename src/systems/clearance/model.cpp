@@ -20,10 +20,17 @@ double wanted_of(const Gap& in) {
   return usual_gap_m(between);
 }
 
+/// What a gap of moving parts is asked for: one word at least of what moves it.
+bool movement_told(const Gap& in) { return in.engine || in.roll || in.bump || in.droop || in.lock; }
+bool moves(const GapModel& g) { return g.between == Between::moving || g.between == Between::steering_link; }
+
 GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
   GapModel g{.place = name};
   g.gap_m = needed(in.gap, g.missing, r);
   g.between = between_of(in);
+  if (!in.between && !in.wanted && !in.sleeved.value_or(false)) g.missing.push_back(r.path_of(&in.between));
+  if (moves(g) && !movement_told(in))
+    g.missing.push_back(r.path_of(&in.roll) + ": or bump, droop, lock, engine; 0 in where nothing closes it");
   g.engine = in.engine.value_or(Engine::apart);
   g.wanted_m = wanted_of(in);
   g.ahead_m = r.get(in.ahead, 0);

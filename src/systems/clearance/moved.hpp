@@ -29,6 +29,4 @@ inline EngineMoved moved_in(const Evidenced& run) {
   return {.front_rise_m = run.at(0, n_rise), .pitch_rad = run.at(0, n_pitch), .intake_raised_m = run.at(0, n_intake)};
 }
 
-inline Because inches(std::string what, double m) { return told(std::move(what), m, kind::length, "in"); }
-
 }  // namespace sw::clearance

@@ -12,7 +12,6 @@ namespace sw::tubes {
 namespace {
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
-Because inches(std::string what, double m) { return told(std::move(what), m, kind::length, "in"); }
 
 /// Least inside radius in thicknesses, in the order of `Sheet`.
 constexpr double least_radius[] = {1, 1, 1, 4};

@@ -73,6 +73,7 @@ void judge_sticks(const void* model, const Evidenced&, Verdicts& out) {
     Used& u = used[t.stick];
     const auto length = t.cut_m ? t.cut_m : t.to_cut_m();
     if (!length) u.missing.push_back(t.cut_path);
+    if (!t.material) u.missing.push_back(t.material_path);
     u.m += length.value_or(0) + (u.pieces++ > 0 ? m.kerf_m : 0);
     const StockModel* s = stick_named(m, t.stick);
     u.fits = u.fits && s && s->material == t.material;

@@ -14,9 +14,12 @@ void judge_flare(const void* model, const Evidenced&, Verdicts& out);
 void judge_attempts(const void* model, const Evidenced&, Verdicts& out);
 
 // bend_requirements.cpp
+template <Concern>
 void judge_bend(const void* model, const Evidenced&, Verdicts& out);
+template <Concern>
 void judge_thinning(const void* model, const Evidenced&, Verdicts& out);
 void judge_straight(const void* model, const Evidenced&, Verdicts& out);
+template <Concern>
 void judge_clips(const void* model, const Evidenced&, Verdicts& out);
 template <Concern>
 void judge_burst(const void* model, const Evidenced&, Verdicts& out);

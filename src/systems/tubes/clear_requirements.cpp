@@ -10,7 +10,6 @@ namespace sw::tubes {
 namespace {
 
 const Model& of(const void* model) { return *static_cast<const Model*>(model); }
-Because inches(std::string what, double m) { return told(std::move(what), m, kind::length, "in"); }
 
 /// What a tube keeps from hot parts (common practice): fuel and brake fluid as the fuel system asks of its runs.
 double wanted_m(const HotModel& h, const std::optional<Carries>& carries) {

@@ -38,11 +38,15 @@ void judge_seat(const void* model, const Evidenced&, std::vector<Verdict>& out) 
 
 void judge_nut(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   each_end(of(model), [&](const TubeModel&, const EndModel& e) {
-    if (!e.nut || !e.flare) return;
+    if (!e.nut && !(e.flare && e.seat)) return;
     Verdict v{.place = e.place, .fix_hint = "the nut that belongs to the flare, said on the sheet beside each"};
-    v.rule = *e.nut == *e.flare;
-    v.reason = "a nut for " + name_of(*e.nut) + " on a flare of " + name_of(*e.flare) +
-               (*v.rule ? "" : ": it presses a ring where it should press a cone");
+    if (!e.nut) v.missing.push_back(e.nut_path);
+    if (!e.flare) v.missing.push_back(e.flare_path);
+    if (v.missing.empty()) {
+      v.rule = *e.nut == *e.flare;
+      v.reason = "a nut for " + name_of(*e.nut) + " on a flare of " + name_of(*e.flare) +
+                 (*v.rule ? "" : ": it presses a ring where it should press a cone");
+    }
     out.push_back(std::move(v));
   });
 }
@@ -72,28 +76,36 @@ void judge_shear(const void* model, const Evidenced&, std::vector<Verdict>& out)
 
 void judge_flare(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   each_end(of(model), [&](const TubeModel& t, const EndModel& e) {
-    if (!e.flared_m) return;
+    if (!e.flared_m && !(e.flare && t.elongation)) return;
     Verdict v{.place = e.place,
-              .scale = share_of_elongation * t.elongation,
+              .scale = share_of_elongation * t.elongation.value_or(1),
               .fix_hint =
                   "annealed tube with 37 deg and a sleeve, or nickel-copper with a double flare; every flare "
                   "under a glass, cracks thrown away"};
     if (!t.outside_m) v.missing.push_back(t.outside_path);
+    if (!e.flared_m) v.missing.push_back(e.flared_path);
+    if (!t.elongation) v.missing.push_back(t.material_path);
     if (v.missing.empty()) {
       v.predicted = physics::flare_strain(*t.outside_m, *e.flared_m);
-      v.high = share_of_elongation * t.elongation;
-      v.because.push_back(told("stretch to the break", t.elongation, kind::number, "%"));
+      v.high = share_of_elongation * *t.elongation;
+      v.because.push_back(told(t.usual_stretch ? "stretch to the break, usual of its material" : "stretch to the break",
+                               *t.elongation, kind::number, "%"));
     }
     out.push_back(std::move(v));
   });
 }
+
 void judge_attempts(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   each_end(of(model), [&](const TubeModel&, const EndModel& e) {
-    if (e.attempts < 2) return;
-    out.push_back({.place = e.place,
-                   .reason = "flared " + std::to_string(e.attempts) + " times",
-                   .fix_hint = "cut off what was formed and make it anew: cold work has used up the stretch",
-                   .rule = false});
+    if (!e.attempts && !e.flared_m) return;
+    Verdict v{.place = e.place,
+              .fix_hint = "cut off what was formed and make it anew: cold work has used up the stretch"};
+    if (!e.attempts) v.missing.push_back(e.attempts_path);
+    if (e.attempts) {
+      v.rule = *e.attempts < 2;
+      v.reason = *v.rule ? "flared once" : "flared " + std::to_string(*e.attempts) + " times";
+    }
+    out.push_back(std::move(v));
   });
 }
 

@@ -11,16 +11,18 @@ constexpr FieldInfo end_table[] = {
         .says("What it is drawn against: look into the fitting, or at its "
               "drawing."),
     choice<&End::nut>("nut", "nut", form_names)
+        .decides_harm()
         .says("The kind of flare its nut is made for: 37 deg nuts have a sleeve, "
               "bubble nuts a flat end, inverted ones a cone."),
     quantity<&End::flared_to>("flared_to", "flared to", kind::length)
+        .decides_harm()
         .in("in")
         .above(0.05, 3)
         .spread(Source::measured, by_calliper)
         .says("Greatest diameter of the flare."),
     integer<&End::attempts>("attempts", "times flared")
+        .decides_harm()
         .from(1, 5)
-        .or_else(1, Source::chosen)
         .says("How often this end was flared; an end that was drawn flat and flared again counts two."),
     quantity<&End::nut_torque>("nut_torque", "nut's torque", kind::torque)
         .in("lb-ft")
@@ -78,7 +80,7 @@ constexpr FieldInfo corner_table[] = {
 static_assert(std::size(corner_table) == member_count<Corner>());
 
 constexpr FieldInfo tube_table[] = {
-    choice<&Tube::material>("material", "material", material_names).or_else(0, Source::chosen).says("Its material."),
+    choice<&Tube::material>("material", "material", material_names).decides_harm().says("Its material."),
     quantity<&Tube::outside>("outside", "outside", kind::length)
         .with(Tool::calliper)
         .in("in")
@@ -102,7 +104,7 @@ constexpr FieldInfo tube_table[] = {
         .with(Tool::data_sheet)
         .from(0.02, 0.8)
         .spread(Source::measured, {.share = 0.1})
-        .says("Stretch to the break, by its data sheet; without it 0.30 for steel, 0.40 for nickel-copper, 0.45 for "
+        .says("Stretch to the break, by its data sheet; without it, to `tubes.usual_elongation`, 0.30 for steel, 0.40 for nickel-copper, 0.45 for "
               "annealed and 0.35 for hard stainless, 0.20 for aluminium.")
         .after("common practice"),
     quantity<&Tube::yield>("yield", "yield stress", kind::stress)
@@ -120,6 +122,7 @@ constexpr FieldInfo tube_table[] = {
         .says("Least tensile strength by its data sheet."),
     choice<&Tube::carries>("carries", "carries", carries_names).decides_harm().says("What runs in it."),
     quantity<&Tube::pressure>("pressure", "working pressure", kind::gauge_pressure)
+        .decides_harm()
         .in("psi")
         .from(0, 6000)
         .says("Greatest pressure of its circuit: of a brake line that of a panic stop, of a fuel line that of a pump "

@@ -10,8 +10,9 @@ const Model& of(const void* model) { return *static_cast<const Model*>(model); }
 template <Concern who>
 void judge_hose_bend(const void* model, const Evidenced&, Verdicts& out) {
   for (auto& h : of(model).hoses) {
-    if (!h.bend_m || concern_of(h.carries) != who) continue;
+    if ((!h.bend_m && !h.least_m) || concern_of(h.carries) != who) continue;
     Verdict v{.place = h.place, .fix_hint = "an elbow fitting, another way round, or a hose made for the radius"};
+    if (!h.bend_m) v.missing.push_back(h.bend_path);
     if (!h.least_m) v.missing.push_back(h.least_path);
     if (!h.carries) v.missing.push_back(h.carries_path);
     if (v.missing.empty()) {

@@ -10,10 +10,6 @@ namespace {
 
 using physics::Vec3;
 
-/// Stretch to the break by material (common practice), in the order of `Material`.
-constexpr double usual_elongation[] = {0.30, 0.40, 0.45, 0.35, 0.20};
-static_assert(std::size(usual_elongation) == std::size(material_names));
-
 EndModel end_of(const std::string& place, const End& in, Resolver& r) {
   return {.place = place,
           .flare = in.flare,
@@ -21,6 +17,9 @@ EndModel end_of(const std::string& place, const End& in, Resolver& r) {
           .nut = in.nut,
           .flare_path = r.path_of(&in.flare),
           .seat_path = r.path_of(&in.seat),
+          .nut_path = r.path_of(&in.nut),
+          .flared_path = r.path_of(&in.flared_to),
+          .attempts_path = r.path_of(&in.attempts),
           .torque_path = r.path_of(&in.nut_torque),
           .thread_path = r.path_of(&in.thread),
           .ring_path = r.path_of(&in.ring_radius),
@@ -28,16 +27,15 @@ EndModel end_of(const std::string& place, const End& in, Resolver& r) {
           .torque_nm = given(in.nut_torque),
           .thread_m = given(in.thread),
           .ring_m = given(in.ring_radius),
-          .attempts = in.attempts.value_or(1),
+          .attempts = in.attempts,
           .straight_m = r.get(in.straight, 0),
           .takes_m = in.flare ? r.get(in.takes, 0) : 0};
 }
 
 TubeModel figures_of(const std::string& name, const Tube& tube, Resolver& r) {
-  const auto material = tube.material.value_or(Material::steel);
   TubeModel t{.place = name,
               .path = group_of(r.path_of(&tube.outside)),
-              .material = material,
+              .material = tube.material,
               .outside_m = given(tube.outside),
               .wall_m = given(tube.wall),
               .bend_m = given(tube.bend_radius),
@@ -46,16 +44,18 @@ TubeModel figures_of(const std::string& name, const Tube& tube, Resolver& r) {
               .pressure_pa = given(tube.pressure),
               .unsupported_m = given(tube.unsupported),
               .cut_m = given(tube.cut_length),
+              .elongation = given(tube.elongation),
+              .material_path = r.path_of(&tube.material),
               .outside_path = r.path_of(&tube.outside),
               .wall_path = r.path_of(&tube.wall),
               .bend_path = r.path_of(&tube.bend_radius),
               .yield_path = r.path_of(&tube.yield),
               .tensile_path = r.path_of(&tube.tensile),
+              .pressure_path = r.path_of(&tube.pressure),
               .carries_path = r.path_of(&tube.carries),
               .cut_path = r.path_of(&tube.cut_length),
               .carries = tube.carries,
               .clips = tube.clips,
-              .elongation = r.get(tube.elongation, usual_elongation[static_cast<std::size_t>(material)]),
               .beside = tube.beside,
               .stick = tube.stick,
               .ends = {end_of(name + " start", tube.start, r), end_of(name + " end", tube.end, r)}};
@@ -71,6 +71,13 @@ void told_wrong(const Tube& tube, const TubeModel& t, Resolver& r) {
       r.fault(&end->flared_to, "a flare no wider than the tube", "the flare's greatest diameter");
   if (tube.clips && tube.unsupported)
     r.fault(&tube.unsupported, "the longest span stands beside the clips it would come from", "one of the two");
+}
+
+/// Of a material that is known; `ratio` carries its doubt.
+void stretch_by_material(TubeModel& t, double ratio) {
+  if (t.elongation || !t.material) return;
+  t.elongation = ratio * usual_elongations[static_cast<std::size_t>(*t.material)];
+  t.usual_stretch = true;
 }
 
 /// The die's figures become the tube's.
@@ -105,6 +112,7 @@ void spring_by_law(TubeModel& t) {
   const auto need = [&](const std::optional<double>& figure, const std::string& path) {
     if (!figure) t.springback.missing.push_back(path);
   };
+  if (!t.material) t.springback.missing.push_back(t.material_path);
   need(t.outside_m, t.outside_path);
   need(t.wall_m, t.wall_path);
   need(t.bend_m, t.bend_path);
@@ -167,6 +175,7 @@ Model System::resolve(const Input& in, Resolver& r) {
           .brackets = brackets(in, r)};
   for (auto& [name, tube] : in.tube) {
     TubeModel t = figures_of(name, tube, r);
+    stretch_by_material(t, r.get(in.usual_elongation, 1));
     told_wrong(tube, t, r);
     on_die(in, tube, t, r);
     spring_by_law(t);

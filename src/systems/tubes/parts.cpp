@@ -93,6 +93,7 @@ std::vector<HoseModel> hoses(const Input& in, Resolver& r) {
                 .least_m = given(hose.least_radius),
                 .carries_path = r.path_of(&hose.carries),
                 .length_path = r.path_of(&hose.length),
+                .bend_path = r.path_of(&hose.bend_radius),
                 .least_path = r.path_of(&hose.least_radius)};
     for (auto& [at, position] : hose.position) {
       const double path = needed(position.path, h.missing, r);

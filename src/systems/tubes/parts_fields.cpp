@@ -184,6 +184,13 @@ constexpr FieldInfo table[] = {
     list<&Input::bracket>("bracket", "brackets")
         .found(Station::bench)
         .says("Brackets bent from a strip of sheet, by any names."),
+    number<&Input::usual_elongation>("usual_elongation", "stretch over the usual one")
+        .from(0.5, 1.5)
+        .or_else(1)
+        .spread(Source::typical, {.share = 0.2})
+        .says("Stretch to the break over the usual one of the material; carries its doubt for tubes whose `elongation` "
+              "nobody told.")
+        .after("common practice"),
 };
 static_assert(std::size(table) == member_count<Input>());
 

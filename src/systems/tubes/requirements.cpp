@@ -40,6 +40,16 @@ constexpr auto most = RequirementKind::most, least = RequirementKind::least;
 constexpr auto harm = Hazard::harm, damage = Hazard::damage, nuisance = Hazard::nuisance;
 constexpr auto brakes_fail = Caution::braking_loss, fuel_burns = Caution::fuel_fire, nobody = Caution::none;
 
+constexpr Words bend{
+    "FAA AC 43.13-1B, chapter 9, table of tube data, for steel and aluminium of its sizes (from memory); common "
+    "practice: three diameters for all other",
+    "radius to the centre line over outside diameter"};
+constexpr Words thinning{
+    "ASME B31.1, table 102.4.5: no more than 1.25 times the wall wanted is asked for before bending",
+    "1/(1 + outside/(2 radius)): what the outer side is stretched it thins by"};
+constexpr Words clips{
+    "US MIL-H-8891A, table II, and FAA AC 43.13-1B (from memory): 14 in for 3/16 in of steel, 20 in for 3/8 in",
+    "longest free span; of clips evenly spread, length over their count and one"};
 constexpr Words heat{
     "common practice: bare 3 in for brake fluid and fuel, 2 in for vacuum, 1 in else; 1 in behind a shield",
     "least distance of the bent centre line to the hot part's middle, less both radii"};
@@ -64,27 +74,31 @@ constexpr Requirement all[] = {
             "torque / (nut factor of dry threads x thread) over the wall under the ring it presses"},
            judge_shear),
     figure("tubes.flare-strain", "flare that does not crack", most, harm, brakes_fail, kind::number, "%",
-           {"common practice: 0.8 of the elongation", "ln(flare over tube)"}, judge_flare),
+           {"common practice: 0.8 of the elongation", "ln(flare over tube); untold, the elongation usual of the material"}, judge_flare),
     rule_of("tubes.flared-once", "one attempt an end", harm, brakes_fail, {shop_rule, "times it was flared"},
             judge_attempts),
-    figure(
-        "tubes.bend", "bend that stays round", least, nuisance, fuel_burns, kind::number, "",
-        {"FAA AC 43.13-1B, chapter 9, table of tube data, for steel and aluminium of its sizes (from memory); common "
-         "practice: three diameters for all other",
-         "radius to the centre line over outside diameter"},
-        judge_bend),
-    figure("tubes.thinning", "wall left in a bend", least, damage, fuel_burns, kind::number, "%",
-           {"ASME B31.1, table 102.4.5: no more than 1.25 times the wall wanted is asked for before bending",
-            "1/(1 + outside/(2 radius)): what the outer side is stretched it thins by"},
-           judge_thinning),
+    figure("tubes.brake-bend", "brake line's bend stays round", least, nuisance, brakes_fail, kind::number, "", bend,
+           judge_bend<Concern::brakes>),
+    figure("tubes.fuel-bend", "fuel line's bend stays round", least, nuisance, fuel_burns, kind::number, "", bend,
+           judge_bend<Concern::fuel>),
+    figure("tubes.bend", "bend that stays round", least, nuisance, nobody, kind::number, "", bend,
+           judge_bend<Concern::other>),
+    figure("tubes.brake-thinning", "wall left in a brake line's bend", least, damage, brakes_fail, kind::number, "%",
+           thinning, judge_thinning<Concern::brakes>),
+    figure("tubes.fuel-thinning", "wall left in a fuel line's bend", least, damage, fuel_burns, kind::number, "%",
+           thinning, judge_thinning<Concern::fuel>),
+    figure("tubes.thinning", "wall left in a bend", least, damage, nobody, kind::number, "%", thinning,
+           judge_thinning<Concern::other>),
     figure("tubes.straight", "straight enough for die, flare and nut", least, nuisance, nobody, kind::length, "in",
            {"the die's grip; tubes.tube.NAME.start.straight and .end.straight",
             "corner to corner, less radius x tan(bend/2) at each, on the radius it springs back to"},
            judge_straight),
-    figure("tubes.clips", "clips near enough", most, damage, fuel_burns, kind::length, "in",
-           {"US MIL-H-8891A, table II, and FAA AC 43.13-1B (from memory): 14 in for 3/16 in of steel, 20 in for 3/8 in",
-            "longest free span; of clips evenly spread, length over their count and one"},
-           judge_clips),
+    figure("tubes.brake-clips", "brake line's clips near enough", most, damage, brakes_fail, kind::length, "in", clips,
+           judge_clips<Concern::brakes>),
+    figure("tubes.fuel-clips", "fuel line's clips near enough", most, damage, fuel_burns, kind::length, "in", clips,
+           judge_clips<Concern::fuel>),
+    figure("tubes.clips", "clips near enough", most, damage, nobody, kind::length, "in", clips,
+           judge_clips<Concern::other>),
     figure("tubes.brake-burst", "brake line stands its pressure", least, harm, brakes_fail, kind::number, "", burst,
            judge_burst<Concern::brakes>),
     figure("tubes.fuel-burst", "fuel line stands its pressure", least, harm, fuel_burns, kind::number, "", burst,

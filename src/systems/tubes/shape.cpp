@@ -45,14 +45,14 @@ physics::TubeMetal table_metal(Material material) {
 
 double least_radius_m(Material material, double outside) {
   constexpr double diameters = 3;
-  // The table knows aluminium and steel; nickel-copper is neither.
-  if (material != Material::nickel_copper)
+  // The table speaks for carbon steel and aluminium; stainless and nickel-copper are neither.
+  if (material == Material::steel || material == Material::aluminium)
     if (const auto least = physics::least_bend_radius_m(outside, table_metal(material))) return *least;
   return diameters * outside;
 }
 
 double kept_by_law(const TubeModel& t) {
-  const Metal& metal = metals[static_cast<std::size_t>(t.material)];
+  const Metal& metal = metals[static_cast<std::size_t>(*t.material)];
   const double flow = t.yield_pa && t.tensile_pa ? (*t.yield_pa + *t.tensile_pa) / 2 : metal.flow_pa;
   return physics::tube_springback(flow, metal.young_pa, *t.outside_m, *t.wall_m, *t.bend_m);
 }
@@ -67,10 +67,16 @@ void lay(Shape& shape, std::span<const Vec3> points, double radius) {
   shape.centre_line.push_back(points.back());
 }
 
-double straight_wanted_m(const TubeModel& t, std::size_t leg) {
+std::vector<Straight> straights_of(const TubeModel& t) {
+  std::vector<Straight> all;
   const std::size_t last = t.shape.bends.legs_m.size() - 1;
-  if (leg > 0 && leg < last) return t.grip_m;
-  return (leg == 0 ? t.ends[0].straight_m : 0) + (leg == last ? t.ends[1].straight_m : 0);
+  for (std::size_t leg = 0; leg <= last; ++leg) {
+    const bool between_bends = leg > 0 && leg < last;
+    const double ends = (leg == 0 ? t.ends[0].straight_m : 0) + (leg == last ? t.ends[1].straight_m : 0);
+    all.push_back({&t.corners[leg].name, &t.corners[leg + 1].name, t.shape.cut.straights_m[leg],
+                   between_bends ? t.grip_m : ends, between_bends && t.grip_m <= 0});
+  }
+  return all;
 }
 
 std::vector<CardRow> card_of(const TubeModel& t) {

@@ -10,14 +10,21 @@ namespace sw::tubes {
 /// Least radius its tube may be bent on: by the table where that has it, else three diameters (common practice).
 double least_radius_m(Material material, double outside_m);
 physics::TubeMetal table_metal(Material material);
-/// By law: of the mean of yield and tensile stress where both are known, else of the stress usual at a bend's strain.
+/// Its material, outside, wall and radius known. By law: of the mean of yield and tensile stress where both are known, else of the stress usual at a bend's strain.
 double kept_by_law(const TubeModel& t);
 
 /// Fills in cut and centre line of a shape whose bends are good.
 void lay(Shape& shape, std::span<const physics::Vec3> points, double radius_m);
 
-/// Straight that leg i needs, of a tube whose shape is good: the die's grip between bends, flare and nut at the ends.
-double straight_wanted_m(const TubeModel& t, std::size_t leg);
+/// A straight piece of a tube whose shape is good, between two of its points: what there is, and what is needed: the
+/// die's grip between bends, flare and nut at the ends.
+struct Straight {
+  const std::string *from, *to;
+  double there_m, wanted_m;
+  bool grip_unknown;  ///< neither die nor outside tell what is gripped there
+  bool enough() const { return there_m >= wanted_m; }
+};
+std::vector<Straight> straights_of(const TubeModel& t);
 
 /// A row of the bend card: where the bend begins on the cut tube, what it comes to and is set to, the turn before it.
 struct CardRow {

@@ -11,6 +11,9 @@ namespace sw::tubes {
 enum class Material : std::uint8_t { steel, nickel_copper, stainless, hard_stainless, aluminium };
 inline constexpr std::string_view material_names[] = {"steel", "nickel-copper", "annealed stainless", "hard stainless",
                                                       "aluminium"};
+/// Stretch to the break where nobody said it, in the order of `Material` (common practice).
+inline constexpr double usual_elongations[] = {0.30, 0.40, 0.45, 0.35, 0.20};
+static_assert(std::size(usual_elongations) == std::size(material_names));
 /// Of a flare, of the seat it is drawn against and of the nut that does it.
 enum class Form : std::uint8_t { single_37, double_45, bubble };
 inline constexpr std::string_view form_names[] = {"37 deg", "45 deg double", "bubble"};
@@ -116,15 +119,16 @@ struct Input {
   std::optional<Length> kerf;
   Named<Hose> hose;
   Named<Bracket> bracket;
+  std::optional<double> usual_elongation;
   static std::span<const FieldInfo> fields();
 };
 
 struct EndModel {
   std::string place;
   std::optional<Form> flare, seat, nut;
-  std::string flare_path, seat_path, torque_path, thread_path, ring_path;
+  std::string flare_path, seat_path, nut_path, flared_path, attempts_path, torque_path, thread_path, ring_path;
   std::optional<double> flared_m, torque_nm, thread_m, ring_m;
-  int attempts = 1;
+  std::optional<int> attempts;
   double straight_m = 0, takes_m = 0;
 };
 
@@ -153,12 +157,14 @@ struct Shape {
 
 struct TubeModel {
   std::string place, path;
-  Material material = Material::steel;
+  std::optional<Material> material;
   std::optional<double> outside_m, wall_m, bend_m, yield_pa, tensile_pa, pressure_pa, unsupported_m, cut_m;
-  std::string outside_path, wall_path, bend_path, yield_path, tensile_path, carries_path, cut_path, points_path;
+  std::optional<double> elongation;  ///< by its data sheet, else the usual one of its material
+  bool usual_stretch = false;
+  std::string material_path, outside_path, wall_path, bend_path, yield_path, tensile_path, pressure_path, carries_path,
+      cut_path, points_path;
   std::optional<Carries> carries;
   std::optional<int> clips;
-  double elongation = 0;
   double grip_m = 0;  ///< straight the die holds between two bends
   Springback springback;
   std::vector<CornerModel> corners;
@@ -194,7 +200,7 @@ struct HoseModel {
   std::string place;
   std::optional<Carries> carries;
   std::optional<double> length_m, bend_m, least_m, longest_m;
-  std::string carries_path, length_path, least_path, longest_at;
+  std::string carries_path, length_path, bend_path, least_path, longest_at;
   std::vector<std::string> missing;
 };
 

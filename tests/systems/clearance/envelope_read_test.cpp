@@ -29,6 +29,8 @@ TEST(ClearanceEnvelopeRead, EachFigureLeftOutIsAskedForByItsPath) {
             (std::vector<std::string>{"clearance.body.axle.goes_with"}));
   EXPECT_EQ(missing(without(all, "travel = \"wheel\"\n")), (std::vector<std::string>{"clearance.body.axle.travel"}));
   EXPECT_EQ(missing(without(all, "second = \"axle\"\n")), (std::vector<std::string>{"clearance.envelope.e.second"}));
+  EXPECT_EQ(missing(without(all, "between = \"moving parts\"\n")),
+            (std::vector<std::string>{"clearance.envelope.e.between"}));
   EXPECT_EQ(missing(without(all, "diameter = \"1 in\"\n")), (std::vector<std::string>{"clearance.body.tube.diameter"}));
 }
 
@@ -66,7 +68,7 @@ TEST(ClearanceEnvelopeRead, ABlockLiesBetweenTwoCorners) {
   const std::string block = "[clearance.body.pan]\nshape = \"block\"\ngoes_with = \"the chassis\"\n" +
                             point_text("clearance.body.pan.point.a", -5, -4, 0) +
                             point_text("clearance.body.pan.point.b", 5, 4, 6) + ball_text(axle) + wheel +
-                            "[clearance.envelope.e]\nfirst = \"pan\"\nsecond = \"axle\"\n";
+                            "[clearance.envelope.e]\nfirst = \"pan\"\nsecond = \"axle\"\nbetween = \"moving parts\"\n";
   const auto e = resolved<clearance::System>(hand_car(block)).model.envelopes.at(0);
   EXPECT_TRUE(e.missing.empty());
   EXPECT_NEAR(e.at_rest_m({}) / inch, 5.5, 1e-9);

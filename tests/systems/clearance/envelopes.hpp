@@ -24,8 +24,8 @@ inline std::string ball_text(const Ball& b) {
 }
 
 inline std::string pair_text(const Ball& a, const Ball& b, const std::string& more = "") {
-  return "[clearance.envelope.e]\nfirst = \"" + a.name + "\"\nsecond = \"" + b.name + "\"\n" + more + ball_text(a) +
-         ball_text(b);
+  return "[clearance.envelope.e]\nfirst = \"" + a.name + "\"\nsecond = \"" + b.name + "\"\n" +
+         (more.find("between") == std::string::npos ? "between = \"moving parts\"\n" : "") + more + ball_text(a) + ball_text(b);
 }
 
 inline const std::string wheel = "[clearance.travel.wheel]\nbump = \"4 in\"\ndroop = \"3 in\"\n";

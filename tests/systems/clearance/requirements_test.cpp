@@ -9,7 +9,7 @@ namespace {
 Judging still(const std::string& change) { return Judging(hand_car(change), "hot-idle"); }
 
 TEST(ClearanceRequirements, AGapTheEngineClosesWantsTheMountsSpan) {
-  const std::string gap = "[clearance.gap.a]\ngap = \"0.6 in\"\nengine = \"above\"\nahead = \"-10 in\"\n";
+  const std::string gap = "[clearance.gap.a]\nbetween = \"moving parts\"\ngap = \"0.6 in\"\nengine = \"above\"\nahead = \"-10 in\"\n";
   EXPECT_GT(still(gap).one("clearance.gap").margin().value(), 0);
   const Judging sunk = still(gap + "[mounts]\nsag = \"0.5 in\"\n");
   EXPECT_EQ(sunk.one("clearance.gap").verdict.missing, (std::vector<std::string>{"mounts.span"}));
@@ -19,8 +19,22 @@ TEST(ClearanceRequirements, AGapTheEngineClosesWantsTheMountsSpan) {
 }
 
 TEST(ClearanceRequirements, AGapNobodyMeasuredIsAskedFor) {
-  const Judging j = still("[clearance.gap.a]\nroll = \"0.3 in\"\n");
+  const Judging j = still("[clearance.gap.a]\nbetween = \"moving parts\"\nroll = \"0.3 in\"\n");
   EXPECT_EQ(j.one("clearance.gap").verdict.missing, (std::vector<std::string>{"clearance.gap.a.gap"}));
+}
+
+TEST(ClearanceRequirements, WhatItKeepsApartAndWhatMovesItAreAskedFor) {
+  const auto lacks = [](const std::string& more) {
+    return still("[clearance.gap.a]\ngap = \"2 in\"\n" + more).one("clearance.gap").verdict.missing;
+  };
+  EXPECT_EQ(lacks("roll = \"0.3 in\"\n"), (std::vector<std::string>{"clearance.gap.a.between"}));
+  EXPECT_TRUE(lacks("roll = \"0.3 in\"\nwanted = \"0.4 in\"\n").empty());
+  const auto still_parts = lacks("between = \"moving parts\"\n");
+  ASSERT_EQ(still_parts.size(), 1u);
+  EXPECT_TRUE(still_parts[0].starts_with("clearance.gap.a.roll:")) << still_parts[0];
+  EXPECT_EQ(lacks("between = \"steering link at ride\"\n").size(), 1u);
+  EXPECT_TRUE(lacks("between = \"moving parts\"\nbump = \"0 in\"\n").empty());
+  EXPECT_TRUE(lacks("between = \"standing parts\"\n").empty());
 }
 
 TEST(ClearanceRequirements, HeatWantsBothFigures) {
@@ -39,6 +53,8 @@ TEST(ClearanceRequirements, AStackOnTheIntakeIsLiftedByASpacer) {
       "\"7.2 in\"\n[mounts]\nintake_raised = \"0.5 in\"\n");
   EXPECT_NEAR(j.one("clearance.stack").verdict.predicted.value() / inch, 0.3, 1e-9);
   EXPECT_LT(j.one("clearance.stack").margin().value(), 0);
+  EXPECT_EQ(j.one("clearance.stack").requirement->hazard, Hazard::damage);
+  EXPECT_EQ(j.one("clearance.stack").requirement->caution, Caution::belts_pulleys);
 }
 
 TEST(ClearanceRequirements, AWireBesideWhatIsHotIsAnotherHazard) {

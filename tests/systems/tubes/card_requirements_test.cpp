@@ -34,13 +34,14 @@ TEST(TubesCard, SticksHoldWhatIsCutFromThem) {
            "material = \"" +
            std::string(metal) +
            "\"\n"
-           "[tubes.tube.a]\ncut_length = \"40 in\"\nstick = \"s 1\"\n[tubes.tube.b]\ncut_length = \"" +
+           "[tubes.tube.a]\nmaterial = \"steel\"\ncut_length = \"40 in\"\nstick = \"s 1\"\n"
+           "[tubes.tube.b]\nmaterial = \"steel\"\ncut_length = \"" +
            second + "\"\nstick = \"s 1\"\n";
   };
   EXPECT_NEAR(still(car("31 in")).one("tubes.sticks", {}, "s 1").verdict.predicted.value() / inch, 0.9, 1e-6);
   EXPECT_LT(still(car("33 in")).one("tubes.sticks").margin().value(), 0);
   EXPECT_FALSE(still(car("31 in", "aluminium")).one("tubes.sticks").verdict.predicted);
-  EXPECT_EQ(still("[tubes.tube.a]\ncut_length = \"4 in\"\nstick = \"s 1\"\n").one("tubes.sticks").verdict.missing,
+  EXPECT_EQ(still("[tubes.tube.a]\nmaterial = \"steel\"\ncut_length = \"4 in\"\nstick = \"s 1\"\n").one("tubes.sticks").verdict.missing,
             (std::vector<std::string>{"tubes.stock.s"}));
 }
 

@@ -28,7 +28,9 @@ TEST(TubesClear, OfHotPartsByHand) {
 }
 
 TEST(TubesClear, WhatItCarriesDecidesHarmAndIsAskedFor) {
-  EXPECT_EQ(still(bent_line() + header(5)).one("tubes.brake-heat").verdict.missing,
+  std::string untold = bent_line() + header(5);
+  untold.erase(untold.find(oil), oil.size());
+  EXPECT_EQ(still(untold).one("tubes.brake-heat").verdict.missing,
             (std::vector<std::string>{"tubes.tube.a.carries"}));
 }
 

@@ -13,6 +13,10 @@ TEST(TubesHoses, BendByItsMakersRadius) {
   EXPECT_LT(still(hose + "least_radius = \"5 in\"\ncarries = \"oil\"\n").one("tubes.hose-bend").margin().value(), 0);
   EXPECT_GT(still(hose + "least_radius = \"3 in\"\ncarries = \"fuel\"\n").one("tubes.fuel-hose-bend").margin().value(),
             0);
+  EXPECT_EQ(still("[tubes.hose.h]\ncarries = \"fuel\"\nleast_radius = \"3 in\"\n")
+                .one("tubes.fuel-hose-bend")
+                .verdict.missing,
+            (std::vector<std::string>{"tubes.hose.h.bend_radius"}));
   EXPECT_EQ(still(hose + "carries = \"brake fluid\"\n").one("tubes.brake-hose-bend").verdict.missing,
             (std::vector<std::string>{"tubes.hose.h.least_radius"}));
 }

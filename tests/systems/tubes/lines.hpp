@@ -12,10 +12,14 @@ inline std::string point(const std::string& tube, const std::string& name, doubl
 
 /// Along x for 10 in, then to the right for 6, then up for 8: two right angles on a die of 1 in that grips 1 in, and
 /// springs back from 100 to 90 deg.
+/// Of steel that carries oil, unless `more` says otherwise.
 inline std::string bent_line(const std::string& more = "", double middle = 6) {
+  const auto unless = [&](const char* key, const char* value) {
+    return more.find(key) == std::string::npos ? std::string(key) + " = \"" + value + "\"\n" : std::string();
+  };
   return "[tubes.die.quarter]\nradius = \"1 in\"\nstraight = \"1 in\"\nbent_to = \"100 deg\"\ncame_to = \"90 deg\"\n"
          "[tubes.tube.a]\noutside = \"0.25 in\"\nwall = \"0.035 in\"\ndie = \"quarter\"\n" +
-         more + point("a", "p", 0, 0, 0) + point("a", "q", 10, 0, 0) + point("a", "r", 10, middle, 0) +
+         unless("material", "steel") + unless("carries", "oil") + more + point("a", "p", 0, 0, 0) + point("a", "q", 10, 0, 0) + point("a", "r", 10, middle, 0) +
          point("a", "s", 10, middle, 8);
 }
 

@@ -9,8 +9,18 @@ TEST(TubesModel, StretchGoesByTheMaterialUnlessGiven) {
   const auto m = resolved<tubes::System>(hand_car("[tubes.tube.a]\nmaterial = \"hard stainless\"\n[tubes.tube.b]\n"
                                                   "material = \"hard stainless\"\nelongation = 0.5\n"))
                      .model;
-  EXPECT_NEAR(m.tubes.at(0).elongation, 0.35, 1e-12);
-  EXPECT_NEAR(m.tubes.at(1).elongation, 0.5, 1e-12);
+  EXPECT_NEAR(m.tubes.at(0).elongation.value(), 0.35, 1e-12);
+  EXPECT_NEAR(m.tubes.at(1).elongation.value(), 0.5, 1e-12);
+}
+
+// The sentence of the field tells the figures of the table.
+TEST(TubesModel, UsualStretchIsToldAsItIsUsed) {
+  const FieldInfo* field = find_field(build_fields(), "tubes.tube.a.elongation");
+  ASSERT_TRUE(field);
+  for (double usual : tubes::usual_elongations) {
+    const std::string words = std::to_string(usual).substr(0, 4);
+    EXPECT_NE(field->doc.find(words), std::string_view::npos) << words;
+  }
 }
 
 TEST(TubesModel, FiguresThatCannotBe) {
@@ -52,7 +62,7 @@ TEST(TubesModel, HalfATrialBendIsMissing) {
 }
 
 TEST(TubesModel, SoWideABendNeedsATrial) {
-  const auto m = lines_of("[tubes.tube.a]\noutside = \"0.1 in\"\nwall = \"0.02 in\"\nbend_radius = \"20 in\"\n");
+  const auto m = lines_of("[tubes.tube.a]\noutside = \"0.1 in\"\nmaterial = \"steel\"\nwall = \"0.02 in\"\nbend_radius = \"20 in\"\n");
   EXPECT_EQ(m.tubes.at(0).springback.missing.size(), 1u);
 }
 

@@ -62,6 +62,7 @@ TEST(TubesShape, LeastRadiusByTheTableWhereItHasTheTube) {
   EXPECT_NEAR(tubes::least_radius_m(Material::steel, 0.375 * inch) / inch, 1.3125, 1e-9);
   EXPECT_NEAR(tubes::least_radius_m(Material::aluminium, 0.375 * inch) / inch, 0.9375, 1e-9);
   EXPECT_NEAR(tubes::least_radius_m(Material::nickel_copper, 0.375 * inch) / inch, 1.125, 1e-9);
+  EXPECT_NEAR(tubes::least_radius_m(Material::stainless, 0.375 * inch) / inch, 1.125, 1e-9);
   EXPECT_NEAR(tubes::least_radius_m(Material::steel, 0.3 * inch) / inch, 0.9, 1e-9);
 }
 
