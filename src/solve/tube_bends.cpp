@@ -103,7 +103,8 @@ std::vector<std::string> needs(const Build& build) {
 const Solver tube_bends{
     .key = "tube-bends",
     .title = "bend cards of the tubes",
-    .judged_by = "tubes.straight tubes.card-angle tubes.cut-length",
+    .judged_by = "tubes.straight tubes.bend tubes.brake-bend tubes.fuel-bend tubes.thinning tubes.brake-thinning "
+                 "tubes.fuel-thinning tubes.card-angle tubes.card-turn tubes.card-mark tubes.cut-length",
     .formula =
         "straights, bends and turns from the points; each bend drawn to its angle over what a bend keeps: by a trial "
         "bend, else 1 - M R/(E I) of the round section; cut length is straights, arcs and what the flares take. Marks "

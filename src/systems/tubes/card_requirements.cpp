@@ -47,8 +47,47 @@ void judge_card_angle(const void* model, const Evidenced&, Verdicts& out) {
   }
 }
 
+// A tube turned the wrong way comes out as its own mirror image: as long, and bent by the same angles.
+void judge_card_turn(const void* model, const Evidenced&, Verdicts& out) {
+  constexpr double most = 3 * degree;
+  for (auto& t : of(model).tubes) {
+    if (!t.shape.good()) continue;
+    const auto rows = card_of(t);
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+      const CornerModel& c = t.corners[i + 1];
+      if (!c.turn_rad) continue;
+      const double off = std::remainder(*c.turn_rad - rows[i].turn_rad, 2 * std::numbers::pi);
+      out.push_back({.place = t.place + " " + c.name,
+                     .predicted = std::abs(off),
+                     .high = most,
+                     .scale = most,
+                     .because = {told("turn on the card", *c.turn_rad, kind::angle, "deg"),
+                                 told("turn the points ask", rows[i].turn_rad, kind::angle, "deg")},
+                     .fix_hint = "`solve tube-bends` anew: points were moved since the card was written"});
+    }
+  }
+}
+
+/// Where a bend begins on the cut tube.
+void judge_card_mark(const void* model, const Evidenced&, Verdicts& out) {
+  constexpr double off = inch_m / 8;
+  for (auto& t : of(model).tubes) {
+    if (!t.shape.good()) continue;
+    const auto rows = card_of(t);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      const CornerModel& c = t.corners[i + 1];
+      if (!c.mark_m) continue;
+      out.push_back({.place = t.place + " " + c.name,
+                     .reason = "marked at " + print(*c.mark_m, kind::length, "in", 4) + " where the points ask " +
+                               print(rows[i].mark_m, kind::length, "in", 4),
+                     .fix_hint = "`solve tube-bends` anew: points, die or flares have changed since",
+                     .rule = std::abs(*c.mark_m - rows[i].mark_m) <= off});
+    }
+  }
+}
+
 void judge_cut_length(const void* model, const Evidenced&, Verdicts& out) {
-  constexpr double off = inch_m / 16;
+  constexpr double off = inch_m / 8;
   for (auto& t : of(model).tubes) {
     if (!t.cut_m || !t.shape.good()) continue;
     out.push_back({.place = t.place,

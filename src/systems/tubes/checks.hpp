@@ -26,6 +26,8 @@ void judge_burst(const void* model, const Evidenced&, Verdicts& out);
 
 // card_requirements.cpp
 void judge_card_angle(const void* model, const Evidenced&, Verdicts& out);
+void judge_card_turn(const void* model, const Evidenced&, Verdicts& out);
+void judge_card_mark(const void* model, const Evidenced&, Verdicts& out);
 void judge_cut_length(const void* model, const Evidenced&, Verdicts& out);
 void judge_sticks(const void* model, const Evidenced&, Verdicts& out);
 
