@@ -77,8 +77,8 @@ std::vector<EnvelopeModel> envelopes_of(const Input& in, Resolver& r);
 
 /// Of what moves, and of a wire beside what is hot, which is another hazard.
 namespace envelope {
+template <Concern concern>
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out);
-void evaluate_wire(const void* model, const Evidenced& run, std::vector<Verdict>& out);
 }  // namespace envelope
 
 }  // namespace sw::clearance

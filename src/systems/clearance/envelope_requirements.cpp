@@ -54,10 +54,10 @@ void judge(const EnvelopeModel& e, const EngineMoved& moved, Verdict& v) {
   v.low = e.wanted_m;
 }
 
-void look(const void* model, const Evidenced& run, bool at_wires, std::vector<Verdict>& out) {
+void look(const void* model, const Evidenced& run, Concern concern, std::vector<Verdict>& out) {
   const EngineMoved moved = moved_in(run);
   for (auto& e : of(model).envelopes) {
-    if ((e.between == Between::wire_and_hot) != at_wires) continue;
+    if (concern_of(e.between) != concern) continue;
     Verdict v{.place = e.place, .scale = std::max(e.wanted_m, 1e-3), .fix_hint = usual_fix(e.between)};
     v.missing = e.missing;
     if (v.missing.empty() && (!e.of_engine() || engine_known(run))) judge(e, moved, v);
@@ -68,8 +68,15 @@ void look(const void* model, const Evidenced& run, bool at_wires, std::vector<Ve
 }  // namespace
 
 namespace envelope {
-void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) { look(model, run, false, out); }
-void evaluate_wire(const void* model, const Evidenced& run, std::vector<Verdict>& out) { look(model, run, true, out); }
+template <Concern concern>
+void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
+  look(model, run, concern, out);
+}
+template void evaluate<Concern::parts>(const void*, const Evidenced&, std::vector<Verdict>&);
+template void evaluate<Concern::wire>(const void*, const Evidenced&, std::vector<Verdict>&);
+template void evaluate<Concern::brakes>(const void*, const Evidenced&, std::vector<Verdict>&);
+template void evaluate<Concern::fuel>(const void*, const Evidenced&, std::vector<Verdict>&);
+template void evaluate<Concern::belts>(const void*, const Evidenced&, std::vector<Verdict>&);
 }  // namespace envelope
 
 }  // namespace sw::clearance

@@ -8,8 +8,9 @@ constexpr Spread by_rule{.absolute = 0.02};  ///< of a rule, a feeler or clay, i
 constexpr FieldInfo gap_table[] = {
     choice<&Gap::between>("between", "between", between_names)
         .decides_harm()
-        .says("What it keeps apart: moving parts (that turn, roll with the engine or go with the axle), a wire where it "
-              "has a heat sleeve; asked for unless `wanted` is told."),
+        .says(
+            "What it keeps apart: moving parts (that turn, roll with the engine or go with the axle), a wire where it "
+            "has a heat sleeve; asked for unless `wanted` is told."),
     quantity<&Gap::gap>("gap", "gap", kind::length)
         .decides_harm()
         .in("in")
@@ -36,7 +37,8 @@ constexpr FieldInfo gap_table[] = {
         .from(-3, 3)
         .decides_harm()
         .spread(Source::measured, {.absolute = 0.05})
-        .says("By how much full torque closes it: engine power-braked, wheels chocked, or by clay. Of parts that move this, "
+        .says("By how much full torque closes it: engine power-braked, wheels chocked, or by clay. Of parts that move "
+              "this, "
               "`bump`, `droop`, `lock` or `engine` is asked for, 0 in where nothing closes it."),
     quantity<&Gap::bump>("bump", "closes at full bump", kind::length)
         .in("in")
@@ -126,7 +128,10 @@ static_assert(std::size(stack_table) == member_count<Stack>());
 
 constexpr FieldInfo shim_table[] = {
     quantity<&Shim::thickness>("thickness", "thickness", kind::length).in("in").above(0, 2).spread({}).says("Of one."),
-    integer<&Shim::count>("count", "on hand").from(1, 100).or_else(usual_shims_on_hand, Source::chosen).says("How many there are."),
+    integer<&Shim::count>("count", "on hand")
+        .from(1, 100)
+        .or_else(usual_shims_on_hand, Source::chosen)
+        .says("How many there are."),
 };
 static_assert(std::size(shim_table) == member_count<Shim>());
 

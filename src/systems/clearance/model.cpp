@@ -22,7 +22,9 @@ double wanted_of(const Gap& in) {
 
 /// What a gap of moving parts is asked for: one word at least of what moves it.
 bool movement_told(const Gap& in) { return in.engine || in.roll || in.bump || in.droop || in.lock; }
-bool moves(const GapModel& g) { return g.between == Between::moving || g.between == Between::steering_link; }
+bool moves(const GapModel& g) {
+  return g.between == Between::moving || g.between == Between::steering_link || g.between == Between::fan_belt;
+}
 
 GapModel gap_of(const std::string& name, const Gap& in, Resolver& r) {
   GapModel g{.place = name};

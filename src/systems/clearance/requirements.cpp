@@ -31,16 +31,13 @@ const char* fix_of(const GapModel& g, const EngineMoved& moved) {
   return usual_fix(g.between);
 }
 
-bool of_wire(const GapModel& g) { return g.between == Between::wire_and_hot; }
-
-/// A wire beside what is hot is a hazard of its own, with its own caution; so `at_wires` looks at those alone or at all
-/// others.
+/// A wire, a line or a belt is a hazard of its own, with its own caution; so each concern is looked at alone.
 namespace gap {
-template <bool at_wires>
+template <Concern concern>
 void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out) {
   const EngineMoved moved = moved_in(run);
   for (auto& g : of(model).gaps) {
-    if (of_wire(g) != at_wires) continue;
+    if (concern_of(g.between) != concern) continue;
     Verdict v{.place = g.place, .scale = std::max(g.wanted_m, 1e-3), .fix_hint = fix_of(g, moved)};
     v.missing = g.missing;
     if (v.missing.empty() && (g.engine == Engine::apart || engine_known(run))) {
@@ -55,10 +52,10 @@ void evaluate(const void* model, const Evidenced& run, std::vector<Verdict>& out
 
 /// Heat across a gap: looked at where either figure was given.
 namespace heat {
-template <bool at_wires>
+template <Concern concern>
 void evaluate(const void* model, const Evidenced&, std::vector<Verdict>& out) {
   for (auto& g : of(model).gaps) {
-    if (of_wire(g) != at_wires || (!g.comes_to_k && !g.stands_k)) continue;
+    if (concern_of(g.between) != concern || (!g.comes_to_k && !g.stands_k)) continue;
     constexpr double scale_k = 50;
     Verdict v{.place = g.place,
               .scale = scale_k,
@@ -145,81 +142,71 @@ constexpr std::string_view stack_formula =
     "space - pieces - shims - lift by the engine's roll - intake raised; up to four lengths in doubt are judged by the "
     "worst case, more by the root of the sum of squares";
 
+/// A gap, measured or found from what moves.
+constexpr Requirement distance(std::string_view id, std::string_view title, Caution caution, std::string_view source,
+                               std::string_view formula,
+                               void (*judge)(const void*, const Evidenced&, std::vector<Verdict>&)) {
+  return {.id = id,
+          .title = title,
+          .kind = RequirementKind::least,
+          .hazard = Hazard::harm,
+          .caution = caution,
+          .quantity = &kind::length,
+          .unit = "in",
+          .source = source,
+          .formula = formula,
+          .needs = needs,
+          .may_lack = engine_may_lack,
+          .own_missing = true,
+          .evaluate = judge};
+}
+constexpr Requirement stands(std::string_view id, std::string_view title, Caution caution,
+                             void (*judge)(const void*, const Evidenced&, std::vector<Verdict>&)) {
+  return {.id = id,
+          .title = title,
+          .kind = RequirementKind::most,
+          .hazard = Hazard::harm,
+          .caution = caution,
+          .quantity = &kind::temperature,
+          .unit = "degC",
+          .source = "data sheet of the part, its insulation or sleeve",
+          .formula = "as measured or estimated there",
+          .own_missing = true,
+          .evaluate = judge};
+}
+constexpr std::string_view gap_source = "clearance.gap.….wanted; common practice";
+constexpr std::string_view envelope_source = "clearance.envelope.….wanted; common practice";
+
 constexpr Requirement all[] = {
-    {.id = "clearance.gap",
-     .title = "gap with everything against it",
-     .kind = RequirementKind::least,
-     .hazard = Hazard::harm,
-     .caution = Caution::steering_loss,
-     .quantity = &kind::length,
-     .unit = "in",
-     .source = "clearance.gap.….wanted; common practice",
-     .formula = gap_formula,
-     .needs = needs,
-     .may_lack = engine_may_lack,
-     .own_missing = true,
-     .evaluate = gap::evaluate<false>},
-    {.id = "clearance.wire",
-     .title = "gap of a wire to a hot part",
-     .kind = RequirementKind::least,
-     .hazard = Hazard::harm,
-     .caution = Caution::electrical_fire,
-     .quantity = &kind::length,
-     .unit = "in",
-     .source = "clearance.gap.….wanted; common practice",
-     .formula = gap_formula,
-     .needs = needs,
-     .may_lack = engine_may_lack,
-     .own_missing = true,
-     .evaluate = gap::evaluate<true>},
-    {.id = "clearance.envelope",
-     .title = "gap wherever both may stand",
-     .kind = RequirementKind::least,
-     .hazard = Hazard::harm,
-     .caution = Caution::steering_loss,
-     .quantity = &kind::length,
-     .unit = "in",
-     .source = "clearance.envelope.….wanted; common practice",
-     .formula = envelope_formula,
-     .needs = needs,
-     .may_lack = engine_may_lack,
-     .own_missing = true,
-     .evaluate = envelope::evaluate},
-    {.id = "clearance.wire-envelope",
-     .title = "gap of a wire to a hot part wherever both may stand",
-     .kind = RequirementKind::least,
-     .hazard = Hazard::harm,
-     .caution = Caution::electrical_fire,
-     .quantity = &kind::length,
-     .unit = "in",
-     .source = "clearance.envelope.….wanted; common practice",
-     .formula = envelope_formula,
-     .needs = needs,
-     .may_lack = engine_may_lack,
-     .own_missing = true,
-     .evaluate = envelope::evaluate_wire},
-    {.id = "clearance.heat",
-     .title = "stands the heat beside it",
-     .kind = RequirementKind::most,
-     .hazard = Hazard::harm,
-     .caution = Caution::steering_loss,
-     .quantity = &kind::temperature,
-     .unit = "degC",
-     .source = "data sheet of the part",
-     .formula = "as measured or estimated there",
-     .own_missing = true,
-     .evaluate = heat::evaluate<false>},
-    {.id = "clearance.wire-heat",
-     .title = "wire stands the heat beside it",
-     .kind = RequirementKind::most,
-     .hazard = Hazard::harm,
-     .caution = Caution::electrical_fire,
-     .quantity = &kind::temperature,
-     .unit = "degC",
-     .source = "data sheet of the insulation or sleeve",
-     .formula = "as measured or estimated there",
-     .own_missing = true,
-     .evaluate = heat::evaluate<true>},
+    distance("clearance.gap", "gap with everything against it", Caution::steering_loss, gap_source, gap_formula,
+             gap::evaluate<Concern::parts>),
+    distance("clearance.wire", "gap of a wire to a hot part", Caution::electrical_fire, gap_source, gap_formula,
+             gap::evaluate<Concern::wire>),
+    distance("clearance.brake-line", "gap of a brake line to a hot part", Caution::braking_loss, gap_source,
+             gap_formula, gap::evaluate<Concern::brakes>),
+    distance("clearance.fuel-line", "gap of a fuel line to a hot part", Caution::fuel_fire, gap_source, gap_formula,
+             gap::evaluate<Concern::fuel>),
+    distance("clearance.fan", "gap of a fan or belt", Caution::belts_pulleys, gap_source, gap_formula,
+             gap::evaluate<Concern::belts>),
+    distance("clearance.envelope", "gap wherever both may stand", Caution::steering_loss, envelope_source,
+             envelope_formula, envelope::evaluate<Concern::parts>),
+    distance("clearance.wire-envelope", "gap of a wire to a hot part wherever both may stand", Caution::electrical_fire,
+             envelope_source, envelope_formula, envelope::evaluate<Concern::wire>),
+    distance("clearance.brake-line-envelope", "gap of a brake line to a hot part wherever both may stand",
+             Caution::braking_loss, envelope_source, envelope_formula, envelope::evaluate<Concern::brakes>),
+    distance("clearance.fuel-line-envelope", "gap of a fuel line to a hot part wherever both may stand",
+             Caution::fuel_fire, envelope_source, envelope_formula, envelope::evaluate<Concern::fuel>),
+    distance("clearance.fan-envelope", "gap of a fan or belt wherever both may stand", Caution::belts_pulleys,
+             envelope_source, envelope_formula, envelope::evaluate<Concern::belts>),
+    stands("clearance.heat", "stands the heat beside it", Caution::steering_loss, heat::evaluate<Concern::parts>),
+    stands("clearance.wire-heat", "wire stands the heat beside it", Caution::electrical_fire,
+           heat::evaluate<Concern::wire>),
+    stands("clearance.brake-line-heat", "brake line stands the heat beside it", Caution::braking_loss,
+           heat::evaluate<Concern::brakes>),
+    stands("clearance.fuel-line-heat", "fuel line stands the heat beside it", Caution::fuel_fire,
+           heat::evaluate<Concern::fuel>),
+    stands("clearance.fan-heat", "fan or belt stands the heat beside it", Caution::belts_pulleys,
+           heat::evaluate<Concern::belts>),
     {.id = "clearance.stack",
      .title = "stack fits its space",
      .kind = RequirementKind::least,

@@ -9,7 +9,8 @@ namespace {
 Judging still(const std::string& change) { return Judging(hand_car(change), "hot-idle"); }
 
 TEST(ClearanceRequirements, AGapTheEngineClosesWantsTheMountsSpan) {
-  const std::string gap = "[clearance.gap.a]\nbetween = \"moving parts\"\ngap = \"0.6 in\"\nengine = \"above\"\nahead = \"-10 in\"\n";
+  const std::string gap =
+      "[clearance.gap.a]\nbetween = \"moving parts\"\ngap = \"0.6 in\"\nengine = \"above\"\nahead = \"-10 in\"\n";
   EXPECT_GT(still(gap).one("clearance.gap").margin().value(), 0);
   const Judging sunk = still(gap + "[mounts]\nsag = \"0.5 in\"\n");
   EXPECT_EQ(sunk.one("clearance.gap").verdict.missing, (std::vector<std::string>{"mounts.span"}));
@@ -85,6 +86,20 @@ double told_in(const Judged& j, std::string_view what) {
     if (b.what.find(what) != std::string::npos) return b.value / inch;
   ADD_FAILURE() << what << " is not told";
   return 0;
+}
+
+// 3 in from a line to the exhaust (common practice), and the caution of what the line carries.
+TEST(ClearanceRequirements, ALineBesideWhatIsHotIsAHazardOfItsOwn) {
+  const auto car = [](const std::string& between) {
+    return Judging(hand_car("[clearance.gap.line]\nbetween = \"" + between + "\"\ngap = \"2 in\"\n"), "hot-idle");
+  };
+  const Judging brakes = car("brake line and hot part"), fuel = car("fuel line and hot part"),
+                parts = car("standing parts");
+  EXPECT_NEAR(brakes.one("clearance.brake-line").margin().value() / 0.0254, -1, 1e-9);
+  EXPECT_EQ(brakes.one("clearance.brake-line").requirement->caution, Caution::braking_loss);
+  EXPECT_EQ(fuel.one("clearance.fuel-line").requirement->caution, Caution::fuel_fire);
+  EXPECT_TRUE(brakes.of("clearance.gap").empty());
+  EXPECT_GT(parts.one("clearance.gap").margin().value(), 0);
 }
 
 TEST(ClearanceRequirements, AStackTellsBothBandsAndWhatToMeasureAgain) {

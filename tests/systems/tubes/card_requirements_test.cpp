@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "systems/tubes/lines.hpp"
 
 using namespace sw;
@@ -21,6 +23,30 @@ TEST(TubesCard, AnOldSettingIsFound) {
   EXPECT_TRUE(still(bent_line()).of("tubes.card-angle").empty());
 }
 
+// Up 10 in, forward 10 in, then to the right: from the first bend's plane to the second's a quarter turn. The mirror
+// image, to the left, is as long and bent alike.
+TEST(TubesCard, AMirroredTubeIsFound) {
+  const auto car = [](const char* side, const char* turn) {
+    std::string text =
+        "[tubes.tube.a]\nmaterial = \"steel\"\noutside = \"0.25 in\"\nwall = \"0.035 in\"\ndie = \"d\"\n"
+        "[tubes.die.d]\nradius = \"1 in\"\nstraight = \"0.5 in\"\n";
+    const auto point = [&](const char* name, const char* x, const char* y, const char* z) {
+      text +=
+          std::string("[tubes.tube.a.point.") + name + "]\nx = \"" + x + "\"\ny = \"" + y + "\"\nz = \"" + z + "\"\n";
+    };
+    point("p", "0 in", "0 in", "0 in");
+    point("q", "0 in", "0 in", "10 in");
+    point("r", "-10 in", "0 in", "10 in");
+    text += std::string("turn = \"") + turn + "\"\n";
+    point("s", "-10 in", side, "10 in");
+    return text;
+  };
+  const double right = still(car("10 in", "90 deg")).one("tubes.card-turn", {}, "a r").verdict.predicted.value();
+  const double wrong = still(car("-10 in", "90 deg")).one("tubes.card-turn", {}, "a r").verdict.predicted.value();
+  EXPECT_NEAR(std::min(right, wrong) * 57.29578, 0, 1e-6);
+  EXPECT_NEAR(std::max(right, wrong) * 57.29578, 180, 1e-6);
+}
+
 TEST(TubesCard, ACutOfAnotherShapeIsFound) {
   EXPECT_EQ(still(bent_line("cut_length = \"23.05 in\"\n")).one("tubes.cut-length").verdict.rule, true);
   EXPECT_EQ(still(bent_line("cut_length = \"22.8 in\"\n")).one("tubes.cut-length").verdict.rule, false);
@@ -41,7 +67,9 @@ TEST(TubesCard, SticksHoldWhatIsCutFromThem) {
   EXPECT_NEAR(still(car("31 in")).one("tubes.sticks", {}, "s 1").verdict.predicted.value() / inch, 0.9, 1e-6);
   EXPECT_LT(still(car("33 in")).one("tubes.sticks").margin().value(), 0);
   EXPECT_FALSE(still(car("31 in", "aluminium")).one("tubes.sticks").verdict.predicted);
-  EXPECT_EQ(still("[tubes.tube.a]\nmaterial = \"steel\"\ncut_length = \"4 in\"\nstick = \"s 1\"\n").one("tubes.sticks").verdict.missing,
+  EXPECT_EQ(still("[tubes.tube.a]\nmaterial = \"steel\"\ncut_length = \"4 in\"\nstick = \"s 1\"\n")
+                .one("tubes.sticks")
+                .verdict.missing,
             (std::vector<std::string>{"tubes.stock.s"}));
 }
 
