@@ -2,7 +2,7 @@
 _streetwright() {
   local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]}
   if [[ $COMP_CWORD -eq 1 ]]; then
-    COMPREPLY=($(compgen -W 'check simulate solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
+    COMPREPLY=($(compgen -W 'check simulate survey solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
     return
   fi
   case ${COMP_WORDS[1]} in
@@ -10,7 +10,7 @@ _streetwright() {
       case $before in
         --duty) COMPREPLY=($(compgen -W "$(streetwright duties --ascii 2>/dev/null | cut -d' ' -f1)" -- "$word")); return ;;
         --because) COMPREPLY=(); return ;;
-        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning fuel vacuum brakes wheels ignition gauges mounts clearance steering transmission tubes recommissioning' -- "$word")); return ;;
+        --system) COMPREPLY=($(compgen -W 'vehicle engine driveline belts charging wiring cooling air_conditioning fuel vacuum brakes wheels ignition gauges mounts clearance steering throttle transmission tubes fasteners mass recommissioning' -- "$word")); return ;;
         --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
       esac
       if [[ $word == -* ]]; then
@@ -28,6 +28,16 @@ _streetwright() {
       else
         COMPREPLY=($(compgen -f -- "$word"))
       fi ;;
+    survey)
+      case $before in
+        --read) COMPREPLY=($(compgen -f -- "$word")); return ;;
+        --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
+      esac
+      if [[ $word == -* ]]; then
+        COMPREPLY=($(compgen -W '--form --read --json --color --ascii --help' -- "$word"))
+      else
+        COMPREPLY=($(compgen -f -- "$word"))
+      fi ;;
     solve)
       case $before in
         --color) COMPREPLY=($(compgen -W 'always never auto' -- "$word")); return ;;
@@ -35,7 +45,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--json --write --color --ascii --help' -- "$word"))
       elif [[ $COMP_CWORD -gt 2 && ${COMP_WORDS[2]} != -* ]]; then
-        COMPREPLY=($(compgen -W 'proportioning pedal-ratio shims belt-length fan-set-points wires ground-points sender-match gauge-table' -- "$word"))
+        COMPREPLY=($(compgen -W 'proportioning pedal-ratio shims stack belt-length fan-set-points wires ground-points sender-match gauge-table steering-phase kick-down torque tube-bends cut-list flat-pattern' -- "$word"))
       else
         COMPREPLY=($(compgen -f -- "$word"))
       fi ;;
@@ -126,7 +136,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--markdown --color --ascii --help' -- "$word"))
       else
-        COMPREPLY=($(compgen -W 'check simulate solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
+        COMPREPLY=($(compgen -W 'check simulate survey solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
       fi ;;
     version)
       case $before in
@@ -143,7 +153,7 @@ _streetwright() {
       if [[ $word == -* ]]; then
         COMPREPLY=($(compgen -W '--all --color --ascii --help' -- "$word"))
       else
-        COMPREPLY=($(compgen -W 'check simulate solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
+        COMPREPLY=($(compgen -W 'check simulate survey solve faults states sum new fields schema duties convert ports help version man completion' -- "$word"))
       fi ;;
     completion)
       case $before in

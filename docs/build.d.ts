@@ -15,7 +15,7 @@ export interface Build {
     system_voltage?: Given<"6 V" | "12 V">;
     /** earth: Battery post that is joined to the body. */
     earth?: Given<"negative" | "positive">;
-    /** weight: Weight as driven, with driver and fuel. */
+    /** weight: Weight as driven, with driver and fuel, as weighed: before the parts under `part` were moved. */
     weight?: Given<string>;
     /** drag area: Drag coefficient times frontal area. */
     drag_area?: Given<string>;
@@ -33,6 +33,34 @@ export interface Build {
     laden_front_share?: Given<number | string>;
     /** its height laden: Centre of mass over the road, laden; that as driven where it is not given. */
     laden_centre_height?: Given<string>;
+    /** wheels weighed: What stands on each wheel: instead of weight and front's share. */
+    corner?: {
+      /** front left wheel: What stands on this wheel, all four scales level, as driven with driver and fuel; all four or none. */
+      front_left?: Given<string>;
+      /** front right wheel: What stands on this wheel, all four scales level, as driven with driver and fuel; all four or none. */
+      front_right?: Given<string>;
+      /** rear left wheel: What stands on this wheel, all four scales level, as driven with driver and fuel; all four or none. */
+      rear_left?: Given<string>;
+      /** rear right wheel: What stands on this wheel, all four scales level, as driven with driver and fuel; all four or none. */
+      rear_right?: Given<string>;
+      note?: string;
+    };
+    /** track: Middle of one tyre to middle of the other, mean of both axles: for parts beside the middle. */
+    track?: Given<string>;
+    /** parts moved: Parts put in or taken out since the car was weighed, by any names: engine, battery, tank, seat. */
+    part?: Record<string, {
+      /** moved: Put in or taken out since the car was weighed; one that changes its place is two parts, out here, in there. */
+      moved?: Given<"in" | "out">;
+      /** weight: Its weight, by scale or data sheet. */
+      mass?: Given<string>;
+      /** behind the front axle: Its centre to the rear from the front axle, below nothing ahead of it. */
+      behind?: Given<string>;
+      /** to the right: Its centre to the car's right of the middle, below nothing to the left. */
+      side?: Given<string>;
+      /** over the road: Its centre over the road. */
+      height?: Given<string>;
+      note?: string;
+    }>;
     note?: string;
   };
   /** engine */
@@ -1657,8 +1685,8 @@ export interface Build {
   clearance?: {
     /** gaps: Gaps by any names: `header_to_steering`, `pan_to_link`, `fan_to_shroud`. */
     gap?: Record<string, {
-      /** between: What it keeps apart: moving parts (that turn, roll with the engine or go with the axle) unless said otherwise or it has a heat sleeve. */
-      between?: Given<"moving parts" | "steering link at ride" | "wire and hot part" | "standing parts">;
+      /** between: What it keeps apart: moving parts (that turn, roll with the engine or go with the axle), a wire where it has a heat sleeve; asked for unless `wanted` is told. */
+      between?: Given<"moving parts" | "steering link at ride" | "wire and hot part" | "standing parts" | "brake line and hot part" | "fuel line and hot part" | "fan or belt">;
       /** gap: At ride height, the car's weight on its wheels, wheels straight, engine at rest. */
       gap?: Given<string>;
       /** gap wanted: Least gap with everything against it; without it 1/2 in to what moves, 1/4 in to a steering link, 2 in from a bare wire to what is hot and 1/2 in from a sleeved one, 1/8 in else. */
@@ -1667,7 +1695,7 @@ export interface Build {
       engine?: Given<"not the engine's" | "above" | "below">;
       /** ahead of the front mounts: Where along the engine it lies; below nothing behind the front mounts. */
       ahead?: Given<string>;
-      /** closes with the engine's roll: By how much full torque closes it: engine power-braked, wheels chocked, or by clay. */
+      /** closes with the engine's roll: By how much full torque closes it: engine power-braked, wheels chocked, or by clay. Of parts that move this, `bump`, `droop`, `lock` or `engine` is asked for, 0 in where nothing closes it. */
       roll?: Given<string>;
       /** closes at full bump: By how much full bump closes it, springs out. */
       bump?: Given<string>;
@@ -1683,6 +1711,130 @@ export interface Build {
       stands?: Given<string>;
       note?: string;
     }>;
+    /** bodies: Solids by any names: `header_left`, `drag_link`, `pan`. */
+    body?: Record<string, {
+      /** shape: A rod, round along a line of points (pipe, shaft, link; one point is a ball), or a block between two opposite corners, its edges along the car's axes. */
+      shape?: Given<"rod" | "block">;
+      /** goes with: What carries it; a steered wheel goes with its axle too. */
+      goes_with?: Given<"the chassis" | "the engine" | "the axle" | "the steered wheel">;
+      /** travel: Of the axle or wheel that carries it, by its name in `travel`. */
+      travel?: Given<string>;
+      /** diameter: Of a rod or ball, over its cover or shield. */
+      diameter?: Given<string>;
+      /** points: Along a rod's centre line in order, or a block's two corners. */
+      point?: Record<string, {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      }>;
+      note?: string;
+    }>;
+    /** travels: Axles and wheels that go up and down: `front_left`, `rear`. */
+    travel?: Record<string, {
+      /** bump: How far the hub rises from ride height to its stop, springs out. */
+      bump?: Given<string>;
+      /** droop: How far the hub drops from ride height when it hangs. */
+      droop?: Given<string>;
+      /** hub: Whose height bump and droop are; asked for beside a pivot. */
+      hub?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** pivot, front end: A point on the line all that is carried swings about; without a pivot it goes straight up. */
+      pivot_front?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** pivot, rear end: Another point on that line. */
+      pivot_rear?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** steering pin, low: Lower ball joint or end of the kingpin. */
+      pin_low?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** steering pin, high: Upper ball joint or end of the kingpin. */
+      pin_high?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** left lock: How far this wheel turns to the left, on turn plates. */
+      lock_left?: Given<string>;
+      /** right lock: How far it turns to the right. */
+      lock_right?: Given<string>;
+      note?: string;
+    }>;
+    /** engine's roll: What bodies that go with the engine roll about, and how far. */
+    roll?: {
+      /** axis, front: Where the line the engine rolls about passes its front mounts. */
+      front?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** axis, rear: Where it passes the gearbox mount. */
+      rear?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** to the left: How far the engine's top leans to the driver's left under full torque, in reverse for most. */
+      left?: Given<string>;
+      /** to the right: How far it leans to the right, power-braked in a forward gear for most. */
+      right?: Given<string>;
+      note?: string;
+    };
+    /** envelopes: Pairs of bodies that must stay clear of each other wherever they stand, by any names. */
+    envelope?: Record<string, {
+      /** first: A body by its name. */
+      first?: Given<string>;
+      /** second: The body it must stay clear of. */
+      second?: Given<string>;
+      /** between: What is kept apart; asked for unless `wanted` is told. */
+      between?: Given<"moving parts" | "steering link at ride" | "wire and hot part" | "standing parts" | "brake line and hot part" | "fuel line and hot part" | "fan or belt">;
+      /** gap wanted: Least gap in any pose; without it as for a gap. */
+      wanted?: Given<string>;
+      note?: string;
+    }>;
     /** stacks: Stacks of pieces in a space: `bonnet`, `tank_port`. */
     stack?: Record<string, {
       /** pieces: What stands one on the other, by any names. */
@@ -1695,10 +1847,22 @@ export interface Build {
       space?: Given<string>;
       /** lifted by the engine's roll: By how much full torque lifts its top. */
       roll?: Given<string>;
+      /** shims in it: Thickness of all shims or spacers that fill it up, for `streetwright solve stack` to choose. */
+      shims?: Given<string>;
       /** gap wanted: Least gap that is to be left. */
       wanted?: Given<string>;
+      /** most left: Most that may be left, where it may be too loose as well: end play, a fan in its shroud. */
+      most?: Given<string>;
       /** on the intake: Whether a spacer under the intake (`mounts.intake_raised`) lifts it. */
       on_intake?: Given<boolean>;
+      note?: string;
+    }>;
+    /** shims on hand: Shims and spacers for stacks, by any names. */
+    shim?: Record<string, {
+      /** thickness: Of one. */
+      thickness?: Given<string>;
+      /** on hand: How many there are. */
+      count?: Given<number | string>;
       note?: string;
     }>;
     /** panels: Panels whose gaps follow what was moved: `bonnet_front`. */
@@ -1751,9 +1915,9 @@ export interface Build {
       z?: Given<string>;
       /** angle: Angle it works at, by inclinometer or bevel; instead of the points of all joints. */
       angle?: Given<string>;
-      /** plane: Between the plane it bends in and that of the joint before it; only beside `angle`. */
+      /** plane: From the plane the joint before it bends in to its own, clockwise as seen from the steering wheel; 0 where all lies in one plane. Only beside `angle`; the first joint has none. */
       plane?: Given<string>;
-      /** yoke's phase: On the shaft above it, between its yoke and the one at the other end: 0 in line. The first joint's yoke is the column's own and has none. */
+      /** yoke's phase: Of the shaft above it: how far its lower yoke stands clockwise of its upper one, seen from the steering wheel; 0 in line, half a turn the same. The first joint's yoke is the column's own and has none. */
       phase?: Given<string>;
       note?: string;
     }>;
@@ -1771,6 +1935,68 @@ export interface Build {
     };
     /** gives way by: How far shaft and column give way before they push the wheel at the driver. */
     collapse?: Given<string>;
+    note?: string;
+  };
+  /** throttle linkage */
+  throttle?: {
+    /** pedal: The accelerator pedal. */
+    pedal?: {
+      /** pedal turns by: From released to its own stop, or to the floor, at its pivot. */
+      turns?: Given<string>;
+      /** pad's arm: From the pedal's pivot to the middle of its pad. */
+      pad?: Given<string>;
+      note?: string;
+    };
+    /** links: Rods and cables in order from the pedal on, by any names: a bell-crank stands between two of them, the throttle's lever after the last. */
+    link?: Record<string, {
+      /** pulls by: A rod, or a cable in a sheath. */
+      by?: Given<"rod" | "cable">;
+      /** from body to engine: Whether it leads from the body to the engine: a rod to the carburettor, a cable whose sheath is last held by the body. A sheath held beside the throttle, on the engine, goes with it. */
+      to_engine?: Given<boolean>;
+      /** pushes: Whether a rod opens by a push. */
+      pushes?: Given<boolean>;
+      /** pins on opposite sides: Whether a rod's two pins stand on opposite sides of the line from pivot to pivot. */
+      pins_opposite?: Given<boolean>;
+      /** first lever's arm: Pivot to pin of the lever that moves it. */
+      arm?: Given<string>;
+      /** second lever's arm: Pivot to pin of the lever it moves. */
+      driven_arm?: Given<string>;
+      /** pivot to pivot: Of a rod: between the pivots of its two levers. */
+      apart?: Given<string>;
+      /** rod's length: From pin to pin; without it the rod is taken to be set so that both levers stand as told. */
+      rod?: Given<string>;
+      /** cable's slack: Free play of a cable with pedal released and throttle closed; below nothing where it is short and holds the throttle open. */
+      slack?: Given<string>;
+      /** engine's roll along it: How far engine roll moves its far end along it at full torque, either way; only from body to engine. */
+      roll?: Given<string>;
+      /** first lever stands at: Angle between the first lever, pedal released, and the line it pulls along: the cable's, or that from pivot to pivot. 90 is square; a pull makes it grow. */
+      start?: Given<string>;
+      /** second lever stands at: The same of the second lever and the line back to the first, throttle closed; a pull makes it shrink. */
+      driven_start?: Given<string>;
+      /** rises toward the engine by: Of one from body to engine: its line against level; an engine that is lifted pulls by that. */
+      slope?: Given<string>;
+      note?: string;
+    }>;
+    /** throttle opens by: From its closed to its open stop, at its shaft. */
+    opens?: Given<string>;
+    /** friction: Of throttle shaft and cable at the throttle's shaft: pull at the lever that keeps it moving, springs off, times its arm; cold, and with the engine's vacuum on it where that can be had. */
+    friction?: Given<string>;
+    /** ahead of the front mounts: Throttle ahead of the engine's front mounts, below nothing behind them: how far they lift it. */
+    ahead?: Given<string>;
+    /** springs: The springs that close it, by any names. */
+    spring?: Record<string, {
+      /** sits on: The lever it pulls on. One at the pedal closes the throttle only through rods. */
+      on?: Given<"throttle" | "pedal">;
+      /** force, closed: By a pull scale with the throttle on its closed stop, the other springs off. */
+      force?: Given<string>;
+      /** force, wide open: The same with the throttle held wide open. */
+      force_open?: Given<string>;
+      /** arm, closed: Square from the shaft to the spring's line, throttle closed; below nothing where its pull opens. */
+      arm?: Given<string>;
+      /** arm, wide open: The same with the throttle held wide open: below nothing where the spring has swung past the shaft and holds it open. */
+      arm_open?: Given<string>;
+      note?: string;
+    }>;
     note?: string;
   };
   /** transmission */
@@ -1811,7 +2037,7 @@ export interface Build {
       shifter_step?: Given<string>;
       /** box's step: From detent to detent at the lever on the box. */
       box_step?: Given<string>;
-      /** neutral switch's window: How far to each side of its middle the neutral switch stays closed, at the lever it sits on. */
+      /** neutral switch's window: How far to each side of its middle the neutral switch stays closed, at the lever it sits on: by an ohmmeter and a protractor. */
       neutral_window?: Given<string>;
       /** linkage ratio: Turning of the box's lever for one of the shifter's: shifter's lever arm over the box's. */
       linkage?: Given<number | string>;
@@ -1829,8 +2055,14 @@ export interface Build {
       radius_wanted?: Given<string>;
       /** throttle opens by: From closed to wide open, at the throttle's shaft, pedal to the floor. */
       throttle?: Given<string>;
-      /** lever's start: Where the pin stands with the throttle closed, from square to the cable's line, below nothing before it; without it the lever is taken to swing alike to both sides. */
+      /** lever's start: Where the pin stands with the throttle closed, from square to the cable's line, below nothing before it; without it by `before_square`. */
       start?: Given<string>;
+      /** share of its way before square: Where `start` is not told: the share of the throttle's way at which the lever stands square to the cable; half where it swings alike to both sides. */
+      before_square?: Given<number | string>;
+      /** travel wanted: Cable's travel against throttle angle from closed to wide open, by the gearbox's maker; instead of the radius, or beside it. */
+      travel_wanted?: CurveGiven;
+      /** travel within: How far the travel may lie off the curve to either side. */
+      travel_within?: Given<string>;
       /** line pressure, no travel: By its maker for no travel, or read at the port at 1000 rpm. */
       pressure_closed?: Given<string>;
       /** line pressure, full travel: The same at the travel the box is made for. */
@@ -1847,7 +2079,7 @@ export interface Build {
     };
     note?: string;
   };
-  /** hard lines */
+  /** tubes, hoses and brackets */
   tubes?: {
     /** tubes: Hard lines by any names: `brake_front_left`, `fuel_feed`. */
     tube?: Record<string, {
@@ -1857,12 +2089,46 @@ export interface Build {
       outside?: Given<string>;
       /** wall: Wall. */
       wall?: Given<string>;
-      /** tightest bend: Radius of its tightest bend, to the centre line: that of the die. */
+      /** tightest bend: Radius of its tightest bend, to the centre line: that of the die; instead of a `die` by name. */
       bend_radius?: Given<string>;
-      /** elongation: Stretch to the break, by its data sheet; without it 0.30 for steel, 0.40 for nickel-copper, 0.45 for annealed and 0.35 for hard stainless, 0.20 for aluminium. */
+      /** elongation: Stretch to the break, by its data sheet; without it, to `tubes.usual_elongation`, 0.30 for steel, 0.40 for nickel-copper, 0.45 for annealed and 0.35 for hard stainless, 0.20 for aluminium. */
       elongation?: Given<number | string>;
       /** yield stress: By its data sheet. */
       yield?: Given<string>;
+      /** tensile strength: Least tensile strength by its data sheet. */
+      tensile?: Given<string>;
+      /** carries: What runs in it. */
+      carries?: Given<"brake fluid" | "fuel" | "fuel vapour" | "vacuum" | "oil" | "transmission fluid" | "coolant">;
+      /** working pressure: Greatest pressure of its circuit: of a brake line that of a panic stop, of a fuel line that of a pump that sends nothing on. */
+      pressure?: Given<string>;
+      /** bent on: The die it is bent on, by its name in `tubes.die`. */
+      die?: Given<string>;
+      /** points: Both ends of its centre line and the corners its straights would meet at, from start to end, by any names. */
+      point?: Record<string, {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        /** mark: Where its bend begins, along the cut tube from its start; `solve tube-bends` writes it. */
+        mark?: Given<string>;
+        /** bender's setting: Angle the bender is drawn to, springback in it; `solve tube-bends` writes it. */
+        setting?: Given<string>;
+        /** turn before it: How far the tube is turned in the bender since the bend before: 0 bends on the same way, 180 the other; right-handed, looking along the tube from its start. `solve tube-bends` writes it. */
+        turn?: Given<string>;
+        note?: string;
+      }>;
+      /** clipped beside: Tubes it shares its clips with: how near those run is not judged. */
+      beside?: Given<string[]>;
+      /** clips: Clips along it, evenly spread between its ends, which hold it too. */
+      clips?: Given<number | string>;
+      /** longest free span: Longest piece along it between two supports, as measured; instead of the clips' count. */
+      unsupported?: Given<string>;
+      /** cut length: Length it is cut to before it is flared and bent; `solve tube-bends` writes it. */
+      cut_length?: Given<string>;
+      /** cut from: Stick it is cut from: a name of `tubes.stock` and which of those, `brake_line 2`; `solve cut-list` writes it. */
+      stick?: Given<string>;
       /** start: Its one end. */
       start?: {
         /** flare: What the tube's end is made into. */
@@ -1881,6 +2147,10 @@ export interface Build {
         thread?: Given<string>;
         /** ring the nut presses: Radius of the ring a nut of another kind presses on the flare. */
         ring_radius?: Given<string>;
+        /** straight it needs: Straight tube from the finished end on: for the nut pushed back and the bar the flare is made in. */
+        straight?: Given<string>;
+        /** tube the flare takes: By how much the tube grows shorter when this end is flared; of an end without a flare nothing is taken. */
+        takes?: Given<string>;
         note?: string;
       };
       /** end: Its other end. */
@@ -1901,10 +2171,188 @@ export interface Build {
         thread?: Given<string>;
         /** ring the nut presses: Radius of the ring a nut of another kind presses on the flare. */
         ring_radius?: Given<string>;
+        /** straight it needs: Straight tube from the finished end on: for the nut pushed back and the bar the flare is made in. */
+        straight?: Given<string>;
+        /** tube the flare takes: By how much the tube grows shorter when this end is flared; of an end without a flare nothing is taken. */
+        takes?: Given<string>;
         note?: string;
       };
       note?: string;
     }>;
+    /** dies: The bender's dies by any names, one for each tube they bend. */
+    die?: Record<string, {
+      /** radius: To the tube's centre line. */
+      radius?: Given<string>;
+      /** straight it grips: Least straight between two bends, for its clamp; without it two diameters of the tube. */
+      straight?: Given<string>;
+      /** trial bend set to: Setting of a trial bend of the tube this die is for; one entry a tube, where one die bends two kinds. */
+      bent_to?: Given<string>;
+      /** trial bend came to: Angle that bend had when the die was open, measured on the tube. */
+      came_to?: Given<string>;
+      note?: string;
+    }>;
+    /** hot parts: Headers, pipes, mufflers, each as a round bar between two points. */
+    hot?: Record<string, {
+      /** from: One end of its middle. */
+      from?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** to: The other end; of a round lump the same point. */
+      to?: {
+        /** to the rear: To the rear, by tape from the origin all points share. */
+        x?: Given<string>;
+        /** to the right: To the driver's right. */
+        y?: Given<string>;
+        /** up: Up. */
+        z?: Given<string>;
+        note?: string;
+      };
+      /** radius: How far its surface reaches from that middle, at the most. */
+      radius?: Given<string>;
+      /** distance wanted: Where its maker or the line's asks for one; without it 3 in for brake fluid, fuel and vapour, 2 in for vacuum, 1 in else, and 1 in or less behind a shield. */
+      wanted?: Given<string>;
+      /** shielded: Whether a shield with an air gap stands between it and the lines. */
+      shielded?: Given<boolean>;
+      note?: string;
+    }>;
+    /** sticks: Straight tube on hand, by any names. */
+    stock?: Record<string, {
+      /** material: Its material. */
+      material?: Given<"steel" | "nickel-copper" | "annealed stainless" | "hard stainless" | "aluminium">;
+      /** outside: Outside diameter. */
+      outside?: Given<string>;
+      /** wall: Wall. */
+      wall?: Given<string>;
+      /** length: Length of one stick. */
+      length?: Given<string>;
+      /** sticks on hand: How many. */
+      count?: Given<number | string>;
+      note?: string;
+    }>;
+    /** lost in a cut: Length a cut and its squared end take off the stick; a wheel cutter hardly any. */
+    kerf?: Given<string>;
+    /** hoses: Flexible lines by any names. */
+    hose?: Record<string, {
+      /** carries: What runs in it. */
+      carries?: Given<"brake fluid" | "fuel" | "fuel vapour" | "vacuum" | "oil" | "transmission fluid" | "coolant">;
+      /** free length: Of the hose between its fittings, lying straight. */
+      length?: Given<string>;
+      /** tightest bend: Radius of its tightest bend as it lies, in its worst position. */
+      bend_radius?: Given<string>;
+      /** least radius: Least bend radius by its maker, measured in the same way: to its inside or its middle. */
+      least_radius?: Given<string>;
+      /** positions: Where its ends come to: `ride`, `droop`, `lock`, `engine_rolled`. Of a brake hose leave them out: its slack stands with its axle. */
+      position?: Record<string, {
+        /** its way: Shortest way it could take between its ends there, fitting to fitting, by a cord laid where it runs. */
+        path?: Given<string>;
+        note?: string;
+      }>;
+      note?: string;
+    }>;
+    /** brackets: Brackets bent from a strip of sheet, by any names. */
+    bracket?: Record<string, {
+      /** sheet: What it is bent from. */
+      material?: Given<"mild steel" | "annealed stainless" | "soft aluminium" | "hard aluminium">;
+      /** thickness: Of the sheet. */
+      thickness?: Given<string>;
+      /** inside radius: Of its bends, on the inside. */
+      radius?: Given<string>;
+      /** deduction measured: What the two flanges of a right-angled trial bend of this sheet and radius are longer, outside, than the flat was; without it the neutral line at 0.45 of the thickness. */
+      deduction?: Given<string>;
+      /** flanges: Its flanges in order from one free edge to the other. */
+      flange?: Record<string, {
+        /** length: Outside, to where its outer face meets that of the next. */
+        length?: Given<string>;
+        /** bend after it: How far the sheet is turned between it and the next flange; of the last one it means nothing. */
+        angle?: Given<string>;
+        note?: string;
+      }>;
+      /** holes: Its holes. */
+      hole?: Record<string, {
+        /** in flange: The flange it is in. */
+        flange?: Given<string>;
+        /** along the flange: Its middle from where the flange begins: the free edge of the first, the outer face before it of others. */
+        along?: Given<string>;
+        /** diameter: Of the hole. */
+        diameter?: Given<string>;
+        note?: string;
+      }>;
+      /** flat length: Length the strip is cut to; `solve flat-pattern` writes it. */
+      flat_length?: Given<string>;
+      note?: string;
+    }>;
+    /** stretch over the usual one: Stretch to the break over the usual one of the material; carries its doubt for tubes whose `elongation` nobody told. */
+    usual_elongation?: Given<number | string>;
+    note?: string;
+  };
+  /** fasteners */
+  fasteners?: {
+    /** joints: Bolted joints, by any names: wheel, caliper, seat, pulley. */
+    joint?: Record<string, {
+      /** thread: Of bolt or stud, as 1/2-20 or M12x1.5, by a thread gauge. */
+      thread?: Given<string>;
+      /** thread of the hole: Of hole or nut where it was gauged for itself; look-alikes of inch and metric start and then jam. */
+      hole?: Given<string>;
+      /** grade: SAE grade of an inch bolt by its head's lines (none 2, three 5, six 8), class of a metric one by its figures; one without marks where there should be some is of no known grade. */
+      grade?: Given<"2" | "5" | "8" | "8.8" | "10.9" | "12.9">;
+      /** threads are: State of thread and seat as tightened: it decides how much of the torque becomes clamp. As they come is new and as delivered, neither cleaned nor oiled. */
+      threads?: Given<"as they come" | "dry, black" | "zinc plated" | "oiled" | "cadmium" | "anti-seize">;
+      /** nut factor: Torque over preload and diameter, where it was measured or the paste's maker tells it; instead of the state's. */
+      nut_factor?: Given<number | string>;
+      /** nut factor, found over taken: 1; its doubt is how far a torque wrench's clamp scatters: 30 % by feel for the state, 20 % with the paste's own figure, 10 % where stretch was measured. */
+      scatter?: Given<number | string>;
+      /** screwed into: A nut of the bolt's own grade, whole, or what is tapped. */
+      into?: Given<"nut" | "steel" | "iron" | "aluminium">;
+      /** its tensile strength: Of what is tapped, where it is known; else 60 ksi of steel, 31 of grey iron, 27 of cast aluminium, the least of plain sorts. */
+      strength?: Given<string>;
+      /** thread engaged: Length of full thread in the hole or nut, before any shims below; a bolt's length less what it passes through, or turns counted. Asked of all but a whole nut. */
+      engaged?: Given<string>;
+      /** shims added: Shims or a spacer put under the part since: thread lost. Those under belt brackets stand with the belt. */
+      shims?: Given<string>;
+      /** torque: As tightened or planned, each bolt; a wrench is good to some 4 %. */
+      torque?: Given<string>;
+      /** share of proof wanted: What the torque is looked for at: three quarters of the proof load where it is undone again. */
+      share?: Given<number | string>;
+      /** bolts: How many of them share what it holds. */
+      count?: Given<number | string>;
+      /** clamp wanted: By all together, from the maker of gasket, wheel or seat; without it half the proof load is the least. */
+      clamp?: Given<string>;
+      /** pulled apart by: Greatest force along the bolts that pulls the joint apart, all together. */
+      load?: Given<string>;
+      /** tightened into yield: Whether its maker has it turned by an angle until it stretches for good; asked of one used before. */
+      to_yield?: Given<boolean>;
+      /** used before: Whether a bolt of that kind was tightened before. */
+      used_before?: Given<boolean>;
+      note?: string;
+    }>;
+    note?: string;
+  };
+  /** mass and axles */
+  mass?: {
+    /** front axle: What the front axle may carry, and its springs. */
+    front?: {
+      /** axle's rating: What it may carry, by the plate or the maker's book: the least of axle, springs and wheels. */
+      rating?: Given<string>;
+      /** rate at the wheel: Force on one wheel for its rise: spring's rate x (spring's travel over the wheel's) squared; read it by adding weight over the axle. */
+      wheel_rate?: Given<string>;
+      note?: string;
+    };
+    /** rear axle: The same of the rear axle. */
+    rear?: {
+      /** axle's rating: What it may carry, by the plate or the maker's book: the least of axle, springs and wheels. */
+      rating?: Given<string>;
+      /** rate at the wheel: Force on one wheel for its rise: spring's rate x (spring's travel over the wheel's) squared; read it by adding weight over the axle. */
+      wheel_rate?: Given<string>;
+      note?: string;
+    };
+    /** height within: How far the car may sink or rise at an axle from the height everything was measured at. */
+    height_within?: Given<string>;
     note?: string;
   };
   /** recommissioning */
