@@ -55,7 +55,6 @@ constexpr FieldInfo joint_table[] = {
               "through, or turns counted. Asked of all but a whole nut."),
     quantity<&Joint::shims>("shims", "shims added", kind::length)
         .with(Tool::calliper)
-        .may_change()
         .in("in")
         .from(0, 3)
         .or_else(0, Source::chosen)

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <numbers>
 
 #include "systems/tubes/lines.hpp"
 
@@ -43,8 +44,8 @@ TEST(TubesCard, AMirroredTubeIsFound) {
   };
   const double right = still(car("10 in", "90 deg")).one("tubes.card-turn", {}, "a r").verdict.predicted.value();
   const double wrong = still(car("-10 in", "90 deg")).one("tubes.card-turn", {}, "a r").verdict.predicted.value();
-  EXPECT_NEAR(std::min(right, wrong) * 57.29578, 0, 1e-6);
-  EXPECT_NEAR(std::max(right, wrong) * 57.29578, 180, 1e-6);
+  EXPECT_NEAR(std::min(right, wrong) * 180 / std::numbers::pi, 0, 1e-6);
+  EXPECT_NEAR(std::max(right, wrong) * 180 / std::numbers::pi, 180, 1e-6);
 }
 
 TEST(TubesCard, ACutOfAnotherShapeIsFound) {
