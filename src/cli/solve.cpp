@@ -1,6 +1,7 @@
 // solve: a setting found instead of guessed, tried on the car, and where asked for written into the build.
 #include "cli/figures.hpp"
 #include "cli/load.hpp"
+#include "cli/progress.hpp"
 #include "cli/run.hpp"
 #include "cli/solve_page.hpp"
 #include "cli/write_back.hpp"
@@ -102,6 +103,8 @@ int run_solve(const Args& args, Console& console) {
   const auto proved = [&](const Build& b) {
     ProofOptions options;
     options.remedies = false;
+    Progress progress(console);
+    options.progress = [&](double share, const std::string& what) { progress(share, what); };
     Proof p = prove(b, *loaded.duties, options);
     return json ? p : in_written_units(std::move(p), units);
   };

@@ -119,22 +119,22 @@ std::optional<double> Model::ratio(double pedal, const EngineMoved& moved) const
   return on && back ? std::optional((*on - *back) / (2 * step)) : std::nullopt;
 }
 
-double Model::pedal_at_open_rad(const EngineMoved& moved) const {
+double Model::pedal_at_rad(double opening, const EngineMoved& moved) const {
   constexpr int steps = 200;
   double last = 0;
-  for (int i = 1; i <= steps; ++i) {
+  for (int i = 0; i <= steps; ++i) {
     const double pedal = turns_rad * i / steps;
     const auto at = opening_rad(pedal, moved);
     if (!at) return last;
-    if (*at < opens_rad) {
+    if (*at < opening) {
       last = pedal;
       continue;
     }
-    double low = last, high = pedal;  // the stop is met in between
+    double low = last, high = pedal;  // it is met in between
     for (int k = 0; k < 40; ++k) {
       const double middle = 0.5 * (low + high);
       const auto there = opening_rad(middle, moved);
-      (there && *there < opens_rad ? low : high) = middle;
+      (there && *there < opening ? low : high) = middle;
     }
     return high;
   }
@@ -142,7 +142,7 @@ double Model::pedal_at_open_rad(const EngineMoved& moved) const {
 }
 
 std::optional<double> Model::opened_rad(const EngineMoved& moved) const {
-  const auto at = opening_rad(pedal_at_open_rad(moved), moved);
+  const auto at = opening_rad(pedal_at_rad(opens_rad, moved), moved);
   return at ? std::optional(std::clamp(*at, 0.0, opens_rad)) : std::nullopt;
 }
 

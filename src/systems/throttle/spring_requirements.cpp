@@ -122,7 +122,7 @@ void judge_pedal_force(const void* model, const Evidenced&, std::vector<Verdict>
     if (!v.predicted) v.reason = out_of_reach;
     out.push_back(std::move(v));
   };
-  judge_at("off its stop", 0, &SpringModel::closed_nm);
+  judge_at("off its stop", m.off_stop_rad(), &SpringModel::closed_nm);
   judge_at("wide open", m.wide_open_rad(), &SpringModel::open_nm);
 }
 

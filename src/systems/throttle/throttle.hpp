@@ -85,8 +85,12 @@ struct Model {
   std::optional<double> opening_rad(double pedal_rad, const EngineMoved& moved = {}) const;
   /// d opening / d pedal. Empty where the linkage does not reach.
   std::optional<double> ratio(double pedal_rad, const EngineMoved& moved = {}) const;
-  /// The pedal's turn at which the throttle meets its open stop, or the pedal's own where it does not.
-  double pedal_at_open_rad(const EngineMoved& moved = {}) const;
+  /// The pedal's turn at which the throttle has opened that far, or the pedal's own where it never does.
+  double pedal_at_rad(double opening_rad, const EngineMoved& moved = {}) const;
+  /// The same on the open stop.
+  double pedal_at_open_rad(const EngineMoved& moved = {}) const { return pedal_at_rad(opens_rad, moved); }
+  /// Where slack is taken up and the throttle leaves its closed stop.
+  double off_stop_rad() const { return pedal_at_rad(0); }
   /// Just before that: where its ratio wide open is looked at.
   double wide_open_rad() const { return 0.98 * pedal_at_open_rad(); }
   /// The furthest the throttle opens, both stops kept. Empty where the linkage does not reach with the pedal released.

@@ -137,6 +137,16 @@ TEST(ThrottleRequirements, PedalForceByTheLevers) {
               11.5 * 3.2 / (0.87 * std::sin(129 * degree)) / 8, 1e-2);
 }
 
+// Slack is taken up first: the throttle's lever still stands at its closed stop when the foot begins to pull it. Both
+// levers by hand: the pedal's has turned by what pays out the slack.
+TEST(ThrottleRequirements, SlackDoesNotMoveTheClosedStop) {
+  const Judging taut = still(throttle_cable() + both),
+                slack = still(throttle_cable("slack = \"1/32 in\"\nto_engine = false\n") + both);
+  const double none = predicted(taut, "throttle.pedal-force", "off its stop"),
+               some = predicted(slack, "throttle.pedal-force", "off its stop");
+  EXPECT_NEAR(some / none, 1, 0.01);
+}
+
 // A pedal that opens the throttle half way pulls the gearbox's cable half way too.
 TEST(ThrottleRequirements, TheGearboxCableGoesAsFarAsThePedalOpens) {
   const std::string box =
