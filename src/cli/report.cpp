@@ -308,8 +308,7 @@ class Report {
 
   void cautions() {
     page_.space();
-    if (!cautions_.empty()) page_.line(strong("CARE"));
-    for (Caution c : cautions_) page_.text(harm(caution_name(c)) + ": " + std::string(caution_text(c)), margin, 2);
+    tell_cautions(page_, cautions_);
     page_.text(proof_limits(), cautions_.empty() ? 0 : margin);
   }
 
@@ -387,6 +386,11 @@ std::string count_line(const Proof& proof) {
                                   [](auto& f) { return f.state == State::holds && flows_nothing(f); });
   if (idle > 0) text += " · " + std::to_string(idle) + " where nothing flows";
   return text;
+}
+
+void tell_cautions(Page& page, const std::set<Caution>& cautions) {
+  if (!cautions.empty()) page.line(strong("CARE"));
+  for (Caution c : cautions) page.text(harm(caution_name(c)) + ": " + std::string(caution_text(c)), margin, 2);
 }
 
 std::string report(const Proof& proof, const Look& look, const ReportOptions& options) {

@@ -1,8 +1,9 @@
 #pragma once
 // A proof on the terminal: what fails first, each with its ruler, then tight, unproven, and how much holds.
+#include <set>
 #include <string>
 
-#include "cli/look.hpp"
+#include "cli/page.hpp"
 #include "proof/proof.hpp"
 
 namespace sw::cli {
@@ -20,6 +21,9 @@ std::string because_page(const Finding& finding, const Look& look);
 
 /// The finding `id` names: the whole id, or a start with which only one begins. Else null, with what to do in `hint`.
 const Finding* find_finding(const Proof& proof, std::string_view id, std::string& hint);
+
+/// CARE and each caution whole; nothing where there is none.
+void tell_cautions(Page& page, const std::set<Caution>& cautions);
 
 /// `3 fail · 2 tight · 1 unproven · 41 hold`; what holds because nothing flows is counted by itself.
 std::string count_line(const Proof& proof);

@@ -32,13 +32,6 @@ std::string why(const ToMeasure& t) {
 
 std::string_view group_of(std::string_view path) { return path.substr(0, path.rfind('.')); }
 
-void tell_cautions(Page& page, const std::set<Caution>& cautions) {
-  if (cautions.empty()) return;
-  page.line(strong("CARE"));
-  for (Caution c : cautions)
-    page.text(harm(std::string(caution_name(c))) + ": " + std::string(caution_text(c)), margin, 2);
-}
-
 /// Of whatever does not hold.
 std::set<Caution> cautions_of(const Proof& proof) {
   std::set<Caution> all;
@@ -149,7 +142,7 @@ std::vector<Change> changes(const Proof& before, const Proof& after) {
     const auto was =
         std::find_if(before.findings.begin(), before.findings.end(), [&](auto& b) { return b.id == f.id; });
     if (was == before.findings.end() || was->state == f.state || f.state == State::holds) continue;
-    const std::string requirement = f.id.substr(0, f.id.find_first_of("[@"));
+    const std::string requirement(requirement_of(f.id));
     const auto same = std::find_if(all.begin(), all.end(), [&](auto& c) {
       return c.requirement == requirement && c.from == was->state && c.to == f.state;
     });

@@ -46,7 +46,7 @@ void tighten(const JointModel& j, double off, ByLine& out) {
   if (clamp < band.low_n)
     return out.refuse(j.name + ": " + std::to_string(static_cast<int>(std::lround(100 * wanted / band.high_n))) +
                       " % of its proof load are " + force(wanted) + " a bolt, where " + force(band.low_n) +
-                      " are wanted: " + "larger bolts or of more grade");
+                      " are wanted: larger bolts or of more grade");
   out.set({j.torque_path, torque});
   out.add(j.name + ": " + torque_words(torque, j.thread->inch) + ", for a clamp of " + force(clamp / (1 + off)) +
           " to " + force(clamp / std::max(0.01, 1 - off)) +

@@ -92,9 +92,6 @@ class Walker {
   std::vector<ToMeasure> all_;
 };
 
-/// `cooling.cap` of `cooling.cap[radiator]@grade`.
-std::string_view requirement_of(std::string_view finding) { return finding.substr(0, finding.find_first_of("[@")); }
-
 /// Systems whose figures, over the ports, weigh on something that is unproven. A rule on a system's own figures names
 /// what it lacks by itself.
 std::set<std::string, std::less<>> weigh_on_unproven(const Car& car, const Proof& proof) {
@@ -111,6 +108,8 @@ std::set<std::string, std::less<>> weigh_on_unproven(const Car& car, const Proof
 std::string_view system_of(std::string_view path) { return path.substr(0, path.find('.')); }
 
 }  // namespace
+
+std::string_view requirement_of(std::string_view finding) { return finding.substr(0, finding.find_first_of("[@")); }
 
 Walk walk_round(const Build& build, const Car& car, const Proof& proof, const WrittenUnits& units) {
   Walk walk{.undescribed = proof.left_out};

@@ -35,6 +35,9 @@ std::string to_within(const FieldInfo& field);
 
 Walk walk_round(const Build& build, const Car& car, const Proof& proof, const WrittenUnits& units);
 
+/// `cooling.cap` of `cooling.cap[radiator]@grade`.
+std::string_view requirement_of(std::string_view finding);
+
 /// What can hurt where one stands.
 std::span<const Caution> cautions_at(Station station);
 

@@ -23,7 +23,7 @@ constexpr Port writes[] = {
 static_assert(std::size(writes) == write_count);
 void evaluate(const void* model, View& v) {
   auto& m = *static_cast<const Model*>(model);
-  const double lift = v.in(r_rise)-m.ahead_m * std::tan(v.in(r_pitch)) + v.in(r_intake);
+  const double lift = v.in(r_rise) + v.in(r_intake)-m.ahead_m * std::tan(v.in(r_pitch));
   v.set(w_lift, lift);
   const auto opened = m.opened_rad({.lift_m = lift});
   v.set(w_opened, opened.value_or(0));  // read with the next one alone
